@@ -1,0 +1,72 @@
+package entry
+
+import (
+	"bytes"
+	"errors"
+	"fmt"
+	"io"
+	"io/fs"
+	"unicode/utf8"
+
+	"github.com/BurntSushi/toml"
+
+	"boatyard.example/bottomwork/tables/finding"
+)
+
+// MaxBytes is the largest file that Open reads. A boat or a yard's table is a few kilobytes; anything near this is a mistake.
+const MaxBytes = 4 << 20
+
+// maxNesting bounds brackets inside brackets: no file of this module nests deeper than four.
+const maxNesting = 32
+
+// Open reads the TOML file name of fsys. The row is nil when the file cannot be parsed; the faults then say why, with the
+// line. Every row read from it notes its faults in the same list.
+func Open(fsys fs.FS, name string) (*Row, *finding.Faults) {
+	faults := new(finding.Faults)
+	bad := func(got, want string) (*Row, *finding.Faults) {
+		*faults = append(*faults, finding.Fault{Kind: finding.ErrSyntax, File: name, Got: got, Want: want})
+		return nil, faults
+	}
+	f, err := fsys.Open(name)
+	if err != nil {
+		return bad(err.Error(), "a TOML file that can be opened")
+	}
+	defer f.Close() //nolint:errcheck // read only
+	data, err := io.ReadAll(io.LimitReader(f, MaxBytes+1))
+	switch {
+	case err != nil:
+		return bad(err.Error(), "a TOML file that can be read")
+	case len(data) > MaxBytes:
+		return bad(fmt.Sprintf("more than %d bytes", MaxBytes), "a smaller file")
+	case !utf8.Valid(data):
+		return bad("bytes that are not UTF-8", "text in UTF-8")
+	case bytes.IndexByte(data, 0) >= 0:
+		return bad("a NUL byte", "text in UTF-8")
+	case nesting(data) > maxNesting:
+		return bad(fmt.Sprintf("brackets nested deeper than %d", maxNesting), "a flat file")
+	}
+	m := map[string]any{}
+	if _, err := toml.Decode(string(data), &m); err != nil {
+		var pe toml.ParseError
+		if errors.As(err, &pe) {
+			return bad(fmt.Sprintf("line %d: %s", pe.Position.Line, pe.Message), "TOML 1.0")
+		}
+		return bad(err.Error(), "TOML 1.0")
+	}
+	return New(name, "", m, faults), faults
+}
+
+// nesting is an upper bound on how deep brackets nest; brackets inside strings count too, which no sensible file comes near.
+func nesting(data []byte) int {
+	depth, most := 0, 0
+	for _, c := range data {
+		switch c {
+		case '[', '{':
+			depth++
+			most = max(most, depth)
+		case ']', '}':
+			depth = max(0, depth-1)
+		}
+	}
+	return most
+}

@@ -1,0 +1,70 @@
+package finding
+
+import (
+	"cmp"
+	"slices"
+	"strings"
+)
+
+// Near returns up to three of the known names that are closest to name, nearest first: names that contain it or that it
+// contains, then those within a third of its length in single-letter changes (Levenshtein distance).
+func Near(name string, known []string) []string {
+	type hit struct {
+		name string
+		far  int
+	}
+	var hits []hit
+	low := strings.ToLower(strings.TrimSpace(name))
+	if low == "" || len(low) > 200 {
+		return nil
+	}
+	for _, k := range known {
+		lk := strings.ToLower(k)
+		d := distance(low, lk)
+		switch {
+		case d <= max(1, len(low)/3):
+			hits = append(hits, hit{k, d})
+		case len(low) >= 3 && (strings.Contains(lk, low) || strings.Contains(low, lk)):
+			hits = append(hits, hit{k, d + len(low)})
+		}
+	}
+	slices.SortStableFunc(hits, func(a, b hit) int {
+		return cmp.Or(cmp.Compare(a.far, b.far), cmp.Compare(a.name, b.name))
+	})
+	var out []string
+	for _, h := range hits[:min(3, len(hits))] {
+		out = append(out, h.name)
+	}
+	return out
+}
+
+// Suggest returns what is accepted for an unknown name: the near names, or all of them when none is near and they are few.
+func Suggest(name string, known []string) string {
+	if near := Near(name, known); len(near) > 0 {
+		return "did you mean " + strings.Join(near, ", or ") + "?"
+	}
+	if len(known) <= 40 {
+		return "one of " + strings.Join(known, "; ")
+	}
+	return "a name that the tables hold"
+}
+
+func distance(a, b string) int {
+	row := make([]int, len(b)+1)
+	for j := range row {
+		row[j] = j
+	}
+	for i := range len(a) {
+		diag := row[0]
+		row[0] = i + 1
+		for j := range len(b) {
+			change := diag
+			if a[i] != b[j] {
+				change++
+			}
+			diag = row[j+1]
+			row[j+1] = min(change, row[j]+1, row[j+1]+1)
+		}
+	}
+	return row[len(b)]
+}
