@@ -105,17 +105,19 @@ func (r *Row) Word(key string, taken ...string) string {
 	return s
 }
 
-// Texts reads a list of strings, or one string as a list of one.
+// Texts reads a list of strings, or one string as a list of one. An empty string is a fault.
 func (r *Row) Texts(key string) []string {
 	var out []string
 	switch v := r.Raw(key).(type) {
 	case nil:
 	case string:
-		return []string{v}
+		if s := r.Text(key); s != "" {
+			return []string{s}
+		}
 	case []any:
 		for i, e := range v {
 			s, ok := e.(string)
-			if !ok {
+			if !ok || strings.TrimSpace(s) == "" {
 				r.Fault(finding.ErrValue, fmt.Sprintf("%s[%d]", key, i), Describe(e), "text in quotes")
 				continue
 			}
@@ -285,7 +287,13 @@ func Describe(v any) string {
 	case string:
 		s = fmt.Sprintf("%q", v)
 	case time.Time:
-		s = v.Format(time.RFC3339)
+		s = describeTime(v)
+	case []any:
+		each := make([]string, len(v))
+		for i, e := range v {
+			each[i] = Describe(e)
+		}
+		s = "[" + strings.Join(each, ", ") + "]"
 	case map[string]any, []map[string]any:
 		s = "a section"
 	default:
@@ -295,4 +303,17 @@ func Describe(v any) string {
 		s = string(r[:80]) + "…"
 	}
 	return s
+}
+
+// describeTime shows a date or a time as it was written. The parser gives a local one the computer's offset, which must not show.
+func describeTime(t time.Time) string {
+	switch t.Location().String() {
+	case "date-local":
+		return t.Format(time.DateOnly)
+	case "datetime-local":
+		return t.Format("2006-01-02T15:04:05.999999999")
+	case "time-local":
+		return t.Format("15:04:05.999999999")
+	}
+	return t.Format(time.RFC3339Nano)
 }

@@ -20,6 +20,9 @@ func Near(name string, known []string) []string {
 	}
 	for _, k := range known {
 		lk := strings.ToLower(k)
+		if lk == "" {
+			continue
+		}
 		d := distance(low, lk)
 		switch {
 		case d <= max(1, len(low)/3):

@@ -112,7 +112,7 @@ func of[D quantity.Dim](units ...quantity.Unit[D]) []quantity.Unit[D] { return u
 
 func TestEveryUnit(t *testing.T) {
 	type l = []string
-	sweep(t, of(quantity.Metre, quantity.Foot, quantity.Inch), l{"m", "ft", "in"}, l{"m", "ft", "in"})
+	sweep(t, of(quantity.Metre, quantity.Foot, quantity.Inch, quantity.Millimetre), l{"m", "ft", "in", "mm"}, l{"m", "ft", "in", "mm"})
 	sweep(t, of(quantity.SquareMetre, quantity.SquareFoot), l{"m2", "ft2"}, l{"m²", "ft²"})
 	sweep(t, of(quantity.Micrometre, quantity.Mil), l{"um", "mil"}, l{"µm", "mil"})
 	sweep(t, of(quantity.Litre, quantity.Millilitre, quantity.USGallon, quantity.USQuart, quantity.ImperialGallon),

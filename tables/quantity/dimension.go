@@ -28,7 +28,7 @@ type Dim interface {
 
 // The quantities, one for each dimension.
 type (
-	// Length is a length of a boat or a part: m, ft, in.
+	// Length is a length of a boat or a part: m, ft, in, mm.
 	Length = Amount[length]
 	// Area is a surface: m2, ft2.
 	Area = Amount[area]
@@ -71,6 +71,8 @@ const (
 	Metre Unit[length] = iota + 1
 	Foot
 	Inch
+	// Millimetre is mm, 0.001 m: gaps and strips.
+	Millimetre
 )
 
 // Units of area. The base is the square metre.

@@ -36,7 +36,7 @@ func TestShow(t *testing.T) {
 	}{
 		{parse[quantity.Length](t, "9.80 m"), "9.80 m (32.2 ft)", "32.2 ft (9.80 m)"},
 		{parse[quantity.Length](t, "50 ft"), "15.2 m (50 ft)", "50 ft (15.2 m)"},
-		{parse[quantity.Length](t, "6 in"), "0.152 m (6 in)", "6 in (0.152 m)"},
+		{parse[quantity.Length](t, "6 in"), "152 mm (6 in)", "6 in (152 mm)"},
 		{parse[quantity.Length](t, "0 m"), "0 m (0 ft)", "0 ft (0 m)"},
 		{parse[quantity.Length](t, "-2 m"), "-2 m (-6.56 ft)", "-6.56 ft (-2 m)"},
 		{parse[quantity.Area](t, "1234 m2"), "1234 m² (13300 ft²)", "13300 ft² (1234 m²)"},

@@ -32,7 +32,8 @@ var (
 	lengths = table{base: 1, units: []unitDef{
 		{file: "m", print: "m", num: 1, den: 1, system: Metric, us: uint8(Foot)},
 		{file: "ft", print: "ft", num: 3048, exp: -4, den: 1, system: US, metric: uint8(Metre)},
-		{file: "in", print: "in", num: 254, exp: -4, den: 1, system: US, metric: uint8(Metre)},
+		{file: "in", print: "in", num: 254, exp: -4, den: 1, system: US, metric: uint8(Millimetre)},
+		{file: "mm", print: "mm", num: 1, exp: -3, den: 1, system: Metric, us: uint8(Inch)},
 	}}
 	// Derived: 0.3048² = 0.09290304.
 	areas = table{base: 1, units: []unitDef{

@@ -1,0 +1,208 @@
+package law
+
+import (
+	"math"
+	"slices"
+	"strings"
+
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
+	"boatyard.example/bottomwork/tables/quantity"
+)
+
+// Desk holds the laws that can touch one boat on one day. Make it once with At and judge many coatings by it; it never
+// changes, so share it freely.
+type Desk struct {
+	b     *tables.Book
+	spots []spot
+	laws  map[subject][]entry
+}
+
+// entry is one law with what is settled before any coating is known.
+type entry struct {
+	name    string
+	place   string // name of the law's own place
+	verdict finding.Verdict
+	steps   []finding.Step
+	classes classes // none: every coating
+	actives []string
+	mechs   []string
+	copper  float64  // per cent above which it speaks; infinite: it asks nothing about copper
+	missing []string // what it asks about the boat, the water or the day, and nobody gave
+	spots   []int    // where it applies, or may
+	parts   []int    // spots of which only a part has this law
+	facts   []finding.Fact
+	basis   []finding.Basis
+}
+
+// At returns the desk of a boat at her berths on a day.
+//
+// A law is at the desk when its place is a berth's place or one that this lies in, the berth has one of its roles and waters,
+// the day is not before its first or after its last, and the boat's length, mass and material meet its conditions. What was
+// not given never keeps a law away. When no berth is painted, she is taken to be painted where she is kept.
+func At(b *tables.Book, craft Craft, at []Berth, on quantity.Date) *Desk {
+	d := &Desk{b: b, spots: spotsOf(b, at), laws: map[subject][]entry{}}
+	within := parents(b)
+	for l := range b.Laws() {
+		if e, ok := d.enter(&l, within, craft, on); ok {
+			d.laws[subject(l.Subject)] = append(d.laws[subject(l.Subject)], e)
+		}
+	}
+	return d
+}
+
+// enter prepares a law; false when it cannot touch the boat.
+func (d *Desk) enter(l *tables.Law, within map[string]string, craft Craft, on quantity.Date) (entry, bool) {
+	var e entry
+	wet := d.seat(&e, l, within)
+	if len(e.spots)+len(e.parts) == 0 {
+		return entry{}, false
+	}
+	var fits answer
+	if fits, e.missing = touches(l, craft, on); fits == no {
+		return entry{}, false
+	}
+	if !wet { // of parts nobody asks
+		e.missing = append(e.missing, "the water")
+	}
+	e.verdict, e.name, e.place = l.Verdict, l.Name, l.Place
+	if p, err := d.b.Place(l.Place); err == nil {
+		e.place = p.Name
+	}
+	e.classes, e.actives, e.mechs = classesOf(l.Biocides()), slices.Collect(l.Actives()), slices.Collect(l.Mechanisms())
+	if e.copper = math.Inf(1); l.CopperMax.Given() {
+		e.copper = l.CopperMax.Float(quantity.Percent)
+	}
+	for a := range l.Steps() {
+		e.steps = append(e.steps, finding.Step{Do: a})
+	}
+	e.facts, e.basis = factsOf(l, e.place), []finding.Basis{l.Basis("verdict")}
+	return e, true
+}
+
+// seat notes the spots at which the law applies or may, and those of which only a part has it. It reports whether the water of
+// one spot at least is the law's for certain; that spot then comes first, since the finding names it.
+func (d *Desk) seat(e *entry, l *tables.Law, within map[string]string) bool {
+	var roles, waters []string
+	read, wet := false, false
+	for i := range d.spots {
+		s := &d.spots[i]
+		here := slices.Contains(s.chain, l.Place)
+		if here && s.place != "" && (!s.read.Given() || l.ReadOn.Before(s.read)) {
+			s.read = l.ReadOn
+		}
+		part := !here && s.holds(within, l.Place)
+		if !here && !part {
+			continue
+		}
+		if !read {
+			roles, waters, read = slices.Collect(l.Roles()), slices.Collect(l.Waters()), true
+		}
+		fits := meets(s.waters, waters)
+		switch {
+		case fits == no || !s.plays(roles):
+		case part:
+			e.parts = append(e.parts, i)
+		case fits == yes && !wet:
+			wet = true
+			e.spots = slices.Insert(e.spots, 0, i)
+		default:
+			e.spots = append(e.spots, i)
+		}
+	}
+	return wet
+}
+
+// answer is what is known of a condition.
+type answer uint8
+
+const (
+	no answer = iota + 1
+	maybe
+	yes
+)
+
+// meets compares the spot's waters with the law's.
+func meets(have, asked []string) answer {
+	if len(asked) == 0 {
+		return yes
+	}
+	if len(have) == 0 {
+		return maybe
+	}
+	if slices.ContainsFunc(have, func(w string) bool { return slices.Contains(asked, w) }) {
+		return yes
+	}
+	return no
+}
+
+// touches compares the day and the boat with the law, and lists what was not given.
+func touches(l *tables.Law, craft Craft, on quantity.Date) (answer, []string) {
+	var missing []string
+	if on.Given() {
+		if l.From.Given() && on.Before(l.From) || l.To.Given() && on.After(l.To) {
+			return no, nil
+		}
+	} else if l.From.Given() || l.To.Given() {
+		missing = append(missing, "the day")
+	}
+	if l.LengthMin.Given() || l.LengthMax.Given() || l.LengthBelow.Given() {
+		switch {
+		case !craft.Length.Given():
+			missing = append(missing, "the boat's length")
+		case l.LengthMin.Given() && craft.Length.Cmp(l.LengthMin) < 0,
+			l.LengthMax.Given() && craft.Length.Cmp(l.LengthMax) > 0,
+			l.LengthBelow.Given() && craft.Length.Cmp(l.LengthBelow) >= 0:
+			return no, nil
+		}
+	}
+	if l.MassMin.Given() || l.MassAbove.Given() || l.MassBelow.Given() {
+		switch {
+		case !craft.Mass.Given():
+			missing = append(missing, "the boat's mass")
+		case l.MassMin.Given() && craft.Mass.Cmp(l.MassMin) < 0,
+			l.MassAbove.Given() && craft.Mass.Cmp(l.MassAbove) <= 0,
+			l.MassBelow.Given() && craft.Mass.Cmp(l.MassBelow) >= 0:
+			return no, nil
+		}
+	}
+	if exempt := slices.Collect(l.Exempt()); len(exempt) > 0 {
+		switch {
+		case craft.Material == "":
+			missing = append(missing, "the hull's material")
+		case slices.Contains(exempt, craft.Material):
+			return no, nil
+		}
+	}
+	if len(missing) > 0 {
+		return maybe, missing
+	}
+	return yes, nil
+}
+
+// factsOf lists the values of a law for a finding.
+func factsOf(l *tables.Law, place string) []finding.Fact {
+	fs := []finding.Fact{{Name: "law", Value: l.Name}, {Name: "says", Value: l.Says}, {Name: "place", Value: place}}
+	add := func(given bool, name string, v any) {
+		if given {
+			fs = append(fs, finding.Fact{Name: name, Value: v})
+		}
+	}
+	add(l.From.Given(), "from", l.From)
+	add(l.To.Given(), "to", l.To)
+	add(l.CopperMax.Given(), "content", l.CopperMax)
+	add(l.ReleaseMax.Given(), "release", l.ReleaseMax)
+	add(l.Within.Given(), "within", l.Within)
+	add(l.ReadOn.Given(), "read", l.ReadOn)
+	doubt := l.Basis("verdict").Doubt
+	add(doubt != "", "doubt", doubt)
+	return fs
+}
+
+// listed joins what is missing for a sentence.
+func listed(words []string) string {
+	if n := len(words); n > 1 {
+		return strings.Join(words[:n-1], ", ") + " and " + words[n-1]
+	}
+	return strings.Join(words, "")
+}

@@ -1,0 +1,231 @@
+package law
+
+import (
+	"slices"
+	"strings"
+
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
+	"boatyard.example/bottomwork/tables/quantity"
+)
+
+// Screen judges a coating that is to go on the boat. It is At and Desk.Screen in one call.
+//
+// The list is never empty. It holds one finding for each law that touches the coating, and one for each place at which none
+// does: fine for a biocide-free coating, caution for any other, ask where the book does not hold the place.
+//
+// Basis: each finding carries its law's.
+func Screen(b *tables.Book, c tables.Coating, craft Craft, at []Berth, on quantity.Date) finding.List {
+	return At(b, craft, at, on).Screen(c)
+}
+
+// OldFilm judges a film that was found on the boat. It is At and Desk.OldFilm in one call.
+//
+// Basis: each finding carries its law's.
+func OldFilm(b *tables.Book, old tables.Coating, craft Craft, at []Berth, on quantity.Date) finding.List {
+	return At(b, craft, at, on).OldFilm(old)
+}
+
+// Cleaning judges cleaning the coating while the boat is afloat. It is At and Desk.Cleaning in one call.
+//
+// Basis: each finding carries its law's.
+func Cleaning(b *tables.Book, c tables.Coating, craft Craft, at []Berth, on quantity.Date) finding.List {
+	return At(b, craft, at, on).Cleaning(c)
+}
+
+// Papers lists what the boat must carry about her coating on an international voyage. Tonnage is not asked for: the finding
+// says what changes from 400 GT. The list is never empty.
+//
+// Basis: each finding carries its law's.
+func Papers(b *tables.Book, craft Craft, on quantity.Date) finding.List {
+	d := At(b, craft, nil, on)
+	var out finding.List
+	for i := range d.laws[ofPaper] {
+		if h, ok := d.laws[ofPaper][i].hits(nil); ok {
+			out = append(out, d.told(h, ofPaper, "the boat", new(rooms)))
+		}
+	}
+	if len(out) == 0 {
+		out = append(out, finding.Finding{Rule: rulePaperSilent, Verdict: finding.Ask, About: "the boat"})
+	}
+	return out
+}
+
+// Screen judges a coating that is to go on the boat; see the function Screen.
+func (d *Desk) Screen(c tables.Coating) finding.List { return d.judge(ofCoating, &c) }
+
+// OldFilm judges a film that was found on the boat; see the function OldFilm.
+func (d *Desk) OldFilm(old tables.Coating) finding.List {
+	out := d.judge(ofOldFilm, &old)
+	strip := slices.ContainsFunc(out, func(f finding.Finding) bool { return asks(f, finding.Strip) })
+	for i := range out {
+		if strip && asks(out[i], finding.Seal) { // what one place wants removed, no other place's sealer keeps
+			out[i].First = []finding.Step{{Do: finding.Strip}}
+		}
+	}
+	return out
+}
+
+func asks(f finding.Finding, a finding.Action) bool {
+	return slices.ContainsFunc(f.First, func(s finding.Step) bool { return s.Do == a })
+}
+
+// Cleaning judges cleaning the coating while the boat is afloat; see the function Cleaning.
+func (d *Desk) Cleaning(c tables.Coating) finding.List { return d.judge(ofCleaning, &c) }
+
+// hit is a law that speaks of a film, with what was not given and the highest verdict that this deserves.
+type hit struct {
+	e       *entry
+	missing string
+	most    finding.Verdict
+}
+
+// judge finds the laws first and makes their findings after, so that a list costs few allocations however long it is.
+func (d *Desk) judge(s subject, c *tables.Coating) finding.List {
+	f := d.film(c)
+	var hits [24]hit // more are rare, and append makes room
+	found := hits[:0]
+	laws := d.laws[s]
+	for i := range laws {
+		if h, ok := laws[i].hits(&f); ok {
+			found = append(found, h)
+		}
+	}
+	facts, basis := 0, 0
+	for _, h := range found {
+		facts += len(h.e.facts) + 1
+		basis += len(h.e.basis)
+	}
+	room := rooms{facts: make([]finding.Fact, 0, facts+len(d.spots)), basis: make([]finding.Basis, 0, basis)}
+	out := make(finding.List, 0, len(found)+len(d.spots))
+	var few [16]bool
+	spoken := few[:]
+	if len(d.spots) > len(few) {
+		spoken = make([]bool, len(d.spots))
+	}
+	for _, h := range found {
+		told := d.told(h, s, c.Name, &room)
+		out = append(out, told)
+		if told.Verdict >= finding.Caution {
+			for _, at := range h.e.spots {
+				spoken[at] = true
+			}
+		}
+	}
+	for i := range d.spots {
+		out = d.close(out, s, &f, i, spoken[i], &room)
+	}
+	return out
+}
+
+// hits compares the law with a film; nil for papers.
+func (e *entry) hits(f *film) (hit, bool) {
+	h := hit{e: e, most: finding.Ask}
+	if len(e.spots) == 0 {
+		return h, false
+	}
+	var open []string
+	if f != nil {
+		fits, what, v := e.match(f)
+		switch fits {
+		case no:
+			return h, false
+		case maybe:
+			h.missing, h.most = what, v
+			open = []string{what}
+		case yes:
+		}
+	}
+	if len(e.missing) > 0 {
+		h.missing = listed(append(slices.Clip(e.missing), open...))
+	}
+	return h, h.missing == "" || e.verdict != finding.Fine // a leave that may not hold is none
+}
+
+// rooms are the two arrays in which all findings of one list keep their facts and bases.
+type rooms struct {
+	facts []finding.Fact
+	basis []finding.Basis
+}
+
+// note puts facts into the room and returns them; whoever appends to them gets a copy.
+func (r *rooms) note(fs []finding.Fact, more ...finding.Fact) []finding.Fact {
+	from := len(r.facts)
+	r.facts = append(append(r.facts, fs...), more...)
+	return r.facts[from:len(r.facts):len(r.facts)]
+}
+
+func (r *rooms) rest(bs []finding.Basis) []finding.Basis {
+	from := len(r.basis)
+	r.basis = append(r.basis, bs...)
+	return r.basis[from:len(r.basis):len(r.basis)]
+}
+
+// told returns the finding of a hit.
+func (d *Desk) told(h hit, s subject, about string, room *rooms) finding.Finding {
+	out := finding.Finding{Rule: s.speaks(h.e.verdict), Verdict: h.e.verdict, About: about, Against: d.spots[h.e.spots[0]].name, Basis: room.rest(h.e.basis)}
+	if h.missing != "" {
+		out.Rule, out.Verdict = ruleMayApply, min(h.e.verdict, h.most)
+		out.Facts = room.note(h.e.facts, finding.Fact{Name: "missing", Value: h.missing})
+		return out
+	}
+	out.Facts, out.First = room.note(h.e.facts), slices.Clone(h.e.steps)
+	return out
+}
+
+// close says of one place what no law said: that its parts differ, that the book does not know it, or that the book is silent.
+func (d *Desk) close(out finding.List, s subject, f *film, i int, spoken bool, room *rooms) finding.List {
+	at := &d.spots[i]
+	about := f.c.Name
+	for j := range i {
+		if d.spots[j].name == at.name && d.spots[j].place == at.place && d.spots[j].role == at.role {
+			return out
+		}
+	}
+	switch {
+	case !at.given:
+		return append(out, finding.Finding{Rule: ruleNoPlace, Verdict: finding.Ask, About: about, Against: at.name})
+	case at.place == "":
+		return append(out, finding.Finding{Rule: ruleUnknownPlace, Verdict: finding.Ask, About: about, Against: at.name})
+	}
+	if part, ok := d.parts(s, f, i); ok {
+		return append(out, part)
+	}
+	if spoken {
+		return out
+	}
+	rule, v := s.silence(f.free())
+	read := finding.Fact{Name: "read", Value: "a date that is not known"}
+	if at.read.Given() {
+		read.Value = at.read
+	}
+	return append(out, finding.Finding{Rule: rule, Verdict: v, About: about, Against: at.name, Facts: room.note(nil, read)})
+}
+
+// parts tells that laws of parts of the place speak of the film, when only the whole was named.
+func (d *Desk) parts(s subject, f *film, i int) (finding.Finding, bool) {
+	var names, titles []string
+	worst := finding.Fine
+	laws := d.laws[s]
+	for k := range laws {
+		e := &laws[k]
+		if !slices.Contains(e.parts, i) {
+			continue
+		}
+		fits, _, _ := e.match(f)
+		if fits == no || e.verdict == finding.Fine {
+			continue
+		}
+		worst = max(worst, min(e.verdict, finding.Ask))
+		if !slices.Contains(names, e.place) {
+			names = append(names, e.place)
+		}
+		titles = append(titles, e.name)
+	}
+	if len(names) == 0 {
+		return finding.Finding{}, false
+	}
+	return finding.Finding{Rule: ruleWhichPart, Verdict: worst, About: f.c.Name, Against: d.spots[i].name, Facts: []finding.Fact{
+		{Name: "parts", Value: strings.Join(names, "; ")}, {Name: "law", Value: strings.Join(titles, "; ")},
+	}}, true
+}

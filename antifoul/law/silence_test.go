@@ -1,0 +1,168 @@
+package law_test
+
+import (
+	"fmt"
+	"testing"
+
+	"boatyard.example/bottomwork/antifoul/law"
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
+)
+
+// ownLaw is a law at New Zealand, or at the place that the lines give, with more lines of TOML.
+func ownLaw(place, subject, verdict, lines string) string {
+	return fmt.Sprintf("[[law]]\nkey = \"own\"\nname = \"own\"\nbasis = \"assumption\"\nplace = %q\nsubject = %q\nverdict = %q\nsays = \"so\"\nread_on = 2020-02-01\n%s\n", place, subject, verdict, lines)
+}
+
+// A law that does not hinder is told and breaks no silence; a condition breaks it.
+func TestWhatBreaksSilence(t *testing.T) {
+	on := day(t, "2026-11-25")
+	for verdict, silent := range map[string]bool{"fine": true, "caution": false, "ask": false, "forbidden": false} {
+		b := with(t, ownLaw("NZ", "coating", verdict, ""))
+		got := law.Screen(b, coating(t, b, "hard-cuprous"), sloop, kept("NZ", "salt"), on)
+		if _, ok := of(got, "own"); !ok || got.Has("law-silent") != silent {
+			t.Errorf("%s:\n%s", verdict, said(b, got))
+		}
+	}
+}
+
+// A leave whose conditions nobody gave is not told at all.
+func TestLeaveThatMayNotHold(t *testing.T) {
+	b := with(t, ownLaw("NZ", "coating", "fine", `mass_below = "5 t"`))
+	c, on := coating(t, b, "hard-cuprous"), day(t, "2026-11-25")
+	if _, ok := of(law.Screen(b, c, law.Craft{}, kept("NZ", "salt"), on), "own"); ok {
+		t.Error("told without the boat's mass")
+	}
+	if _, ok := of(law.Screen(b, c, sloop, kept("NZ", "salt"), on), "own"); !ok {
+		t.Error("not told with it")
+	}
+}
+
+// Silence carries the oldest day on which a law of the place was read.
+func TestSilenceIsAsOldAsItsOldestReading(t *testing.T) {
+	b := with(t, ownLaw("NZ", "paper", "caution", ""))
+	got := law.Screen(b, coating(t, b, "hard-cuprous"), sloop, kept("NZ", "salt"), day(t, "2026-11-25"))
+	if len(got) != 1 || got[0].Rule != "law-silent" || fmt.Sprint(fact(got[0], "read")) != "2020-02-01" {
+		t.Error(said(b, got))
+	}
+}
+
+// One place in two roles: a law for one of them leaves the other silent.
+func TestTwoRolesAtOnePlace(t *testing.T) {
+	b := with(t, ownLaw("NZ", "coating", "caution", `roles = ["painted"]`))
+	at := []law.Berth{{Place: "NZ", Role: "painted", Water: "salt"}, {Place: "NZ", Role: "visited", Water: "salt"}}
+	got := law.Screen(b, coating(t, b, "hard-cuprous"), sloop, at, day(t, "2026-11-25"))
+	if _, ok := of(got, "own"); !ok || len(got) != 2 || !got.Has("law-silent") {
+		t.Error(said(b, got))
+	}
+}
+
+func TestPartsOfAPlace(t *testing.T) {
+	on := day(t, "2026-11-25")
+	for verdict, want := range map[string]finding.Verdict{"fine": finding.Caution, "caution": finding.Caution, "forbidden": finding.Ask} {
+		b := with(t, "[[place]]\nkey = \"bay\"\nname = \"the bay\"\nwithin = \"NZ\"\nbasis = \"assumption\"\n"+ownLaw("bay", "coating", verdict, ""))
+		got := law.Screen(b, coating(t, b, "hard-cuprous"), sloop, kept("NZ", "salt"), on)
+		if got.Has("law-which-part") != (verdict != "fine") || got.Worst() != want || len(got) != 1 {
+			t.Errorf("%s:\n%s", verdict, said(b, got))
+		}
+		if p := got[0]; p.Rule == "law-which-part" && fact(p, "parts") != "the bay" {
+			t.Error(said(b, got))
+		}
+	}
+}
+
+// Cleaned or visited is not where she is kept; a role that is none narrows nothing.
+func TestRoles(t *testing.T) {
+	b := tables.Default()
+	on := day(t, "2026-11-25")
+	c := coating(t, b, "inert-epoxy")
+	for role, want := range map[string]bool{"painted": false, "kept": false, "": false, "moored": false, "visited": true, "cleaned": true} {
+		got := law.Screen(b, c, sloop, []law.Berth{{Place: "NZ", Role: role, Water: "salt"}}, on)
+		if got.Has("law-no-place") != want {
+			t.Errorf("role %q:\n%s", role, said(b, got))
+		}
+	}
+	more := with(t, ownLaw("NZ", "coating", "forbidden", `roles = ["visited"]`))
+	for role, want := range map[string]bool{"painted": false, "kept": false, "": true, "moored": true, "visited": true, "cleaned": false} {
+		if _, got := of(law.Screen(more, c, sloop, []law.Berth{{Place: "NZ", Role: role, Water: "salt"}}, on), "own"); got != want {
+			t.Errorf("a law for visitors at role %q: bites %v", role, got)
+		}
+	}
+}
+
+// A long voyage has more berths than a list keeps room for.
+func TestManyBerths(t *testing.T) {
+	b := tables.Default()
+	at := kept("SE-bothnia", "brackish")
+	for i := range 40 {
+		at = append(at, law.Berth{Place: fmt.Sprintf("port %d", i), Role: "visited", Water: "salt"})
+	}
+	got := law.Screen(b, coating(t, b, "hard-cuprous"), sloop, at, day(t, "2026-11-25"))
+	if got.Worst() != finding.Forbidden || len(got) < 41 {
+		t.Errorf("%d findings", len(got))
+	}
+}
+
+// A biocide that stands second in the tin is one all the same.
+func TestEveryActiveCounts(t *testing.T) {
+	b := with(t, ownLaw("NZ", "coating", "forbidden", `biocides = ["other copper"]`))
+	on := day(t, "2026-11-25")
+	// the self-polishing type rests on cuprous oxide and holds copper pyrithione besides
+	if _, ok := of(law.Screen(b, coating(t, b, "self-polishing-cuprous"), sloop, kept("NZ", "salt"), on), "own"); !ok {
+		t.Error("copper pyrithione beside cuprous oxide is not seen")
+	}
+	if _, ok := of(law.Screen(b, coating(t, b, "hard-thiocyanate"), sloop, kept("NZ", "salt"), on), "own"); ok {
+		t.Error("copper thiocyanate is taken for another class")
+	}
+}
+
+// What is not known of a film is said, and the gravest of it decides.
+func TestWhatIsNotKnownOfAFilm(t *testing.T) {
+	on := day(t, "2026-11-25")
+	for _, tc := range []struct {
+		film, lines, missing string
+		want                 finding.Verdict
+	}{
+		{"unknown-old", `biocides = ["organotin"]`, "what biocide it holds", finding.Ask},
+		{"unknown-old", `actives = ["cybutryne"]`, "what biocide it holds", finding.Ask},
+		{"organotin-old", `actives = ["cybutryne"]`, "which actives it holds", finding.Caution},
+		{"organotin-old", `mechanisms = ["soft"]`, "what kind of film it is", finding.Ask},
+		{"organotin-old", "actives = [\"cybutryne\"]\nmechanisms = [\"soft\"]", "what kind of film it is", finding.Ask},
+		{"unknown-old", `copper_max = "1 %"`, "how much copper it holds", finding.Ask},
+	} {
+		b := with(t, ownLaw("NZ", "old film", "forbidden", tc.lines))
+		f, ok := of(law.OldFilm(b, coating(t, b, tc.film), sloop, kept("NZ", "salt"), on), "own")
+		if !ok || f.Rule != "law-may-apply" || f.Verdict != tc.want || fact(f, "missing") != tc.missing {
+			t.Errorf("%s, %s: %v %v", tc.film, tc.lines, f.Verdict, fact(f, "missing"))
+		}
+	}
+	b := with(t, ownLaw("NZ", "old film", "forbidden", `actives = ["cybutryne"]`))
+	if _, ok := of(law.OldFilm(b, coating(t, b, "epoxy-old"), sloop, kept("NZ", "salt"), on), "own"); ok {
+		t.Error("a film without biocide is asked for its actives")
+	}
+	if _, ok := of(law.OldFilm(b, coating(t, b, "organotin-old"), sloop, kept("NZ", "salt"), on), "own"); !ok {
+		t.Error("a film whose actives nobody listed is not")
+	}
+}
+
+// A coating of another book may hold a biocide that this book does not know: then nobody knows what it holds.
+func TestActiveOfAnotherBook(t *testing.T) {
+	other := with(t, `
+[[active]]
+key = "new-active"
+basis = "assumption"
+class = "copper-free"
+copper_share = 0
+[[coating]]
+key = "copper-loaded-epoxy"
+basis = "assumption"
+[[coating.active]]
+key = "new-active"
+content = "5 %"
+`)
+	b := with(t, ownLaw("NZ", "coating", "forbidden", `biocides = ["other copper"]`))
+	f, ok := of(law.Screen(b, coating(t, other, "copper-loaded-epoxy"), sloop, kept("NZ", "salt"), day(t, "2026-11-25")), "own")
+	if !ok || f.Verdict != finding.Ask {
+		t.Errorf("%+v", f)
+	}
+}

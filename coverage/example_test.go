@@ -1,0 +1,75 @@
+package coverage_test
+
+import (
+	"fmt"
+
+	"boatyard.example/bottomwork/coverage"
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/quantity"
+)
+
+// 50 % solids in 50 um: 10 × 50 ÷ 50; a roller loses a tenth.
+func ExampleSpread() {
+	rate, err := coverage.Spread(quantity.Percent.N(50), quantity.Micrometre.N(50))
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	practical, err := coverage.Practical(rate, quantity.Percent.N(10))
+	fmt.Println(rate, practical, err)
+	// Output: 10.0000 m2/L 9.0000 m2/L <nil>
+}
+
+// 50 um dry from 50 % solids, thinned by a tenth: 50 × 110 ÷ 50.
+func ExampleWetFilm() {
+	fmt.Println(coverage.WetFilm(quantity.Micrometre.N(50), quantity.Percent.N(50), quantity.Percent.N(10)))
+	// Output: 110.0000 um <nil>
+}
+
+func ExampleWetted() {
+	hull := coverage.Hull{Kind: "working-boat", Length: quantity.Foot.N(40), Beam: quantity.Foot.N(12), Draft: quantity.Foot.N(5)}
+	areas, err := coverage.Wetted(tables.Default(), hull)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(areas.Total.Typical, "by", areas.Method) // 40 × (12 + 5)
+	for _, z := range areas.Zones {
+		fmt.Println(z.Zone, z.Area.Typical)
+	}
+	// Output:
+	// 680.00 ft2 by 1 × L × (B + T), full-bodied working boat
+	// flat 591.60 ft2
+	// waterline 54.40 ft2
+	// edges 34.00 ft2
+}
+
+// The 5 L can is dearer than two of 2.5 L, and one can of 0.75 L stands in the store.
+func ExampleCans() {
+	price := func(s string) quantity.Money {
+		m, err := quantity.ParseMoney(s)
+		if err != nil {
+			fmt.Println(err)
+		}
+		return m
+	}
+	ml := quantity.Millilitre
+	onSale := []coverage.Can{{Size: ml.N(750), Price: price("28.00 EUR")}, {Size: ml.N(2500), Price: price("79.00 EUR")}, {Size: ml.N(5000), Price: price("165.00 EUR")}}
+	bought, err := coverage.Cans(ml.N(5700), onSale, []coverage.Can{{Size: ml.N(750)}})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, it := range bought.Items {
+		fmt.Println(it.Count, "of", it.Can.Size)
+	}
+	fmt.Println(bought.Cost, "left", bought.Left)
+	// Output:
+	// 2 of 2500 mL
+	// 158.00 EUR left 50 mL
+}
+
+func ExamplePlaces() {
+	fmt.Println(coverage.Places(4, 4, 4))
+	// Output: 16
+}

@@ -1,0 +1,14 @@
+package coverage
+
+import "boatyard.example/bottomwork/tables/finding"
+
+// The ids of the rules that this package decides by. Their words and bases are rows of the book.
+const (
+	areaMeasured        finding.ID = "area-measured"
+	areaFromFormula     finding.ID = "area-from-formula"
+	areaDiffers         finding.ID = "area-differs"
+	areaOutOfProportion finding.ID = "area-out-of-proportion"
+	stripsNotMeasured   finding.ID = "strips-not-measured"
+	padsToPaint         finding.ID = "pads-to-paint"
+	padsNotReported     finding.ID = "pads-not-reported"
+)

@@ -1,0 +1,92 @@
+package coverage_test
+
+import (
+	"go/ast"
+	"go/parser"
+	"go/token"
+	"os"
+	"path/filepath"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+
+	"boatyard.example/bottomwork/coverage"
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
+	"boatyard.example/bottomwork/tables/quantity"
+)
+
+// Every rule id in rule.go is a row of rules_coverage.toml, and every row there is an id in rule.go.
+func TestRulesMatchTheRegistry(t *testing.T) {
+	file, err := parser.ParseFile(token.NewFileSet(), "rule.go", nil, 0)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var code []string
+	ast.Inspect(file, func(n ast.Node) bool {
+		if v, ok := n.(*ast.ValueSpec); ok {
+			for _, e := range v.Values {
+				if l, ok := e.(*ast.BasicLit); ok {
+					s, err := strconv.Unquote(l.Value)
+					if err != nil {
+						t.Fatal(err)
+					}
+					code = append(code, s)
+				}
+			}
+		}
+		return true
+	})
+	data, err := os.ReadFile(filepath.Join("..", "tables", "data", "rules_coverage.toml"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	b, err := tables.Load(mapFS("rules.toml", string(data)))
+	if err != nil {
+		t.Fatal(err)
+	}
+	var rows []string
+	for r := range b.Rules() {
+		rows = append(rows, string(r.ID))
+	}
+	slices.Sort(code)
+	slices.Sort(rows)
+	if !slices.Equal(code, rows) {
+		t.Errorf("ids in code %v, in the registry %v", code, rows)
+	}
+}
+
+// Every finding says a whole sentence in both systems, with all its facts filled in.
+func TestEveryRuleSaysASentence(t *testing.T) {
+	b := book(t)
+	far := hull(t, "fin-keel-yacht", "10 m", "3.2 m", "1.8 m")
+	far.Measured = []coverage.ZoneArea{{Zone: "flat", Area: area(t, "60 m2")}}
+	var all finding.List
+	for _, h := range []coverage.Hull{far, hull(t, "open-boat", "5 m", "2 m", "0.4 m")} {
+		got := wetted(t, b, h)
+		all = append(all, got.Findings...)
+	}
+	for _, s := range []*coverage.Support{nil, {StandPairs: 3}, {}} {
+		got, err := coverage.Pads(b, coverage.Hull{Support: s})
+		if err != nil {
+			t.Fatal(err)
+		}
+		all = append(all, got.Findings...)
+	}
+	said := map[finding.ID]bool{}
+	for _, f := range all {
+		said[f.Rule] = true
+		for _, s := range []quantity.System{quantity.Metric, quantity.US} {
+			text := b.Say(f, s)
+			if strings.ContainsAny(text, "{}") || strings.Contains(text, "not stated") || strings.Contains(text, "not given") || !strings.HasSuffix(text, ".") {
+				t.Errorf("%s: %q", f.Rule, text)
+			}
+		}
+	}
+	for r := range b.Rules() {
+		if !said[r.ID] {
+			t.Errorf("no finding of %s", r.ID)
+		}
+	}
+}

@@ -1,0 +1,283 @@
+package coverage_test
+
+import (
+	"math/rand/v2"
+	"slices"
+	"testing"
+
+	"github.com/shopspring/decimal"
+
+	"boatyard.example/bottomwork/coverage"
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
+	"boatyard.example/bottomwork/tables/quantity"
+)
+
+func wetted(tb testing.TB, b *tables.Book, h coverage.Hull) coverage.Areas {
+	tb.Helper()
+	got, err := coverage.Wetted(b, h)
+	if err != nil {
+		tb.Fatal(err)
+	}
+	addsUp(tb, got)
+	return got
+}
+
+// addsUp fails unless the zones make the total at each end and every area is above zero and rises.
+func addsUp(tb testing.TB, a coverage.Areas) {
+	tb.Helper()
+	var low, typical, high quantity.Area
+	for i, z := range a.Zones {
+		if z.Area.Low.Sign() <= 0 || z.Area.Low.Cmp(z.Area.Typical) > 0 || z.Area.Typical.Cmp(z.Area.High) > 0 {
+			tb.Errorf("%s: %s", z.Zone, rangeText(z.Area))
+		}
+		if i == 0 {
+			low, typical, high = z.Area.Low, z.Area.Typical, z.Area.High
+			continue
+		}
+		low, typical, high = low.Add(z.Area.Low), typical.Add(z.Area.Typical), high.Add(z.Area.High)
+	}
+	if !low.Equal(a.Total.Low) || !typical.Equal(a.Total.Typical) || !high.Equal(a.Total.High) {
+		tb.Errorf("zones add up to %s, %s, %s; total %s", low, typical, high, rangeText(a.Total))
+	}
+	if len(a.Findings) == 0 {
+		tb.Error("no findings: not judged")
+	}
+}
+
+func zone(tb testing.TB, a coverage.Areas, key string) string {
+	tb.Helper()
+	for _, z := range a.Zones {
+		if z.Zone == key {
+			return rangeText(z.Area)
+		}
+	}
+	return "none"
+}
+
+func TestEveryFormOverTheDomain(t *testing.T) {
+	b := book(t)
+	rng := rand.New(rand.NewPCG(5, 6))
+	m := func(low, high int64) quantity.Length {
+		return quantity.Metre.Of(decimal.New(low+rng.Int64N(high-low+1), -2))
+	}
+	for f := range b.HullForms() {
+		// The ends of the shares go with the ends of the factor and let the flat rise.
+		if f.Factor.Low*(1-f.Waterline.Low-f.Edges.Low) > f.Factor.Typical*(1-f.Waterline.Typical-f.Edges.Typical) ||
+			f.Factor.Typical*(1-f.Waterline.Typical-f.Edges.Typical) > f.Factor.High*(1-f.Waterline.High-f.Edges.High) {
+			t.Errorf("%s: the flat does not rise", f.Key)
+		}
+		for range 200 {
+			h := coverage.Hull{Kind: f.Key, Length: m(300, 4000), Beam: m(100, 300), Draft: m(20, 300)}
+			got := wetted(t, b, h)
+			longer := h
+			longer.Length = h.Length.Scale(decimal.New(11, -1))
+			if more := wetted(t, b, longer); more.Total.Typical.Cmp(got.Total.Typical) <= 0 {
+				t.Errorf("%s: longer %s, not more than %s", f.Key, more.Total.Typical, got.Total.Typical)
+			}
+			if !got.Findings.Has("area-from-formula") || got.Findings.Has("area-out-of-proportion") || got.Findings.Worst() != finding.Caution {
+				t.Errorf("%s: %v", f.Key, got.Findings)
+			}
+		}
+	}
+}
+
+func TestFormulaSaysWhereItIsFrom(t *testing.T) {
+	got := wetted(t, book(t), hull(t, "fin-keel-yacht", "10 m", "3.2 m", "1.8 m"))
+	if got.Method != "0.5 × L × (B + T), fin keel yacht" {
+		t.Errorf("method %q", got.Method)
+	}
+	f := got.Findings[0]
+	if f.Rule != "area-from-formula" || len(f.Basis) != 1 || f.Basis[0].Kind != finding.CommonPractice || f.Against != "fin keel yacht" {
+		t.Errorf("finding %+v", f)
+	}
+	if len(got.Others) != 1 || !got.Others[0].Area.Typical.Equal(area(t, "50 m2")) || got.Others[0].Basis.Source != "nicholls" {
+		t.Errorf("others %+v", got.Others)
+	}
+}
+
+func TestMeasuredZonesWin(t *testing.T) {
+	b := book(t)
+	h := hull(t, "fin-keel-yacht", "10 m", "3.2 m", "1.8 m") // formula 25 m2
+	h.Measured = []coverage.ZoneArea{
+		{Zone: "rudder", Area: area(t, "1.2 m2")},
+		{Zone: "flat", Area: area(t, "19.5 m2")},
+		{Zone: "edges", Area: area(t, "10 ft2")},
+		{Zone: "keel", Area: area(t, "3.333 m2")},
+		{Zone: "waterline", Area: area(t, "2.5 m2")},
+	}
+	got := wetted(t, b, h)
+	// 19.5 + 10 ft2 (0.9290304 m2) + 1.2 + 3.333 + 2.5
+	total := area(t, "27.4620304 m2")
+	if !got.Total.Low.Equal(total) || !got.Total.Typical.Equal(total) || !got.Total.High.Equal(total) {
+		t.Errorf("total %s, want %s", rangeText(got.Total), total)
+	}
+	if got.Method != "measured" || !got.Findings.Has("area-measured") || got.Findings.Worst() != finding.Fine {
+		t.Errorf("method %q, findings %v", got.Method, got.Findings)
+	}
+	var order []string
+	for _, z := range got.Zones {
+		order = append(order, z.Zone)
+	}
+	if want := []string{"flat", "waterline", "edges", "keel", "rudder"}; !slices.Equal(order, want) {
+		t.Errorf("zones %v, want %v", order, want)
+	}
+	if len(got.Others) != 2 || !got.Others[0].Area.Typical.Equal(area(t, "25 m2")) {
+		t.Errorf("others %+v", got.Others)
+	}
+}
+
+func TestMeasuredStripInAFormulaTotal(t *testing.T) {
+	h := hull(t, "fin-keel-yacht", "10 m", "3.2 m", "1.8 m")
+	h.Measured = []coverage.ZoneArea{{Zone: "waterline", Area: area(t, "2.005 m2")}}
+	got := wetted(t, book(t), h)
+	if g := zone(t, got, "waterline"); g != "2.005 m2, 2.005 m2, 2.005 m2" {
+		t.Errorf("waterline %s", g)
+	}
+	if g := rangeText(got.Total); g != "22.50 m2, 25.00 m2, 30.00 m2" {
+		t.Errorf("total %s", g)
+	}
+	// edges 0.04, 0.07, 0.12 of the total: 0.90, 1.75, 3.60
+	if g := zone(t, got, "flat"); g != "19.595 m2, 21.245 m2, 24.395 m2" {
+		t.Errorf("flat %s", g)
+	}
+	h.Measured = []coverage.ZoneArea{{Zone: "waterline", Area: area(t, "12 m2")}, {Zone: "keel", Area: area(t, "9.6 m2")}}
+	_, err := coverage.Wetted(book(t), h) // 12 + 9.6 + 0.9 of 22.5 m2
+	hasFault(t, err, finding.ErrImpossible, "measured")
+}
+
+func TestMeasuredHullIsShared(t *testing.T) {
+	b := book(t)
+	h := coverage.Hull{Kind: "motor-planing", Measured: []coverage.ZoneArea{{Zone: "hull", Area: area(t, "33.33 m2")}}}
+	got := wetted(t, b, h)
+	// The total is exact, so the typical shares stand for all ends: 3.333 up to 3.34, 2.6664 up to 2.67.
+	for key, want := range map[string]string{
+		"waterline": "3.34 m2, 3.34 m2, 3.34 m2", "edges": "2.67 m2, 2.67 m2, 2.67 m2", "flat": "27.32 m2, 27.32 m2, 27.32 m2",
+	} {
+		if g := zone(t, got, key); g != want {
+			t.Errorf("%s %s, want %s", key, g, want)
+		}
+	}
+	if got.Findings.Has("strips-not-measured") || len(got.Others) != 0 {
+		t.Errorf("findings %v, others %v", got.Findings, got.Others)
+	}
+	h.Kind = ""
+	got = wetted(t, b, h)
+	if !got.Findings.Has("strips-not-measured") || len(got.Zones) != 1 {
+		t.Errorf("without a kind: findings %v, zones %v", got.Findings, got.Zones)
+	}
+}
+
+func TestStripsNotMeasured(t *testing.T) {
+	b := book(t)
+	flat := coverage.ZoneArea{Zone: "flat", Area: area(t, "20 m2")}
+	edges := coverage.ZoneArea{Zone: "edges", Area: area(t, "2 m2")}
+	waterline := coverage.ZoneArea{Zone: "waterline", Area: area(t, "3 m2")}
+	for _, c := range []struct {
+		measured []coverage.ZoneArea
+		want     string
+	}{
+		{[]coverage.ZoneArea{flat}, "No area was measured for the waterline strip and the leading edges, chines, keel sole and keel edges, so it counts with the flat and no extra coat is reckoned for it."},
+		{[]coverage.ZoneArea{flat, edges}, "No area was measured for the waterline strip, so it counts with the flat and no extra coat is reckoned for it."},
+		{[]coverage.ZoneArea{flat, edges, waterline}, ""},
+	} {
+		got := wetted(t, b, coverage.Hull{Measured: c.measured})
+		var said string
+		for _, f := range got.Findings {
+			if f.Rule == "strips-not-measured" {
+				said = b.Say(f, quantity.Metric)
+			}
+		}
+		if said != c.want {
+			t.Errorf("said %q, want %q", said, c.want)
+		}
+	}
+}
+
+// On, just under and just over 30 % away from the formula's 25 m2, both ways.
+func TestMeasuredDiffersFromFormula(t *testing.T) {
+	b := book(t)
+	for _, c := range []struct {
+		flat    string
+		differs bool
+	}{{"32.5 m2", false}, {"32.51 m2", true}, {"17.5 m2", false}, {"17.49 m2", true}, {"25 m2", false}} {
+		h := hull(t, "fin-keel-yacht", "10 m", "3.2 m", "1.8 m")
+		h.Measured = []coverage.ZoneArea{{Zone: "hull", Area: area(t, c.flat)}}
+		got := wetted(t, b, h)
+		if got.Findings.Has("area-differs") != c.differs {
+			t.Errorf("%s: %v", c.flat, got.Findings)
+		}
+		if c.differs && got.Findings.Worst() < finding.Caution {
+			t.Errorf("%s: %s", c.flat, got.Findings.Worst())
+		}
+	}
+}
+
+// On, just under and just over 0.4 and 1.1 times L(B + T) = 50 m2.
+func TestAreaOutOfProportion(t *testing.T) {
+	b := book(t)
+	for _, c := range []struct {
+		whole string
+		ask   bool
+	}{{"20 m2", false}, {"19.99 m2", true}, {"55 m2", false}, {"55.01 m2", true}} {
+		h := hull(t, "", "10 m", "3.2 m", "1.8 m")
+		h.Measured = []coverage.ZoneArea{{Zone: "hull", Area: area(t, c.whole)}}
+		got := wetted(t, b, h)
+		if got.Findings.Has("area-out-of-proportion") != c.ask || (got.Findings.Worst() == finding.Ask) != c.ask {
+			t.Errorf("%s: %v", c.whole, got.Findings)
+		}
+	}
+	odd := with(t, b, "[[hull_form]]\nkey = \"raft\"\nfactor = 1.5\nwaterline_share = 0\nedges_share = 0\nbasis = \"invented\"\n")
+	got := wetted(t, odd, hull(t, "raft", "10 m", "3.2 m", "1.8 m"))
+	if !got.Findings.Has("area-out-of-proportion") || len(got.Zones) != 1 {
+		t.Errorf("formula: findings %v, zones %v", got.Findings, got.Zones)
+	}
+}
+
+func TestAreaUnitAndRounding(t *testing.T) {
+	b := book(t)
+	for _, c := range []struct{ l, b, d, want string }{
+		{"10 m", "3.2 m", "1.8 m", "25.00 m2"},
+		{"10.001 m", "3.2 m", "1.8 m", "25.01 m2"}, // 25.0025
+		{"33 ft", "10 ft", "6 ft", "264.00 ft2"},
+		{"396 in", "120 in", "72 in", "264.00 ft2"},
+		{"33 ft", "3.048 m", "1.8288 m", "264.00 ft2"},
+	} {
+		if got := wetted(t, b, hull(t, "fin-keel-yacht", c.l, c.b, c.d)); got.Total.Typical.String() != c.want {
+			t.Errorf("%s × %s × %s: %s, want %s", c.l, c.b, c.d, got.Total.Typical, c.want)
+		}
+	}
+}
+
+func TestWettedNeedsItsFactors(t *testing.T) {
+	b, err := tables.Load(mapFS("zones.toml", zonesAlone))
+	if err != nil {
+		t.Fatal(err)
+	}
+	_, err = coverage.Wetted(b, coverage.Hull{Measured: []coverage.ZoneArea{{Zone: "flat", Area: area(t, "20 m2")}}})
+	hasFault(t, err, finding.ErrUnknown, "factor")
+	_, err = coverage.Pads(b, coverage.Hull{Support: &coverage.Support{Chains: 1}})
+	hasFault(t, err, finding.ErrUnknown, "factor")
+}
+
+const zonesAlone = "[[zone]]\nkey = \"flat\"\nin_hull_formula = true\nwear = 1\nbasis = \"invented\"\n"
+
+func BenchmarkWetted(b *testing.B) {
+	bk := book(b)
+	h := hull(b, "fin-keel-yacht", "10 m", "3.2 m", "1.8 m")
+	for b.Loop() {
+		if _, err := coverage.Wetted(bk, h); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+func BenchmarkPaint(b *testing.B) {
+	bk, c, f := book(b), coating(b, "45 %", "50 %", "55 %"), film(b, "50 um")
+	a := quantity.Exactly(area(b, "34.16 m2"))
+	for b.Loop() {
+		if _, err := coverage.Paint(bk, a, c, f, 2, coverage.Method{By: "roller"}); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

@@ -1,0 +1,67 @@
+package coverage
+
+import (
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
+	"boatyard.example/bottomwork/tables/quantity"
+)
+
+// zones shares the total out: the flat first, then the strips, then the measured parts in the book's order.
+func (h Hull) zones(b *tables.Book, total quantity.Range[quantity.Area], form tables.HullForm) ([]ZoneRange, error) {
+	shares := []struct {
+		zone  string
+		share quantity.Range[float64]
+	}{{waterlineZone, form.Waterline}, {edgesZone, form.Edges}}
+
+	split := func(typicalOnly bool) []ZoneRange {
+		out := []ZoneRange{{Zone: flatZone}}
+		for _, s := range shares {
+			area := quantity.Exactly(h.measured(s.zone))
+			if !area.Typical.Given() {
+				if h.measured(flatZone).Given() || form.Key == "" {
+					continue
+				}
+				share := s.share
+				if typicalOnly {
+					share = quantity.Exactly(share.Typical)
+				}
+				area = quantity.Range[quantity.Area]{Low: part(total.Low, share.Low), Typical: part(total.Typical, share.Typical), High: part(total.High, share.High)}
+			}
+			if area.High.Sign() > 0 {
+				out = append(out, ZoneRange{Zone: s.zone, Area: area})
+			}
+		}
+		for z := range b.Zones() {
+			switch z.Key {
+			case hullZone, flatZone, waterlineZone, edgesZone:
+				continue
+			}
+			if area := h.measured(z.Key); area.Given() {
+				out = append(out, ZoneRange{Zone: z.Key, Area: quantity.Exactly(area)})
+			}
+		}
+		flat := total
+		for _, z := range out[1:] {
+			flat = quantity.Range[quantity.Area]{Low: flat.Low.Sub(z.Area.Low), Typical: flat.Typical.Sub(z.Area.Typical), High: flat.High.Sub(z.Area.High)}
+		}
+		out[0].Area = flat
+		return out
+	}
+	out := split(false)
+	if flat := out[0].Area; flat.Low.Cmp(flat.Typical) > 0 || flat.Typical.Cmp(flat.High) > 0 {
+		out = split(true)
+	}
+	if flat := out[0].Area; flat.Low.Sign() <= 0 {
+		taken := total.Low.Sub(flat.Low)
+		return nil, finding.Faults{{
+			Kind: finding.ErrImpossible, Key: "measured", Got: taken.String() + " without the flat",
+			Want: "less than the whole bottom, " + total.Low.String() + "; or the measured area of the flat",
+		}}
+	}
+	return out, nil
+}
+
+// part is the share of the area, rounded up.
+func part(a quantity.Area, share float64) quantity.Area {
+	return a.Scale(number(share)).To(a.Unit(), areaPlaces, quantity.Up)
+}

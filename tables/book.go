@@ -1,0 +1,296 @@
+package tables
+
+import (
+	"crypto/sha256"
+	"embed"
+	"encoding/hex"
+	"fmt"
+	"io/fs"
+	"iter"
+	"maps"
+	"slices"
+	"sync"
+	"time"
+
+	"boatyard.example/bottomwork/tables/entry"
+	"boatyard.example/bottomwork/tables/finding"
+)
+
+//go:embed data
+var embedded embed.FS
+
+// Book is a whole set of reference tables. It never changes; share it freely.
+type Book struct {
+	_       [0]func()
+	records map[string][]*record
+
+	coatings   shelf[Coating]
+	actives    shelf[ActiveRow]
+	materials  shelf[Material]
+	conditions shelf[ConditionRow]
+	overcoats  shelf[Overcoat]
+	zones      shelf[Zone]
+	forms      shelf[HullForm]
+	losses     shelf[Loss]
+	cans       shelf[Can]
+	colours    shelf[Colour]
+	steps      shelf[StepRow]
+	factors    shelf[Factor]
+	criteria   shelf[Criterion]
+	places     shelf[Place]
+	laws       shelf[Law]
+	cautions   shelf[Caution]
+	sources    shelf[Source]
+	rules      shelf[Rule]
+
+	onOld map[string][]int // places of the overcoat rows, by their old field
+}
+
+// tableNames are the arrays that a file may hold.
+var tableNames = []string{"active", "can", "caution", "coating", "colour", "condition", "criterion", "factor", "hull_form", "law", "loss",
+	"material", "overcoat", "place", "rule", "source", "step", "zone"}
+
+var defaultBook = sync.OnceValues(func() (*Book, error) {
+	data, err := fs.Sub(embedded, "data")
+	if err != nil {
+		return nil, err
+	}
+	return Load(data)
+})
+
+// Default returns the embedded tables. They are parsed once, at the first call.
+func Default() *Book {
+	b, err := defaultBook()
+	if err != nil {
+		return &Book{} // the module's own tests load the embedded tables and fail on any fault, so this never ships
+	}
+	return b
+}
+
+// Load reads a whole book from every TOML file of the folder, subfolders too. The error is a finding.Faults with every fault
+// of every file: unknown tables and keys, missing fields, values that are not accepted, rows without a basis, references to
+// rows that do not exist.
+func Load(fsys fs.FS) (*Book, error) {
+	var faults finding.Faults
+	return build(gather(fsys, tableNames, &faults), &faults)
+}
+
+// With returns a new book with the rows of the folder on top of b's. A row with a key that b has replaces only the fields
+// that it gives; the replaced values then rest on the own table (see Row.Basis). Every own row states its basis and, for
+// "own table", in source what it was read from: the paint's data sheet, a record. A row marked safety yields only to a row with
+// override = true and a reason; Overrides lists those.
+func (b *Book) With(own fs.FS) (*Book, error) {
+	var faults finding.Faults
+	ownRecords := gather(own, tableNames, &faults)
+	records := make(map[string][]*record, len(b.records))
+	for _, t := range tableNames {
+		records[t] = overlay(t, b.records[t], ownRecords[t], &faults)
+	}
+	return build(records, &faults)
+}
+
+func build(records map[string][]*record, faults *finding.Faults) (*Book, error) {
+	b := &Book{records: records}
+	b.sources.fill("source", records["source"], faults, readSource)
+	b.rules.fill("rule", records["rule"], faults, readRule)
+	b.actives.fill("active", records["active"], faults, readActive)
+	b.coatings.fill("coating", records["coating"], faults, readCoating)
+	b.materials.fill("material", records["material"], faults, readMaterial)
+	b.conditions.fill("condition", records["condition"], faults, readCondition)
+	b.overcoats.fill("overcoat", records["overcoat"], faults, readOvercoat)
+	b.indexOvercoats()
+	b.zones.fill("zone", records["zone"], faults, readZone)
+	b.forms.fill("hull_form", records["hull_form"], faults, readHullForm)
+	b.losses.fill("loss", records["loss"], faults, readLoss)
+	b.cans.fill("can", records["can"], faults, readCan)
+	b.colours.fill("colour", records["colour"], faults, readColour)
+	b.steps.fill("step", records["step"], faults, readStep)
+	b.factors.fill("factor", records["factor"], faults, readFactor)
+	b.criteria.fill("criterion", records["criterion"], faults, readCriterion)
+	b.places.fill("place", records["place"], faults, readPlace)
+	b.laws.fill("law", records["law"], faults, readLaw)
+	b.cautions.fill("caution", records["caution"], faults, readCaution)
+	b.classify()
+	b.checkReferences(faults)
+	if err := faults.Err(); err != nil {
+		return nil, err
+	}
+	return b, nil
+}
+
+// classify sets each coating's biocide class from its actives: the first class, in the order of the Biocide constants.
+func (b *Book) classify() {
+	order := []Biocide{CuprousOxide, MetallicCopper, CopperThiocyanate, OtherCopper, CopperFree}
+	for i := range b.coatings.rows {
+		c := &b.coatings.rows[i]
+		if c.Role == OldFilm {
+			continue
+		}
+		c.Biocide = NoBiocide
+		best := len(order)
+		for _, a := range c.actives {
+			row, err := b.actives.get(a.Key)
+			if err != nil {
+				continue // noted by checkReferences
+			}
+			if at := slices.Index(order, row.Class); at >= 0 && at < best {
+				best, c.Biocide = at, row.Class
+			}
+		}
+	}
+}
+
+// Coating returns the row of the key. Like every lookup of a Book, the error of an unknown key is a finding.Faults that names
+// the near keys.
+func (b *Book) Coating(key string) (Coating, error) { return b.coatings.get(key) }
+
+// Coatings lists all coatings in file order.
+func (b *Book) Coatings() iter.Seq[Coating] { return b.coatings.all() }
+
+// Active returns the biocide of the key.
+func (b *Book) Active(key string) (ActiveRow, error) { return b.actives.get(key) }
+
+// ActiveRows lists all biocides.
+func (b *Book) ActiveRows() iter.Seq[ActiveRow] { return b.actives.all() }
+
+// Material returns the material of the key.
+func (b *Book) Material(key string) (Material, error) { return b.materials.get(key) }
+
+// Materials lists all materials and fittings.
+func (b *Book) Materials() iter.Seq[Material] { return b.materials.all() }
+
+// Condition returns what a state of an old film asks for.
+func (b *Book) Condition(key Condition) (ConditionRow, error) { return b.conditions.get(string(key)) }
+
+// Conditions lists all states of an old film.
+func (b *Book) Conditions() iter.Seq[ConditionRow] { return b.conditions.all() }
+
+// Overcoats lists all rows of coat over coat.
+func (b *Book) Overcoats() iter.Seq[Overcoat] { return b.overcoats.all() }
+
+// Zone returns the zone of the key.
+func (b *Book) Zone(key string) (Zone, error) { return b.zones.get(key) }
+
+// Zones lists all zones.
+func (b *Book) Zones() iter.Seq[Zone] { return b.zones.all() }
+
+// HullForm returns the kind of hull of the key.
+func (b *Book) HullForm(key string) (HullForm, error) { return b.forms.get(key) }
+
+// HullForms lists all kinds of hull.
+func (b *Book) HullForms() iter.Seq[HullForm] { return b.forms.all() }
+
+// Loss returns the way of application of the key.
+func (b *Book) Loss(key string) (Loss, error) { return b.losses.get(key) }
+
+// Losses lists all ways of application.
+func (b *Book) Losses() iter.Seq[Loss] { return b.losses.all() }
+
+// Cans lists all sizes on sale.
+func (b *Book) Cans() iter.Seq[Can] { return b.cans.all() }
+
+// Colour returns the colour of the key.
+func (b *Book) Colour(key string) (Colour, error) { return b.colours.get(key) }
+
+// Colours lists all colours.
+func (b *Book) Colours() iter.Seq[Colour] { return b.colours.all() }
+
+// Step returns the work of the action.
+func (b *Book) Step(a finding.Action) (StepRow, error) { return b.steps.get(string(a)) }
+
+// Steps lists all kinds of work.
+func (b *Book) Steps() iter.Seq[StepRow] { return b.steps.all() }
+
+// Factor returns the number of the key.
+func (b *Book) Factor(key string) (Factor, error) { return b.factors.get(key) }
+
+// Factors lists all numbers that formulas use.
+func (b *Book) Factors() iter.Seq[Factor] { return b.factors.all() }
+
+// Criterion returns the ranking criterion of the key.
+func (b *Book) Criterion(key string) (Criterion, error) { return b.criteria.get(key) }
+
+// Criteria lists all ranking criteria.
+func (b *Book) Criteria() iter.Seq[Criterion] { return b.criteria.all() }
+
+// Place returns the place of the key.
+func (b *Book) Place(key string) (Place, error) { return b.places.get(key) }
+
+// Places lists all places.
+func (b *Book) Places() iter.Seq[Place] { return b.places.all() }
+
+// Laws lists all rules of law.
+func (b *Book) Laws() iter.Seq[Law] { return b.laws.all() }
+
+// Caution returns the caution of the key.
+func (b *Book) Caution(key string) (Caution, error) { return b.cautions.get(key) }
+
+// Cautions lists all cautions in the order in which a report prints them.
+func (b *Book) Cautions() iter.Seq[Caution] { return b.cautions.all() }
+
+// Source returns the document of the key.
+func (b *Book) Source(key string) (Source, error) { return b.sources.get(key) }
+
+// Sources lists all documents that rows cite.
+func (b *Book) Sources() iter.Seq[Source] { return b.sources.all() }
+
+// Rule returns the registry's row of a rule id.
+func (b *Book) Rule(id finding.ID) (Rule, error) { return b.rules.get(string(id)) }
+
+// Rules lists the registry of rule ids.
+func (b *Book) Rules() iter.Seq[Rule] { return b.rules.all() }
+
+// Overrides lists the safety rows that own tables replaced, each with the reason given. Every report prints them.
+func (b *Book) Overrides() iter.Seq[string] {
+	return func(yield func(string) bool) {
+		for _, t := range tableNames {
+			for _, r := range b.records[t] {
+				if r.over != "" && !yield(r.over) {
+					return
+				}
+			}
+		}
+	}
+}
+
+// Fingerprint returns twelve hexadecimal digits that change with any cell of any row, and with what a replaced cell rests on. A report prints them, so that a reader
+// can tell by which tables it was made.
+func (b *Book) Fingerprint() string {
+	h := sha256.New()
+	for _, t := range tableNames {
+		for _, r := range b.records[t] {
+			fmt.Fprintf(h, "%s\n", t)
+			writeCanonical(h, r.m)
+			fmt.Fprintf(h, "%q\n", r.over)
+			for _, field := range slices.Sorted(maps.Keys(r.own)) {
+				fmt.Fprintf(h, "%q %q\n", field, r.own[field])
+			}
+		}
+	}
+	return hex.EncodeToString(h.Sum(nil))[:12]
+}
+
+func writeCanonical(h interface{ Write([]byte) (int, error) }, v any) {
+	switch v := v.(type) {
+	case map[string]any:
+		for _, k := range slices.Sorted(maps.Keys(v)) {
+			fmt.Fprintf(h, "%q{", k)
+			writeCanonical(h, v[k])
+			fmt.Fprint(h, "}")
+		}
+	case []map[string]any:
+		for _, e := range v {
+			fmt.Fprint(h, "[")
+			writeCanonical(h, e)
+		}
+	case []any:
+		for _, e := range v {
+			fmt.Fprint(h, "[")
+			writeCanonical(h, e)
+		}
+	case time.Time:
+		fmt.Fprint(h, entry.Describe(v)) // without the computer's offset
+	default:
+		fmt.Fprintf(h, "%T %q", v, fmt.Sprint(v))
+	}
+}

@@ -1,0 +1,71 @@
+package finding_test
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+	"testing"
+
+	"boatyard.example/bottomwork/tables/finding"
+)
+
+func TestNear(t *testing.T) {
+	known := []string{"hard-cuprous", "hard-thiocyanate", "hard-metallic", "hard-racing", "silicone", "none", ""}
+	for _, c := range []struct {
+		name string
+		want []string
+	}{
+		{"silicon", []string{"silicone"}},                                  // one letter short
+		{"Silicone", []string{"silicone"}},                                 // capital letters don't matter
+		{" silicone ", []string{"silicone"}},                               // nor spaces around
+		{"silicone-film", []string{"silicone"}},                            // it contains a known one
+		{"nnoe", []string{}},                                               // two changes of four letters are too many
+		{"none", []string{"none"}},                                         // the name itself
+		{"noen", []string{}},                                               // a swap counts as two changes
+		{"non", []string{"none"}},                                          // one letter
+		{"cuprous", []string{"hard-cuprous"}},                              // a part of a known one
+		{"xylophone-and-drum", []string{}},                                 // nothing like it
+		{"", []string{}},                                                   // nothing
+		{"   ", []string{}},                                                // nothing but spaces
+		{"q", []string{}},                                                  // never the empty name
+		{strings.Repeat("silicone", 50), []string{}},                       // far too long to be a slip
+		{"hard", []string{"hard-racing", "hard-cuprous", "hard-metallic"}}, // at most three, nearest first
+	} {
+		got := finding.Near(c.name, known)
+		if !slices.Equal(got, c.want) {
+			t.Errorf("near %.20q: %q, want %q", c.name, got, c.want)
+		}
+	}
+}
+
+// Ties are told in the order of the names, however the known names are ordered.
+func TestNearDoesNotDependOnTheOrder(t *testing.T) {
+	for _, known := range [][]string{{"keel", "feel", "reel", "peel"}, {"peel", "reel", "feel", "keel"}} {
+		if got, want := finding.Near("heel", known), []string{"feel", "keel", "peel"}; !slices.Equal(got, want) {
+			t.Errorf("near heel among %q: %q, want %q", known, got, want)
+		}
+	}
+}
+
+func TestSuggest(t *testing.T) {
+	few := []string{"salt", "brackish", "fresh"}
+	var many []string
+	for i := range 41 {
+		many = append(many, fmt.Sprintf("row-number-%02d", i))
+	}
+	for _, c := range []struct {
+		name  string
+		known []string
+		want  string
+	}{
+		{"fresch", few, "did you mean fresh?"},
+		{"wine", few, "one of salt; brackish; fresh"},
+		{"beer", many[:40], "one of " + strings.Join(many[:40], "; ")},
+		{"beer", many, "a name that the tables hold"},
+		{"row-number-41", many, "did you mean row-number-01, or row-number-11, or row-number-21?"},
+	} {
+		if got := finding.Suggest(c.name, c.known); got != c.want {
+			t.Errorf("for %q: %q, want %q", c.name, got, c.want)
+		}
+	}
+}

@@ -1,0 +1,157 @@
+package tables
+
+import (
+	"fmt"
+	"io/fs"
+	"maps"
+	"path"
+	"slices"
+	"strings"
+
+	"boatyard.example/bottomwork/tables/entry"
+	"boatyard.example/bottomwork/tables/finding"
+)
+
+// record is one row as its file gives it, before it is read into its type.
+type record struct {
+	file string
+	m    map[string]any
+	own  map[string]finding.Basis // fields that an own table replaced
+	over string                   // reason of an override of a safety row
+}
+
+func (r *record) key() string {
+	s, _ := r.m["key"].(string)
+	return s
+}
+
+func (r *record) safety() bool {
+	b, _ := r.m["safety"].(bool)
+	return b
+}
+
+// heading is a field of a row that says what the row rests on; an own row's heading is its own and never the base row's.
+var heading = []string{"key", "basis", "source", "where", "read", "doubt", "basis_of", "override", "reason", "safety"}
+
+// readRecord reads one record with the fields that every table shares.
+func readRecord[T any](what string, rec *record, faults *finding.Faults, read func(*entry.Row) T) T {
+	label := rec.key()
+	if label == "" {
+		label = "?"
+	}
+	r := entry.New(rec.file, what+"["+label+"]", rec.m, faults)
+	v := read(r)
+	r.YesNo("safety")
+	for _, k := range heading {
+		r.Raw(k)
+	}
+	if h, ok := any(&v).(interface{ heir(*record) }); ok {
+		h.heir(rec)
+	}
+	r.Close()
+	return v
+}
+
+// heir takes the own table's bases over into the row.
+func (r *Row) heir(rec *record) {
+	if len(rec.own) == 0 {
+		return
+	}
+	cells := maps.Clone(r.cells)
+	if cells == nil {
+		cells = map[string]finding.Basis{}
+	}
+	maps.Copy(cells, rec.own)
+	r.cells = cells
+}
+
+// gather reads every TOML file of a folder into records by table name. Unknown tables and double keys are faults.
+func gather(fsys fs.FS, known []string, faults *finding.Faults) map[string][]*record {
+	var names []string
+	err := fs.WalkDir(fsys, ".", func(p string, d fs.DirEntry, err error) error {
+		if err != nil {
+			return err
+		}
+		if !d.IsDir() && path.Ext(p) == ".toml" {
+			names = append(names, p)
+		}
+		return nil
+	})
+	if err != nil {
+		*faults = append(*faults, finding.Fault{Kind: finding.ErrSyntax, Got: err.Error(), Want: "a folder of TOML files"})
+		return nil
+	}
+	slices.Sort(names)
+	out := map[string][]*record{}
+	seen := map[string]string{}
+	for _, name := range names {
+		root, fileFaults := entry.Open(fsys, name)
+		if root != nil {
+			for _, table := range root.Keys() {
+				if !slices.Contains(known, table) {
+					continue // noted by Close below
+				}
+				list, ok := root.Raw(table).([]map[string]any)
+				if !ok {
+					root.Fault(finding.ErrValue, table, entry.Describe(root.Raw(table)), "sections, [["+table+"]]")
+					continue
+				}
+				for _, m := range list {
+					rec := &record{file: name, m: m}
+					id := table + "[" + rec.key() + "]"
+					if first, dup := seen[id]; dup && rec.key() != "" {
+						root.Fault(finding.ErrDuplicate, id, "also in "+first, "a key that is unique in its table")
+						continue
+					}
+					seen[id] = name
+					out[table] = append(out[table], rec)
+				}
+			}
+			for _, k := range known {
+				root.Raw(k)
+			}
+			root.Close()
+		}
+		*faults = append(*faults, *fileFaults...)
+	}
+	return out
+}
+
+// overlay puts own records on top of base records: a known key replaces the fields it gives, a new key is a new row.
+func overlay(table string, base, own []*record, faults *finding.Faults) []*record {
+	out := slices.Clone(base)
+	at := map[string]int{}
+	for i, r := range base {
+		at[r.key()] = i
+	}
+	for _, o := range own {
+		i, ok := at[o.key()]
+		if !ok {
+			at[o.key()] = len(out)
+			out = append(out, o)
+			continue
+		}
+		r := entry.New(o.file, table+"["+o.key()+"]", o.m, faults)
+		row := readRow(r)
+		merged := &record{file: o.file, m: maps.Clone(out[i].m), own: maps.Clone(out[i].own), over: out[i].over}
+		if merged.own == nil {
+			merged.own = map[string]finding.Basis{}
+		}
+		for k, v := range o.m {
+			if !slices.Contains(heading, k) {
+				merged.m[k] = v
+				merged.own[k] = row.Basis(k)
+			}
+		}
+		if out[i].safety() {
+			reason := strings.TrimSpace(r.Text("reason"))
+			if !r.YesNo("override").True() || reason == "" {
+				r.Fault(finding.ErrSafety, "", "a row that replaces a safety row",
+					`override = true and reason = "why, and who decided"; both are printed in every report`)
+			}
+			merged.over = fmt.Sprintf("%s[%s]: %s", table, o.key(), reason)
+		}
+		out[i] = merged
+	}
+	return out
+}

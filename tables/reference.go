@@ -1,0 +1,110 @@
+package tables
+
+import (
+	"slices"
+
+	"boatyard.example/bottomwork/tables/entry"
+	"boatyard.example/bottomwork/tables/finding"
+)
+
+// checkReferences notes a fault for each row that names a row which does not exist.
+func (b *Book) checkReferences(faults *finding.Faults) {
+	miss := func(rec *record, table, field, got string, known []string) {
+		if got != "" && !slices.Contains(known, got) {
+			*faults = append(*faults, finding.Fault{Kind: finding.ErrUnknown, File: rec.file, Key: table + "[" + rec.key() + "]." + field,
+				Got: entry.Describe(got), Want: finding.Suggest(got, known)})
+		}
+	}
+	sources, coatings, cautions := b.sources.keys(), b.coatings.keys(), b.cautions.keys()
+	places, materials, actives := b.places.keys(), b.materials.keys(), b.actives.keys()
+	for _, table := range tableNames {
+		for _, rec := range b.records[table] {
+			kind, _ := rec.m["basis"].(string)
+			if src, _ := rec.m["source"].(string); table != "source" && kind != string(finding.OwnTable) && kind != string(finding.Invented) {
+				miss(rec, table, "source", src, sources)
+			}
+			for _, basis := range rec.own {
+				if basis.Kind != finding.OwnTable && basis.Kind != finding.Invented {
+					miss(rec, table, "source", basis.Source, sources)
+				}
+			}
+		}
+	}
+	for i, c := range b.coatings.rows {
+		rec := b.coatings.from[i]
+		miss(rec, "coating", "under", c.Under, coatings)
+		for _, a := range c.actives {
+			miss(rec, "coating", "active", a.Key, actives)
+		}
+		for _, h := range c.hazards {
+			miss(rec, "coating", "hazards", h, cautions)
+		}
+	}
+	rules := b.rules.keys()
+	for i, m := range b.materials.rows {
+		miss(b.materials.from[i], "material", "barrier_with", m.With, coatings)
+		miss(b.materials.from[i], "material", "primer", m.Primer, coatings)
+		for _, h := range m.hazards {
+			miss(b.materials.from[i], "material", "hazards", h, cautions)
+		}
+	}
+	for i, l := range b.losses.rows {
+		miss(b.losses.from[i], "loss", "caution", l.Caution, cautions)
+	}
+	families := []string{"antifouling"}
+	families = append(families, mechanismWords...)
+	families = append(families, roleWords...)
+	families = append(families, coatings...)
+	for i, c := range b.conditions.rows {
+		miss(b.conditions.from[i], "condition", "rule", string(c.Rule), rules)
+	}
+	for i, o := range b.overcoats.rows {
+		rec := b.overcoats.from[i]
+		miss(rec, "overcoat", "rule", string(o.Rule), rules)
+		miss(rec, "overcoat", "with", o.With, coatings)
+		miss(rec, "overcoat", "new", o.New, families)
+		miss(rec, "overcoat", "old", o.Old, families)
+		miss(rec, "overcoat", "except", o.Except, families)
+	}
+	for i, c := range b.cans.rows {
+		miss(b.cans.from[i], "can", "coating", c.Coating, coatings)
+	}
+	for i, s := range b.steps.rows {
+		for _, c := range s.cautions {
+			miss(b.steps.from[i], "step", "cautions", c, cautions)
+		}
+		miss(b.steps.from[i], "step", "key", s.Key, actionWords)
+	}
+	for i, p := range b.places.rows {
+		miss(b.places.from[i], "place", "within", p.Within, places)
+		if b.circular(p.Key) {
+			*faults = append(*faults, finding.Fault{Kind: finding.ErrImpossible, File: b.places.from[i].file, Key: "place[" + p.Key + "].within",
+				Got: entry.Describe(p.Within), Want: "a place that does not lie in this one"})
+		}
+	}
+	for i, l := range b.laws.rows {
+		rec := b.laws.from[i]
+		miss(rec, "law", "place", l.Place, places)
+		for _, a := range l.actives {
+			miss(rec, "law", "actives", a, actives)
+		}
+		for _, m := range l.exempt {
+			miss(rec, "law", "exempt", m, materials)
+		}
+	}
+}
+
+// circular reports whether a place lies in itself, directly or through others.
+func (b *Book) circular(key string) bool {
+	within := key
+	for range b.places.rows {
+		p, err := b.places.get(within)
+		if err != nil || p.Within == "" {
+			return false
+		}
+		if within = p.Within; within == key {
+			return true
+		}
+	}
+	return false
+}

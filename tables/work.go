@@ -1,0 +1,151 @@
+package tables
+
+import (
+	"iter"
+	"slices"
+	"strings"
+
+	"boatyard.example/bottomwork/tables/entry"
+	"boatyard.example/bottomwork/tables/finding"
+	"boatyard.example/bottomwork/tables/quantity"
+)
+
+// HullForm is a kind of hull, for the wetted area from main dimensions:
+//
+//	area = factor × L × (B + T)
+//
+// with L on the waterline, B the beam, T the draught to the bottom of the keel.
+type HullForm struct {
+	Row
+	Factor    quantity.Range[float64]
+	Waterline quantity.Range[float64] // share of the area in the waterline strip
+	Edges     quantity.Range[float64] // share of the area at leading edges, chines, keel and rudder edges
+}
+
+func readHullForm(r *entry.Row) HullForm {
+	h := HullForm{Row: readRow(r)}
+	h.Factor, _ = r.Floats("factor", 0.2, 2)
+	h.Waterline, _ = r.Floats("waterline_share", 0, 0.5)
+	h.Edges, _ = r.Floats("edges_share", 0, 0.5)
+	r.Need("[low, typical, high]", "factor", "waterline_share", "edges_share")
+	return h
+}
+
+// Loss is a way of putting paint on, with what is lost on the way. Practical rate = theoretical rate × (1 − loss).
+type Loss struct {
+	Row
+	Share   quantity.Range[quantity.Share]
+	Caution string                          // key of the caution that this way calls for; empty: none beyond those of the paint
+	Residue quantity.Range[quantity.Volume] // left in tray, sleeve, hose and can, each coat
+}
+
+func readLoss(r *entry.Row) Loss {
+	l := Loss{Row: readRow(r), Share: entry.Range[quantity.Share](r, "loss"), Residue: entry.Range[quantity.Volume](r, "residue"), Caution: r.Text("caution")}
+	r.Need("three quantities: low, typical, high", "loss", "residue")
+	if l.Share.Low.Given() && (l.Share.Low.Sign() < 0 || l.Share.High.Cmp(quantity.Percent.N(100)) >= 0) {
+		r.Fault(finding.ErrImpossible, "loss", l.Share.High.String(), "0 % or more and less than 100 %")
+	}
+	if l.Residue.Low.Sign() < 0 {
+		r.Fault(finding.ErrImpossible, "residue", l.Residue.Low.String(), "a volume of zero or more")
+	}
+	return l
+}
+
+// Can is a size on sale. Without a coating key it is a size that any coating may come in.
+type Can struct {
+	Row
+	Size    quantity.Volume
+	Coating string
+	Price   quantity.Money // not given in the embedded tables
+}
+
+func readCan(r *entry.Row) Can {
+	c := Can{Row: readRow(r), Size: entry.Amount[quantity.Volume](r, "size"), Coating: r.Text("coating")}
+	r.Need("a volume", "size")
+	if c.Size.Given() && c.Size.Sign() <= 0 {
+		r.Fault(finding.ErrImpossible, "size", c.Size.String(), "more than zero")
+	}
+	if s := r.Text("price"); s != "" {
+		m, err := quantity.ParseMoney(s)
+		if err != nil {
+			r.Fault(finding.ErrValue, "price", entry.Describe(s), `an amount and a currency, "58.00 EUR"`)
+		}
+		if m.Sign() < 0 {
+			r.Fault(finding.ErrImpossible, "price", entry.Describe(s), "a price of zero or more")
+		}
+		c.Price = m
+	}
+	return c
+}
+
+// Colour is a colour that layers come in, with its lightness: the measure of a wear signal.
+type Colour struct {
+	Row
+	SRGB      string  // "#rrggbb", a typical shade
+	Lightness float64 // CIE 1976 L*, 0 black to 100 white, from SRGB
+	Bright    bool    // not to be had in cuprous-oxide paint, which is dark by its own red
+}
+
+func readColour(r *entry.Row) Colour {
+	c := Colour{Row: readRow(r), SRGB: r.Text("srgb"), Bright: r.YesNo("bright").True()}
+	c.Lightness, _ = r.Float("lightness", 0, 100)
+	r.Need("a colour and its lightness", "srgb", "lightness")
+	if c.SRGB != "" && !isSRGB(c.SRGB) {
+		r.Fault(finding.ErrValue, "srgb", entry.Describe(c.SRGB), `"#rrggbb", six hexadecimal digits`)
+	}
+	return c
+}
+
+func isSRGB(s string) bool {
+	digits, ok := strings.CutPrefix(s, "#")
+	return ok && len(digits) == 6 && strings.Trim(digits, "0123456789abcdefABCDEF") == ""
+}
+
+// StepRow is one kind of work: its hours and what to beware of.
+type StepRow struct {
+	Row
+	Hours    quantity.Range[float64] // of one hand, for a square metre
+	Says     string                  // what to do, in a painter's words
+	Hold     string                  // what must be true before going on; empty when nothing is checked
+	cautions []string
+}
+
+// Cautions lists the keys of the cautions that the work calls for.
+func (s StepRow) Cautions() iter.Seq[string] { return slices.Values(s.cautions) }
+
+func readStep(r *entry.Row) StepRow {
+	s := StepRow{Row: readRow(r), Says: r.Text("says"), Hold: r.Text("hold"), cautions: r.Texts("cautions")}
+	s.Hours, _ = r.Floats("hours_m2", 0, 20)
+	r.Need("text", "says")
+	r.Need("[low, typical, high] hours of one hand a square metre", "hours_m2")
+	return s
+}
+
+// Factor is one number that a formula uses, as a range.
+type Factor struct {
+	Row
+	Value quantity.Range[float64]
+	Unit  string // what the number counts, for the reader
+}
+
+func readFactor(r *entry.Row) Factor {
+	f := Factor{Row: readRow(r), Unit: r.Text("unit")}
+	f.Value, _ = r.Floats("value", -1e9, 1e9)
+	r.Need("[low, typical, high] or one number", "value")
+	return f
+}
+
+// Criterion is one ranking criterion's weight. Weights count inside a tier only.
+type Criterion struct {
+	Row
+	Weight float64
+	Says   string // what the criterion asks
+}
+
+func readCriterion(r *entry.Row) Criterion {
+	c := Criterion{Row: readRow(r), Says: r.Text("says")}
+	c.Weight, _ = r.Float("weight", 0, 100)
+	r.Need("a number from 0 to 100", "weight")
+	r.Need("text", "says")
+	return c
+}
