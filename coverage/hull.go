@@ -18,6 +18,7 @@ import (
 type Hull struct {
 	Kind                string // key of a hull form
 	Length, Beam, Draft quantity.Length
+	Overall             quantity.Length // length overall, for the law; not given: the law is asked with the waterline length
 	Mass                quantity.Mass
 	Measured            []ZoneArea // areas that somebody measured; they win over the formula
 	Support             *Support   // what she stands on; nil: not reported

@@ -257,7 +257,7 @@ func readRuleID(r *entry.Row) finding.ID {
 }
 
 var actionWords = []string{string(finding.Wash), string(finding.Degrease), string(finding.Abrade), string(finding.Identify), string(finding.TestPatch), string(finding.SpotRepair),
-	string(finding.DryOut), string(finding.Tie), string(finding.Seal), string(finding.Strip), string(finding.Blast), string(finding.Prime), string(finding.Barrier), string(finding.Polish), string(finding.Wait)}
+	string(finding.DryOut), string(finding.Tie), string(finding.Seal), string(finding.Strip), string(finding.Blast), string(finding.Prime), string(finding.Barrier), string(finding.Polish), string(finding.Wait), string(finding.Mask), string(finding.Shift)}
 
 func readActions(r *entry.Row, key string) []finding.Action {
 	var out []finding.Action

@@ -9,20 +9,20 @@ import (
 
 func ExampleList() {
 	fs := finding.List{
-		{Rule: "state-work", Verdict: finding.Needs, First: []finding.Step{{Do: finding.Wash}, {Do: finding.Abrade, Grit: "80 to 120"}}},
+		{Rule: "state-work", Verdict: finding.Needs, First: []finding.Step{{Do: finding.Wash}, {Do: finding.Abrade}}},
 		{Rule: "metal-takes", Verdict: finding.Fine},
 	}
 	fmt.Println(fs.Worst())
 	for _, f := range fs.At(finding.Needs) {
 		for _, s := range f.First {
-			fmt.Println(s.Do, s.Grit)
+			fmt.Println(s.Do)
 		}
 	}
 	fmt.Println(finding.List{}.Worst().Valid(), "- nothing was judged")
 	// Output:
 	// needs
 	// wash
-	// abrade 80 to 120
+	// abrade
 	// false - nothing was judged
 }
 

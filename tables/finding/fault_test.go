@@ -8,9 +8,6 @@ import (
 	"strings"
 	"testing"
 
-	"github.com/google/go-cmp/cmp"
-	"github.com/google/go-cmp/cmp/cmpopts"
-
 	"boatyard.example/bottomwork/tables/finding"
 )
 
@@ -73,8 +70,8 @@ func TestFaultsSorted(t *testing.T) {
 		if !errors.As(mixed.Err(), &got) {
 			t.Fatal("the error is no Faults")
 		}
-		if d := cmp.Diff(want, got, cmpopts.EquateErrors()); d != "" {
-			t.Fatalf("want -, got +\n%s", d)
+		if !slices.Equal(want, got) {
+			t.Fatalf("sorted:\n%v\nwant:\n%v", got, want)
 		}
 		if !slices.Equal(before, mixed) {
 			t.Fatal("Err changed the order of the list it was asked of")
@@ -122,8 +119,8 @@ func TestUnder(t *testing.T) {
 		{"boat.toml", "", finding.Faults{{File: "boat.toml", Key: "draft"}, {File: "boat.toml"}, {File: "offsets.csv", Key: "line 3"}}},
 		{"", "", fs},
 	} {
-		if d := cmp.Diff(c.want, fs.Under(c.file, c.prefix)); d != "" {
-			t.Errorf("under %q, %q: want -, got +\n%s", c.file, c.prefix, d)
+		if got := fs.Under(c.file, c.prefix); !slices.Equal(c.want, got) {
+			t.Errorf("under %q, %q:\n%v\nwant:\n%v", c.file, c.prefix, got, c.want)
 		}
 	}
 	if fs[0].Key != "draft" || fs[0].File != "" {

@@ -21,7 +21,9 @@ const (
 	Prime      Action = "prime"
 	Barrier    Action = "barrier"
 	Polish     Action = "polish"
-	Wait       Action = "wait" // until the coat below may be overcoated
+	Mask       Action = "mask"
+	Shift      Action = "shift stands" // the yard's work, never anyone else's
+	Wait       Action = "wait"         // until the coat below may be overcoated
 )
 
 // Step is work that must be done first. Coating and Film are set when the step puts something on.

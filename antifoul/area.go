@@ -1,0 +1,97 @@
+package antifoul
+
+import (
+	"boatyard.example/bottomwork/compat"
+	"boatyard.example/bottomwork/coverage"
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
+	"boatyard.example/bottomwork/tables/quantity"
+)
+
+// PartArea is the area of one part, zone by zone.
+type PartArea struct {
+	Part  string
+	Zones []coverage.ZoneRange
+	Total quantity.Range[quantity.Area]
+}
+
+// partAreas shares the bottom out among the parts. A part's own area counts first, then a zone that the yard measured; what
+// the hull formula counts in (keel, rudder) and another part owns is taken off the hull's flat.
+func partAreas(b *tables.Book, boat Boat) ([]PartArea, coverage.Areas, error) {
+	wetted, err := coverage.Wetted(b, boat.Hull)
+	if err != nil {
+		return nil, wetted, prefixed(err, "hull")
+	}
+	measured := map[string]quantity.Range[quantity.Area]{}
+	for _, z := range wetted.Zones {
+		measured[z.Zone] = z.Area
+	}
+	out := make([]PartArea, len(boat.Parts))
+	owned := map[string]bool{}
+	var off quantity.Area
+	var faults finding.Faults
+	for i, p := range boat.Parts {
+		out[i].Part = p.Name
+		if p.Zone == HullZone || unpainted(b, p) {
+			continue
+		}
+		area := quantity.Exactly(p.Area)
+		z, err := b.Zone(p.Zone)
+		if err != nil {
+			continue // noted by Check
+		}
+		_, isMeasured := measured[p.Zone]
+		switch {
+		case p.Area.Given() && z.InHull && !isMeasured:
+			off = plus(off, p.Area)
+		case !p.Area.Given() && isMeasured:
+			area = measured[p.Zone]
+		case !p.Area.Given():
+			faults = append(faults, finding.Fault{Kind: finding.ErrMissing, Key: "part[" + p.Name + "].area", Want: "its painted area, \"0.7 m2\", or hull.measured." + p.Zone})
+			continue
+		}
+		owned[p.Zone] = true
+		out[i].Zones = []coverage.ZoneRange{{Zone: p.Zone, Area: area}}
+		out[i].Total = area
+	}
+	for i, p := range boat.Parts {
+		if p.Zone != HullZone {
+			continue
+		}
+		for _, z := range wetted.Zones {
+			if owned[z.Zone] {
+				continue
+			}
+			if z.Zone == "flat" && off.Given() {
+				z.Area = quantity.Range[quantity.Area]{Low: z.Area.Low.Sub(off), Typical: z.Area.Typical.Sub(off), High: z.Area.High.Sub(off)}
+				if z.Area.Low.Sign() <= 0 {
+					faults = append(faults, finding.Fault{Kind: finding.ErrImpossible, Key: "part", Got: off.String() + " of keel and rudder", Want: "parts that leave some of the hull's area"})
+				}
+			}
+			out[i].Zones = append(out[i].Zones, z)
+			out[i].Total = quantity.Range[quantity.Area]{Low: plus(out[i].Total.Low, z.Area.Low), Typical: plus(out[i].Total.Typical, z.Area.Typical), High: plus(out[i].Total.High, z.Area.High)}
+		}
+	}
+	return out, wetted, faults.Err()
+}
+
+// plus adds, taking "not given" as nothing.
+func plus[D quantity.Dim](a, b quantity.Amount[D]) quantity.Amount[D] {
+	if !a.Given() {
+		return b
+	}
+	return a.Add(b)
+}
+
+func unpainted(b *tables.Book, p compat.Part) bool {
+	m, err := b.Material(p.Material)
+	return err == nil && m.Painted == tables.Never
+}
+
+// prefixed puts the faults of a lower package under a section's name.
+func prefixed(err error, section string) error {
+	if fs, ok := err.(finding.Faults); ok { //nolint:errorlint // every package of the module returns Faults as they are
+		return fs.Under("", section).Err()
+	}
+	return err
+}

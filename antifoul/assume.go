@@ -1,0 +1,44 @@
+package antifoul
+
+import "boatyard.example/bottomwork/tables"
+
+// Assumption is one key that the boat file does not give, and what is done without it.
+type Assumption struct {
+	Key   string // key path in a boat file
+	Taken string // what was taken instead
+}
+
+// assume lists what the boat does not say, in the order of the boat file.
+func assume(b *tables.Book, x Boat) []Assumption {
+	var out []Assumption
+	say := func(missing bool, key, taken string) {
+		if missing {
+			out = append(out, Assumption{key, taken})
+		}
+	}
+	u := x.Use
+	for _, p := range x.Parts {
+		say(len(p.Found) == 0 && !unpainted(b, p), "part["+p.Name+"].found", "an unknown old film, which is treated as holding organotin and lead until it is identified")
+	}
+	say(!x.Hull.Overall.Given() && len(x.Berths) > 0, "hull.overall", "the waterline length, where a law asks for the length of the boat")
+	say(!u.UnderWay.Given(), "use.under_way", "anything from lying still to regular use; ranges of wear are as wide as that")
+	say(!u.Speed.Given(), "use.speed", "speed is not judged; wear is taken at the reference speed")
+	say(!u.LongestIdle.Given(), "use.longest_idle", "idle spells are not judged")
+	say(!u.HaulOutEvery.Given() && !x.Wishes.RepaintAfter.Given(), "use.haul_out_every", "12 months until the next paint")
+	say(!u.AshoreEachYear.Given(), "use.ashore_each_year", "afloat all year, which is the harder case for the paint")
+	say(u.AshoreEachYear.Given() && u.AshoreEachYear.Sign() > 0 && !u.RelaunchedUnpainted.Said(), "use.relaunched_unpainted", "time in the air counts as a doubt against hard films, no more")
+	say(u.Growth == 0 && u.Afloat(), "use.growth", "fouling pressure is not judged")
+	say(u.Water == "", "use.water", "salt water for wear; fitness for the water is not judged")
+	say(!u.WaterTemperature.Given(), "use.water_temperature", "wear is taken at the reference temperature")
+	say(u.Cleaning == 0, "use.cleaning", "no cleaning between haul-outs")
+	say(u.Kept == "", "use.kept", "kept afloat")
+	say(u.DriesOn == "", "use.dries_on", "she does not take the ground")
+	say(len(x.Berths) == 0, "berth", "no place: the law was not asked")
+	say(!x.Work.Launch.Given() && !x.Work.LaunchOpen.Said(), "work.launch", "time ashore after painting is not judged")
+	say(x.Work.Hands == 0, "work.hands", "one pair of hands")
+	say(x.Paint.By == "", "paint.by", "by roller")
+	say(!x.Paint.Reserve.Given(), "paint.reserve", "no reserve on top of the typical litres")
+	say(!x.Paint.Thinner.Given(), "paint.thinner", "unthinned")
+	say(len(x.Paint.Sizes) == 0, "paint.cans", "the can sizes of the tables")
+	return out
+}

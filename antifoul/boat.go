@@ -1,0 +1,176 @@
+package antifoul
+
+import (
+	"fmt"
+	"slices"
+
+	"boatyard.example/bottomwork/antifoul/calendar"
+	"boatyard.example/bottomwork/antifoul/law"
+	"boatyard.example/bottomwork/antifoul/wear"
+	"boatyard.example/bottomwork/compat"
+	"boatyard.example/bottomwork/coverage"
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
+	"boatyard.example/bottomwork/tables/quantity"
+)
+
+// HullZone is the zone key of the part that the wetted area of the hull belongs to.
+const HullZone = "hull"
+
+// Boat is one boat and the question asked about her. Every field but Hull and Parts may be not given; what is then assumed is
+// listed in the answer.
+type Boat struct {
+	Name   string
+	On     quantity.Date // the day the question is asked
+	Hull   coverage.Hull
+	Parts  []compat.Part
+	Use    wear.Use
+	Berths []law.Berth
+	Work   calendar.Days
+	Paint  coverage.Method
+	Wishes Wishes
+}
+
+// Wishes is what the owner would like: the [wishes] section of a boat file.
+type Wishes struct {
+	RepaintAfter quantity.Months // calendar months until the next bottom paint; not given: the haul-out interval
+	LessBiocide  quantity.YesNo
+	Racing       quantity.YesNo // a burnished racing finish
+	TopColour    string         // key of a colour
+	SignalColour string
+	Coating      string // key of a type that the owner wants on the hull
+}
+
+// Craft returns what the law asks about the boat.
+func (x Boat) Craft() law.Craft {
+	c := law.Craft{Length: x.Hull.Overall, Mass: x.Hull.Mass}
+	if !c.Length.Given() {
+		c.Length = x.Hull.Length
+	}
+	if p, ok := x.hullPart(); ok {
+		c.Material = p.Material
+	}
+	return c
+}
+
+func (x Boat) hullPart() (compat.Part, bool) {
+	i := slices.IndexFunc(x.Parts, func(p compat.Part) bool { return p.Zone == HullZone })
+	if i < 0 {
+		return compat.Part{}, false
+	}
+	return x.Parts[i], true
+}
+
+// filled returns the boat with the one value taken that the formulas cannot do without: paint goes on by roller. It stands in the
+// list of what was assumed.
+func (x Boat) filled() Boat {
+	if x.Paint.By == "" {
+		x.Paint.By = "roller"
+	}
+	return x
+}
+
+// Months returns the calendar months that the paint is wished to last: the wish, else the haul-out interval, else 12.
+func (x Boat) Months() float64 {
+	switch {
+	case x.Wishes.RepaintAfter.Given():
+		return x.Wishes.RepaintAfter.Float(quantity.Month)
+	case x.Use.HaulOutEvery.Given():
+		return x.Use.HaulOutEvery.Float(quantity.Month)
+	}
+	return 12
+}
+
+// Check returns every fault of the boat, keys as in a boat file. Each section is checked by the package that owns it.
+func (x Boat) Check(b *tables.Book) finding.Faults {
+	var fs finding.Faults
+	bad := func(kind error, key, got, want string) {
+		fs = append(fs, finding.Fault{Kind: kind, Key: key, Got: got, Want: want})
+	}
+	if !x.On.Given() {
+		bad(finding.ErrMissing, "boat.date", "", "the day the question is asked, 2027-04-03")
+	}
+	fs = append(fs, x.Hull.Check(b).Under("", "hull")...)
+	fs = append(fs, x.Use.Check().Under("", "use")...)
+	fs = append(fs, x.Work.Check(x.On).Under("", "work")...)
+	fs = append(fs, x.filled().Paint.Check(b).Under("", "paint")...)
+	names := map[string]bool{}
+	hulls := 0
+	for i, p := range x.Parts {
+		label := p.Name
+		if label == "" {
+			label = fmt.Sprint(i + 1)
+		}
+		key := "part[" + label + "]"
+		if names[p.Name] {
+			bad(finding.ErrDuplicate, key+".name", p.Name, "a name that no other part has")
+		}
+		names[p.Name] = true
+		if p.Zone == HullZone {
+			hulls++
+		}
+		fs = append(fs, p.Check(b).Under("", key)...)
+	}
+	if hulls != 1 {
+		bad(finding.ErrMissing, "part", fmt.Sprintf("%d parts with zone = \"hull\"", hulls), "exactly one")
+	}
+	for i, y := range x.Berths {
+		fs = append(fs, y.Check(b).Under("", fmt.Sprintf("berth[%d]", i+1))...)
+	}
+	fs = append(fs, x.Wishes.check(b).Under("", "wishes")...)
+	return fs
+}
+
+func (w Wishes) check(b *tables.Book) finding.Faults {
+	var fs finding.Faults
+	bad := func(kind error, key, got, want string) {
+		fs = append(fs, finding.Fault{Kind: kind, Key: key, Got: got, Want: want})
+	}
+	if w.RepaintAfter.Given() && (w.RepaintAfter.Sign() <= 0 || w.RepaintAfter.Cmp(quantity.Month.N(240)) > 0) {
+		bad(finding.ErrImpossible, "repaint_after", w.RepaintAfter.String(), "an interval above zero, to 240 months")
+	}
+	top, okTop := colourKey(b, "top_colour", w.TopColour, &fs)
+	signal, okSignal := colourKey(b, "signal_colour", w.SignalColour, &fs)
+	if okTop && okSignal {
+		if step := lightnessStep(top, signal); step < leastStep(b) {
+			bad(finding.ErrImpossible, "signal_colour", fmt.Sprintf("%s under %s, a step of %.0f in lightness", signal.Name, top.Name, step),
+				fmt.Sprintf("a colour at least %.0f lighter or darker than %s", leastStep(b), top.Name))
+		}
+	}
+	if w.Coating != "" {
+		c, err := b.Coating(w.Coating)
+		switch {
+		case err != nil:
+			bad(finding.ErrUnknown, "coating", w.Coating, finding.Suggest(w.Coating, rankedKeys(b)))
+		case !c.Ranked():
+			bad(finding.ErrValue, "coating", w.Coating, "an antifouling, a blacking or none")
+		}
+	}
+	return fs
+}
+
+func colourKey(b *tables.Book, key, name string, fs *finding.Faults) (tables.Colour, bool) {
+	if name == "" {
+		return tables.Colour{}, false
+	}
+	c, err := b.Colour(name)
+	if err != nil {
+		var known []string
+		for c := range b.Colours() {
+			known = append(known, c.Key)
+		}
+		*fs = append(*fs, finding.Fault{Kind: finding.ErrUnknown, Key: key, Got: name, Want: finding.Suggest(name, known)})
+		return tables.Colour{}, false
+	}
+	return c, true
+}
+
+func rankedKeys(b *tables.Book) []string {
+	var out []string
+	for c := range b.Coatings() {
+		if c.Ranked() {
+			out = append(out, c.Key)
+		}
+	}
+	return out
+}

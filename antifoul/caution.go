@@ -1,0 +1,76 @@
+package antifoul
+
+import (
+	"boatyard.example/bottomwork/coverage"
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
+)
+
+// cautions lists the cautions that this job calls for, in the order of the book: those of the work, of the paint, of the old
+// films that the work disturbs, of the materials, and of what she stands on.
+func cautions(b *tables.Book, boat Boat, schemes []Scheme, tasks []Task, pads coverage.Patches) []tables.Caution {
+	on := map[string]bool{}
+	for _, t := range tasks {
+		if row, err := b.Step(t.Do); err == nil {
+			for k := range row.Cautions() {
+				on[k] = true
+			}
+		}
+	}
+	for _, s := range schemes {
+		for _, k := range s.Coats {
+			on["two-pack"] = on["two-pack"] || k.Layer.Coating.Packs == 2
+			on["solvent"] = on["solvent"] || k.Layer.Coating.Carrier == "solvent"
+		}
+		if !disturbs(s.Route.Steps) {
+			continue
+		}
+		for _, p := range boat.Parts {
+			if p.Name != s.Part {
+				continue
+			}
+			if len(p.Found) == 0 {
+				if c, err := b.Coating(tables.UnknownOld); err == nil {
+					mark(on, c)
+				}
+			}
+			for _, l := range p.Found {
+				mark(on, l.Coating)
+				on["antifouling-dust"] = on["antifouling-dust"] || l.Coating.Copper() || l.Coating.Biocide == tables.CopperFree
+			}
+			if m, err := b.Material(p.Material); err == nil {
+				for h := range m.Hazards() {
+					on[h] = true
+				}
+			}
+		}
+	}
+	if loss, err := b.Loss(boat.Paint.By); err == nil && loss.Caution != "" && len(tasks) > 0 {
+		on[loss.Caution] = true
+	}
+	on["stands"] = on["stands"] || pads.Count > 0
+	var out []tables.Caution
+	for c := range b.Cautions() {
+		if on[c.Key] {
+			out = append(out, c)
+		}
+	}
+	return out
+}
+
+func mark(on map[string]bool, c tables.Coating) {
+	for h := range c.Hazards() {
+		on[h] = true
+	}
+}
+
+// disturbs reports whether the work makes dust or chips of the old film.
+func disturbs(steps []finding.Step) bool {
+	for _, s := range steps {
+		switch s.Do {
+		case finding.Abrade, finding.Strip, finding.Blast, finding.SpotRepair:
+			return true
+		}
+	}
+	return false
+}

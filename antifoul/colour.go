@@ -1,0 +1,34 @@
+package antifoul
+
+import (
+	"math"
+
+	"boatyard.example/bottomwork/tables"
+)
+
+// lightnessStep returns the distance of two colours in CIE lightness L*, 0 to 100.
+func lightnessStep(a, b tables.Colour) float64 { return math.Abs(a.Lightness - b.Lightness) }
+
+// leastStep is the least step between a signal colour and the working colour over it.
+func leastStep(b *tables.Book) float64 {
+	f, err := b.Factor("lightness-step")
+	if err != nil {
+		return 20
+	}
+	return f.Value.Typical
+}
+
+// available reports whether the coating is to be had in the colour.
+func available(c tables.Coating, k tables.Colour) bool { return c.Bright || !k.Bright }
+
+// farthest returns the available colour with the largest lightness step from the given one; the first in the table's order of
+// those that are equal. ok is false when no available colour keeps the least step.
+func farthest(b *tables.Book, c tables.Coating, from tables.Colour) (best tables.Colour, ok bool) {
+	most := leastStep(b)
+	for k := range b.Colours() {
+		if available(c, k) && lightnessStep(k, from) >= most && (!ok || lightnessStep(k, from) > most) {
+			best, most, ok = k, lightnessStep(k, from), true
+		}
+	}
+	return best, ok
+}

@@ -1,0 +1,48 @@
+package antifoul
+
+import (
+	"slices"
+
+	"github.com/shopspring/decimal"
+
+	"boatyard.example/bottomwork/compat"
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
+)
+
+// The rules of the colour key.
+const (
+	RuleShowsBase    finding.ID = "shows-base"
+	RuleShowsOld     finding.ID = "shows-old"
+	RuleShowsSignal  finding.ID = "shows-signal"
+	RuleShowsWorking finding.ID = "shows-working"
+)
+
+// colourKey says, layer by layer from the bottom, what it means when that colour shows.
+func (s *Scheme) colourKey() []ColourKey {
+	var out []ColourKey
+	oldIsSignal := !slices.ContainsFunc(s.Stack, func(l compat.Layer) bool { return l.For == compat.Signal }) && s.Findings.Has(RuleOldIsSignal)
+	lastFound := -1
+	for i, l := range s.Stack {
+		if l.For == compat.Found {
+			lastFound = i
+		}
+	}
+	for i, l := range s.Stack {
+		rule, v := RuleShowsOld, finding.Caution
+		switch {
+		case l.For == compat.Extra || l.Coating.Mechanism == tables.NoFilm:
+			continue
+		case l.For == compat.Undercoat:
+			rule = RuleShowsBase
+		case l.For == compat.Signal, oldIsSignal && i == lastFound:
+			rule = RuleShowsSignal
+		case l.For == compat.Working:
+			rule, v = RuleShowsWorking, finding.Fine
+		}
+		out = append(out, ColourKey{Layer: l, Shows: finding.Finding{Rule: rule, Verdict: v, About: l.Coating.Name, Against: s.Part}})
+	}
+	return out
+}
+
+func whole(n int) decimal.Decimal { return decimal.NewFromInt(int64(n)) }

@@ -1,0 +1,184 @@
+package antifoul
+
+import (
+	"strconv"
+
+	"boatyard.example/bottomwork/antifoul/law"
+	"boatyard.example/bottomwork/compat"
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
+	"boatyard.example/bottomwork/tables/quantity"
+)
+
+// Criterion is one thing that suitability is judged by, for one type on one part.
+type Criterion struct {
+	Key     string          // row of the criterion table
+	Value   float64         // 0, does not suit, to 1, suits
+	Points  float64         // what it added to the score (positive) or took from it; see Place.Score
+	Boat    any             // the boat's number or word; nil when the boat file does not give it
+	Type    any             // the type's number or word
+	Judged  bool            // false: the boat file does not say, so the value is neutral
+	Finding finding.Finding // why, in a rule's words; without a rule when there is nothing to say
+	Bars    bool            // the use speaks against the type: it goes to the tier Unsuited whatever its score
+}
+
+// The rules of this package, rows of rules_choice.toml.
+const (
+	RuleLasts        finding.ID = "use-lasts"
+	RuleLastsCoats   finding.ID = "use-lasts-coats"
+	RuleTooShort     finding.ID = "use-too-short"
+	RuleTooManyCoats finding.ID = "use-too-many-coats"
+	RuleCoatsAtHigh  finding.ID = "use-coats-at-high-wear"
+	RuleGrowthHeld   finding.ID = "use-growth-held"
+	RuleGrowthOver   finding.ID = "use-growth-over"
+	RuleBareGrowth   finding.ID = "use-bare-growth"
+	RuleBareUsual    finding.ID = "use-bare-usual"
+	RulePreferred    finding.ID = "use-preferred"
+	RuleNotPreferred finding.ID = "use-not-preferred"
+	RuleWorkLittle   finding.ID = "use-work-little"
+	RuleNoGrowth     finding.ID = "use-no-growth"
+	RuleSurplus      finding.ID = "use-surplus"
+	RuleSpeedFits    finding.ID = "use-speed-fits"
+	RuleSpeedOver    finding.ID = "use-speed-over"
+	RuleSpeedUnder   finding.ID = "use-speed-under"
+	RuleIdleFits     finding.ID = "use-idle-fits"
+	RuleIdleOver     finding.ID = "use-idle-over"
+	RuleAirFits      finding.ID = "use-air-fits"
+	RuleAirOver      finding.ID = "use-air-over"
+	RuleAirOpen      finding.ID = "use-air-open"
+	RuleAirUnsaid    finding.ID = "use-air-unsaid"
+	RuleCleanFits    finding.ID = "use-clean-fits"
+	RuleCleanHard    finding.ID = "use-clean-hard"
+	RuleCleanLack    finding.ID = "use-clean-lack"
+	RuleCleanBanned  finding.ID = "use-clean-banned"
+	RuleAbrasionFits finding.ID = "use-abrasion-fits"
+	RuleAbrasionOver finding.ID = "use-abrasion-over"
+	RuleWaterWrong   finding.ID = "use-water-wrong"
+	RuleWork         finding.ID = "use-work"
+	RuleLessBiocide  finding.ID = "use-less-biocide"
+	RuleColourWrong  finding.ID = "use-colour-wrong"
+	RuleRacingFits   finding.ID = "use-racing-fits"
+	RuleRacingWrong  finding.ID = "use-racing-wrong"
+	RuleSameAgain    finding.ID = "use-same-again"
+	RuleFilmWait     finding.ID = "launch-wait"
+	RuleNeverPainted finding.ID = "part-never-painted"
+)
+
+// perSquareMetre is hours of one hand a square metre, as a criterion shows them.
+type perSquareMetre float64
+
+// String prints two decimals.
+func (h perSquareMetre) String() string {
+	return strconv.FormatFloat(float64(h), 'f', 2, 64) + " h/m²"
+}
+
+// coatCount is a number of coats, as a criterion shows it.
+type coatCount int
+
+// String prints the number and the word.
+func (n coatCount) String() string {
+	if n == 1 {
+		return "1 coat"
+	}
+	return strconv.Itoa(int(n)) + " coats"
+}
+
+// noLimit is shown where a row does not limit the type.
+const noLimit = "no limit"
+
+// question is what the criteria ask about: one part of one boat, prepared once for all types.
+type question struct {
+	b         *tables.Book
+	boat      Boat
+	part      compat.Part
+	months    float64 // calendar months wished
+	dry       int     // days from the day of the question to launch; -1 when not known
+	top       compat.Layer
+	hasTop    bool
+	bareUsual bool    // the zone is one that the trade leaves bare and polished (propellers)
+	openAir   float64 // days that an open launch may mean
+	idleBar   float64 // multiple of a type's longest idle at which it is unsuited
+	desk      *law.Desk
+	material  tables.Material
+	weights   [criteria]float64
+	workBar   float64 // hours a square metre at which the work criterion reaches zero
+}
+
+func newQuestion(b *tables.Book, boat Boat, part compat.Part, desk *law.Desk) *question {
+	q := &question{b: b, boat: boat, part: part, desk: desk, months: boat.Months(), dry: -1,
+		openAir: factor(b, "open-launch-days", 60), idleBar: factor(b, "idle-bar", 2), workBar: factor(b, "work-hours-full", 2)}
+	if d, known := boat.Work.Dry(boat.On); known {
+		q.dry = d
+	}
+	if n := len(part.Found); n > 0 {
+		q.top, q.hasTop = part.Found[n-1], true
+	}
+	q.material, _ = b.Material(part.Material) //nolint:errcheck // checked with the boat
+	if z, err := b.Zone(part.Zone); err == nil {
+		q.bareUsual = z.Takes(tables.NoFilm) && !z.Takes(tables.Ablative)
+	}
+	for i, k := range criterionFuncs {
+		if row, err := b.Criterion(k.key); err == nil {
+			q.weights[i] = row.Weight
+		}
+	}
+	return q
+}
+
+// factor returns the typical value of a factor row, or the given value when the book does not hold it.
+func factor(b *tables.Book, key string, otherwise float64) float64 {
+	f, err := b.Factor(key)
+	if err != nil {
+		return otherwise
+	}
+	return f.Value.Typical
+}
+
+// criteria is the number of criteria.
+const criteria = 15
+
+// criterionFuncs lists the criteria in the order in which a report prints them; each key is a row of the criterion table.
+var criterionFuncs = [criteria]struct {
+	key string
+	f   func(q *question, c *tables.Coating, r *compat.Route) Criterion
+}{
+	{"lasting", lasting},
+	{"growth", growth},
+	{"restraint", restraint},
+	{"speed", speed},
+	{"idle", idle},
+	{"air", air},
+	{"cleaning", cleaning},
+	{"abrasion", abrasion},
+	{"water", water},
+	{"metal", metal},
+	{"work", work},
+	{"biocide", biocide},
+	{"colour", colour},
+	{"racing", racing},
+	{"same", same},
+}
+
+// neutral is the criterion's answer when the boat file does not say.
+func neutral(typ any) Criterion { return Criterion{Value: 0.5, Type: typ} }
+
+// answer is a judged criterion with its sentence. Verdict Caution marks what speaks against the type.
+func answer(value float64, boat, typ any, rule finding.ID, c *tables.Coating, field string, facts ...finding.Fact) Criterion {
+	v := finding.Fine
+	if value < 0.5 {
+		v = finding.Caution
+	}
+	return Criterion{Value: clamp(value), Boat: boat, Type: typ, Judged: true,
+		Finding: finding.Finding{Rule: rule, Verdict: v, About: c.Name, Facts: facts, Basis: []finding.Basis{c.Basis(field)}}}
+}
+
+func (k Criterion) bar() Criterion {
+	k.Bars, k.Value, k.Finding.Verdict = true, 0, finding.Caution
+	return k
+}
+
+func clamp(x float64) float64 { return min(1, max(0, x)) }
+
+func days(d quantity.Duration) float64 { return d.Float(quantity.Day) }
+
+func fact(name string, value any) finding.Fact { return finding.Fact{Name: name, Value: value} }

@@ -1,0 +1,250 @@
+package antifoul_test
+
+import (
+	"fmt"
+	"os"
+	"regexp"
+	"slices"
+	"strings"
+	"testing"
+	"testing/fstest"
+
+	"boatyard.example/bottomwork/antifoul"
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
+	"boatyard.example/bottomwork/tables/quantity"
+)
+
+// base is an invented boat in which every key of a boat file can be made to matter.
+const base = `
+[boat]
+name = "Test boat"
+date = 2027-04-03
+[hull]
+kind = "fin-keel-yacht"
+length = "9 m"
+beam = "3 m"
+draft = "1.6 m"
+mass = "4 t"
+[[part]]
+name = "hull"
+zone = "hull"
+material = "grp"
+[[part.found]]
+coating = "ablative-cuprous-multi"
+colour = "red-oxide"
+film = "100 um"
+state = "sound"
+known_by = "log"
+[[part]]
+name = "rudder"
+zone = "rudder"
+material = "grp"
+area = "1.2 m2"
+[[part.found]]
+coating = "bare"
+state = "sound"
+[use]
+under_way = "120 h"
+speed = "6 kn"
+longest_idle = "20 d"
+haul_out_every = "24 months"
+ashore_each_year = "4 months"
+relaunched_unpainted = true
+growth = "medium"
+water = "salt"
+water_temperature = "15 degC"
+kept = "afloat"
+dries_on = "none"
+[[berth]]
+place = "GB"
+role = "kept"
+water = "salt"
+[work]
+hands = 2
+launch = 2027-05-20
+[paint]
+by = "roller"
+cans = ["0.75 L", "2.5 L"]
+`
+
+func plan(t *testing.T, text string) (*antifoul.Job, error) {
+	t.Helper()
+	boat, err := antifoul.ReadBoat(fstest.MapFS{"boat.toml": {Data: []byte(text)}}, "boat.toml")
+	if err != nil {
+		return nil, err
+	}
+	return antifoul.Plan(tables.Default(), boat)
+}
+
+// digest writes down what a job decides: verdicts, places and numbers, but not the boat's own words.
+func digest(j *antifoul.Job) string {
+	var s strings.Builder
+	say := func(fs finding.List) {
+		for _, f := range fs {
+			fmt.Fprintln(&s, f.Rule, f.Verdict, j.Book.Say(f, quantity.Metric))
+		}
+	}
+	for _, p := range j.Ranking.Parts {
+		for _, x := range p.Places {
+			fmt.Fprintln(&s, p.Part, x.Rank, x.Coating.Key, x.Tier, x.Score)
+			say(x.Findings)
+			say(x.Law)
+		}
+	}
+	for _, x := range j.Schemes {
+		for _, k := range x.Coats {
+			fmt.Fprintln(&s, x.Part, k.Layer.Coating.Key, k.Layer.Colour, k.Layer.Coats, k.Area.Typical, k.Litres, k.Wet)
+		}
+		fmt.Fprintln(&s, x.Lasts.Life, x.Lasts.NextHaul, x.Lasts.Rate)
+		say(x.Findings)
+	}
+	for _, g := range j.Buy {
+		fmt.Fprintln(&s, g.Coating.Key, g.Need, g.Items)
+	}
+	fmt.Fprintln(&s, j.Pads.Count, j.Boat.Work.Hours(j.Hours))
+	say(j.Legal)
+	say(j.Findings)
+	for _, c := range j.Cautions {
+		fmt.Fprintln(&s, c.Key)
+	}
+	return s.String()
+}
+
+// keyCases changes one key each. An old text of "" appends the new one to the file or to the section named by after.
+var keyCases = []struct{ key, old, new string }{
+	{"boat.date", "date = 2027-04-03", "date = 2027-01-03"},
+	{"hull.kind", `kind = "fin-keel-yacht"`, `kind = "long-keel-yacht"`},
+	{"hull.length", `length = "9 m"`, `length = "9.5 m"`},
+	{"hull.beam", `beam = "3 m"`, `beam = "3.2 m"`},
+	{"hull.draft", `draft = "1.6 m"`, `draft = "1.9 m"`},
+	{"hull.mass", "mass = \"4 t\"", "mass = \"150 kg\""},
+	{"hull.overall", "mass = \"4 t\"", "mass = \"4 t\"\noverall = \"30 m\""},
+	{"hull.measured", "mass = \"4 t\"", "mass = \"4 t\"\nmeasured = { flat = \"20 m2\", waterline = \"4 m2\" }"},
+	{"hull.stand_pairs", "mass = \"4 t\"", "mass = \"4 t\"\nstand_pairs = 3"},
+	{"hull.keel_blocks", "mass = \"4 t\"", "mass = \"4 t\"\nkeel_blocks = 3"},
+	{"hull.chains", "mass = \"4 t\"", "mass = \"4 t\"\nchains = 3"},
+	{"part.name", `name = "rudder"`, `name = "blade"`},
+	{"part.zone", `zone = "rudder"`, `zone = "propeller"`},
+	{"part.material", "name = \"hull\"\nzone = \"hull\"\nmaterial = \"grp\"", "name = \"hull\"\nzone = \"hull\"\nmaterial = \"aluminium\""},
+	{"part.area", `area = "1.2 m2"`, `area = "1.4 m2"`},
+	{"part.laminate", "area = \"1.2 m2\"", "area = \"1.2 m2\"\nlaminate = \"wet\""},
+	{"part.found.coating", `coating = "ablative-cuprous-multi"`, `coating = "silicone-old"`},
+	{"part.found.colour", `colour = "red-oxide"`, `colour = "black"`},
+	{"part.found.film", `film = "100 um"`, `film = "900 um"`},
+	{"part.found.state", "state = \"sound\"\nknown_by", "state = \"flaking\"\nknown_by"},
+	{"part.found.age", "coating = \"bare\"\nstate = \"sound\"", "coating = \"epoxy-primer\"\nstate = \"sound\"\nage = \"10 d\""},
+	{"use.under_way", `under_way = "120 h"`, `under_way = "20 h"`},
+	{"use.speed", `speed = "6 kn"`, `speed = "28 kn"`},
+	{"use.longest_idle", `longest_idle = "20 d"`, `longest_idle = "90 d"`},
+	{"use.haul_out_every", `haul_out_every = "24 months"`, `haul_out_every = "12 months"`},
+	{"use.ashore_each_year", `ashore_each_year = "4 months"`, `ashore_each_year = "0 months"`},
+	{"use.relaunched_unpainted", "relaunched_unpainted = true", "relaunched_unpainted = false"},
+	{"use.growth", `growth = "medium"`, `growth = "heavy"`},
+	{"use.water", "growth = \"medium\"\nwater = \"salt\"", "growth = \"medium\"\nwater = \"fresh\""},
+	{"use.water_temperature", `water_temperature = "15 degC"`, `water_temperature = "28 degC"`},
+	{"use.cleaning", "kept = \"afloat\"", "cleaning = \"scrub\"\ncleaned_every = \"14 d\"\nkept = \"afloat\""},
+	{"use.kept", `kept = "afloat"`, `kept = "trailer"`},
+	{"use.dries_on", `dries_on = "none"`, `dries_on = "firm"`},
+	{"berth.place", `place = "GB"`, `place = "SE-fresh"`},
+	{"berth.role", "place = \"GB\"\nrole = \"kept\"", "place = \"GB\"\nrole = \"visited\""},
+	{"berth.water", "role = \"kept\"\nwater = \"salt\"", "role = \"kept\"\nwater = \"fresh\""},
+	{"work.hands", "hands = 2", "hands = 1"},
+	{"work.launch", "launch = 2027-05-20", "launch = 2027-11-20"},
+	{"work.launch_open", "launch = 2027-05-20", "launch = 2027-05-20\nlaunch_open = true"},
+	{"paint.by", `by = "roller"`, `by = "airless-open"`},
+	{"paint.thinner", `by = "roller"`, "by = \"roller\"\nthinner = \"10 %\""},
+	{"paint.reserve", `by = "roller"`, "by = \"roller\"\nreserve = \"25 %\""},
+	{"paint.cans", `cans = ["0.75 L", "2.5 L"]`, `cans = ["5 L"]`},
+	{"wishes.repaint_after", "[paint]", "[wishes]\nrepaint_after = \"48 months\"\n[paint]"},
+	{"wishes.less_biocide", "[paint]", "[wishes]\nless_biocide = true\n[paint]"},
+	{"wishes.racing_finish", "[paint]", "[wishes]\nracing_finish = true\n[paint]"},
+	{"wishes.top_colour", "[paint]", "[wishes]\ntop_colour = \"white\"\n[paint]"},
+	{"wishes.signal_colour", "[paint]", "[wishes]\nsignal_colour = \"mid-grey\"\n[paint]"},
+	{"wishes.coating", "[paint]", "[wishes]\ncoating = \"hard-cuprous\"\n[paint]"},
+}
+
+// Each key of a boat file, changed alone, changes a verdict, a place or a number.
+func TestEveryKeyMatters(t *testing.T) {
+	job, err := plan(t, base)
+	if err != nil {
+		t.Fatal(err)
+	}
+	before := digest(job)
+	for _, k := range keyCases {
+		t.Run(k.key, func(t *testing.T) {
+			if strings.Count(base, k.old) == 0 {
+				t.Fatalf("the base boat does not hold %q", k.old)
+			}
+			job, err := plan(t, strings.Replace(base, k.old, k.new, 1))
+			if err != nil {
+				t.Fatal(err)
+			}
+			if digest(job) == before {
+				t.Errorf("%s changes nothing", k.key)
+			}
+		})
+	}
+}
+
+// cleaned_every needs cleaning beside it, so its base is a cleaned boat.
+func TestCleanedEveryMatters(t *testing.T) {
+	with := func(every string) string {
+		j, err := plan(t, strings.Replace(base, "kept = \"afloat\"", "cleaning = \"sponge\"\ncleaned_every = \""+every+"\"\nkept = \"afloat\"", 1))
+		if err != nil {
+			t.Fatal(err)
+		}
+		return digest(j)
+	}
+	if with("14 d") == with("120 d") {
+		t.Error("use.cleaned_every changes nothing")
+	}
+}
+
+// wordsOnly are the keys that only name things for the reader; the report prints them, and no rule reads them.
+var wordsOnly = []string{"boat.name", "part.found.known_by"}
+
+var keyInReader = regexp.MustCompile(`(?:Text|Word|Int|YesNo|Date|Texts|Amount\[[a-z.A-Z]+\]|Range\[[a-z.A-Z]+\])\((?:(\w+), )?"([a-z_]+)"`)
+
+// Every key that the reader reads stands in the list above, in the README, and the other way round.
+func TestKeysAreAllListed(t *testing.T) {
+	src, err := os.ReadFile("read.go")
+	if err != nil {
+		t.Fatal(err)
+	}
+	var read []string
+	for _, m := range keyInReader.FindAllStringSubmatch(string(src), -1) {
+		read = append(read, m[2])
+	}
+	if len(read) < 40 {
+		t.Fatalf("found %d keys in read.go, expected at least 40: does the pattern still fit?", len(read))
+	}
+	var listed []string
+	for _, k := range keyCases {
+		listed = append(listed, k.key[strings.LastIndex(k.key, ".")+1:])
+	}
+	listed = append(listed, "cleaned_every", "name", "known_by")
+	for _, k := range read {
+		if !slices.Contains(listed, k) {
+			t.Errorf("read.go reads %q, and no test shows that it matters", k)
+		}
+	}
+	readme, err := os.ReadFile("../README.md")
+	if err != nil {
+		t.Fatal(err)
+	}
+	all := slices.Clone(wordsOnly)
+	for _, k := range keyCases {
+		all = append(all, k.key)
+	}
+	for _, k := range append(all, "use.cleaned_every") {
+		if !strings.Contains(string(readme), "`"+k+"`") {
+			t.Errorf("README.md does not list the boat-file key `%s`", k)
+		}
+	}
+	for _, m := range regexp.MustCompile("\\| `((?:boat|hull|part|use|berth|work|paint|wishes)\\.[a-z_.]+)`").FindAllStringSubmatch(string(readme), -1) {
+		if !slices.Contains(all, m[1]) && m[1] != "use.cleaned_every" {
+			t.Errorf("README.md lists `%s`, which nobody reads", m[1])
+		}
+	}
+}

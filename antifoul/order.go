@@ -1,0 +1,160 @@
+package antifoul
+
+import (
+	"slices"
+
+	"boatyard.example/bottomwork/compat"
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
+	"boatyard.example/bottomwork/tables/quantity"
+)
+
+// Task is one piece of work, on the parts that want it at the same point of the order.
+type Task struct {
+	Parts []string
+	Do    finding.Action // the work, or empty when the task puts a coat on
+	Grit  string
+	Coat  *Coat  // the layer that the task puts on; zones and area are those of all its parts
+	Says  string // what to do, in a painter's words
+	Hold  string // what must be true before going on
+	Hours quantity.Range[float64]
+}
+
+// same reports whether two tasks are the same work on different parts.
+func (t *Task) same(o *Task) bool {
+	if t.Do != o.Do || t.Grit != o.Grit || (t.Coat == nil) != (o.Coat == nil) {
+		return false
+	}
+	if t.Coat == nil {
+		return true
+	}
+	a, b := t.Coat.Layer, o.Coat.Layer
+	return a.Coating.Key == b.Coating.Key && a.Colour == b.Colour && a.For == b.For && a.Coats == b.Coats
+}
+
+// order lists the work of all parts: first what each surface needs, then masking, the coats from the bottom up, and the places
+// where she stood. The same work on several parts is one task where each part's own order allows it.
+func order(b *tables.Book, schemes []Scheme, areas []PartArea, pads int) []Task {
+	area := map[string]quantity.Range[quantity.Area]{}
+	for _, a := range areas {
+		area[a.Part] = a.Total
+	}
+	var prepare, paint []Task
+	for i := range schemes {
+		s := &schemes[i]
+		prepare = merge(prepare, preparation(b, s, area[s.Part]))
+		paint = merge(paint, coating(b, s))
+	}
+	out := prepare
+	if len(paint) > 0 {
+		out = append(out, plain(b, finding.Mask)...)
+	}
+	out = append(out, paint...)
+	if len(paint) > 0 && pads > 0 {
+		out = append(out, plain(b, finding.Shift)...)
+	}
+	return out
+}
+
+func preparation(b *tables.Book, s *Scheme, area quantity.Range[quantity.Area]) []Task {
+	var out []Task
+	for _, step := range s.Route.Steps {
+		if step.Coating != "" {
+			continue // its layer is among the coats
+		}
+		if row, err := b.Step(step.Do); err == nil {
+			out = append(out, Task{Parts: []string{s.Part}, Do: step.Do, Grit: step.Grit, Says: row.Says, Hold: row.Hold, Hours: hours(row.Hours, area, 1)})
+		}
+	}
+	return out
+}
+
+// coating lists the coats of a scheme in the order in which they go on: the extra coat on waterline and edges before the
+// working coats, so that it is not forgotten.
+func coating(b *tables.Book, s *Scheme) []Task {
+	var out, working []Task
+	for i := range s.Coats {
+		k := s.Coats[i]
+		do := finding.Prime
+		if k.Layer.Coating.Role == tables.Barrier {
+			do = finding.Barrier
+		}
+		row, err := b.Step(do)
+		if err != nil {
+			continue // a test holds that every action has its row
+		}
+		t := Task{Parts: []string{s.Part}, Coat: &k, Hours: hours(row.Hours, k.Area, float64(k.Layer.Coats))}
+		if k.Layer.For == compat.Working {
+			working = append(working, t)
+		} else {
+			out = append(out, t)
+		}
+	}
+	return append(out, working...)
+}
+
+// plain is work that is not counted by the square metre.
+func plain(b *tables.Book, do finding.Action) []Task {
+	row, err := b.Step(do)
+	if err != nil {
+		return nil
+	}
+	return []Task{{Do: do, Says: row.Says, Hold: row.Hold}}
+}
+
+// merge puts one part's tasks into the list. A task joins the same one of another part if that stands behind the last task it
+// joined, so that each part keeps its own order; else it stands before the first task that a later one of the part joins, or at
+// the end.
+func merge(list, part []Task) []Task {
+	from := 0 // tasks before this one are done for the part
+	for i := range part {
+		if at := find(list, from, part[i]); at >= 0 {
+			list[at].join(part[i])
+			from = at + 1
+			continue
+		}
+		at := len(list)
+		for _, later := range part[i+1:] {
+			if j := find(list, from, later); j >= 0 {
+				at = j
+				break
+			}
+		}
+		list = slices.Insert(list, at, part[i])
+		from = at + 1
+	}
+	return list
+}
+
+// find returns the place of the same work in the list, from the given place on; -1 when it is not there.
+func find(list []Task, from int, t Task) int {
+	for j := from; j < len(list); j++ {
+		if list[j].same(&t) {
+			return j
+		}
+	}
+	return -1
+}
+
+// join adds another part's share of the same work.
+func (t *Task) join(o Task) {
+	t.Parts = append(t.Parts, o.Parts...)
+	t.Hours = quantity.Range[float64]{Low: t.Hours.Low + o.Hours.Low, Typical: t.Hours.Typical + o.Hours.Typical, High: t.Hours.High + o.Hours.High}
+	if t.Coat != nil {
+		k := *t.Coat
+		k.Zones = append(append([]string(nil), k.Zones...), o.Coat.Zones...)
+		k.Area = quantity.Range[quantity.Area]{Low: plus(k.Area.Low, o.Coat.Area.Low), Typical: plus(k.Area.Typical, o.Coat.Area.Typical), High: plus(k.Area.High, o.Coat.Area.High)}
+		t.Coat = &k
+	}
+}
+
+// hours is the time of one hand: hours a square metre × area × coats, end by end.
+func hours(rate quantity.Range[float64], area quantity.Range[quantity.Area], coats float64) quantity.Range[float64] {
+	m2 := func(a quantity.Area) float64 {
+		if !a.Given() {
+			return 0
+		}
+		return a.Float(quantity.SquareMetre)
+	}
+	return quantity.Range[float64]{Low: rate.Low * m2(area.Low) * coats, Typical: rate.Typical * m2(area.Typical) * coats, High: rate.High * m2(area.High) * coats}
+}

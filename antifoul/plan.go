@@ -1,0 +1,179 @@
+package antifoul
+
+import (
+	"iter"
+	"slices"
+
+	"boatyard.example/bottomwork/antifoul/law"
+	"boatyard.example/bottomwork/compat"
+	"boatyard.example/bottomwork/coverage"
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
+	"boatyard.example/bottomwork/tables/quantity"
+)
+
+// Job is the whole answer for one boat.
+type Job struct {
+	Boat     Boat
+	Book     *tables.Book
+	Ranking  Ranking
+	Wetted   coverage.Areas // of the hull, with the method that decided and what the others say
+	Areas    []PartArea     // in the order of the parts
+	Schemes  []Scheme       // one for each part that gets one, in the order of the parts
+	Buy      []Bought
+	Order    []Task
+	Hours    quantity.Range[float64] // of one hand, all tasks
+	Pads     coverage.Patches        // places where stands, blocks and chains touch
+	Legal    finding.List            // of the boat and of what is on her: old films, papers
+	Findings finding.List            // between parts, and of wishes that were refused
+	Cautions []tables.Caution
+}
+
+// Layers yields the layers of every scheme, part by part, bottom to top. It yields nothing when nothing may be used.
+func (j *Job) Layers() iter.Seq2[string, compat.Layer] {
+	return func(yield func(string, compat.Layer) bool) {
+		for _, s := range j.Schemes {
+			for _, l := range s.Stack {
+				if !yield(s.Part, l) {
+					return
+				}
+			}
+		}
+	}
+}
+
+// Scheme returns the scheme of the named part; false when it gets none.
+func (j *Job) Scheme(part string) (Scheme, bool) {
+	i := slices.IndexFunc(j.Schemes, func(s Scheme) bool { return s.Part == part })
+	if i < 0 {
+		return Scheme{}, false
+	}
+	return j.Schemes[i], true
+}
+
+// Without lists the parts that should be painted and for which nothing may be used or suits.
+func (j *Job) Without() []string {
+	var out []string
+	for _, p := range j.Ranking.Parts {
+		if _, ok := p.Best(); !ok && len(p.Places) > 0 {
+			if _, wished := j.Scheme(p.Part); !wished {
+				out = append(out, p.Part)
+			}
+		}
+	}
+	return out
+}
+
+// Plan answers the whole question for one boat: ranking, schemes, what to buy, the order of work, how long it lasts. Each part
+// gets the first place of its ranking; a part other than the hull takes the hull's type where that stands in the same tier as
+// its own first. The owner's wished coating is taken for the hull unless it is forbidden, and what speaks against it is said.
+// The error is a finding.Faults with every fault of the boat; a part for which nothing may be used is no error, see
+// Job.Without.
+func Plan(b *tables.Book, boat Boat) (*Job, error) {
+	if err := boat.Check(b).Err(); err != nil {
+		return nil, err
+	}
+	j := &Job{Boat: boat, Book: b, Ranking: rank(b, boat)}
+	boat = boat.filled()
+	var err error
+	if j.Areas, j.Wetted, err = partAreas(b, boat); err != nil {
+		return nil, err
+	}
+	if j.Pads, err = coverage.Pads(b, boat.Hull); err != nil {
+		return nil, prefixed(err, "hull")
+	}
+	hullType := ""
+	if p, ok := j.choose(b, j.Ranking.Hull(), boat.Wishes.Coating); ok {
+		hullType = p.Coating.Key
+	}
+	for i, pr := range j.Ranking.Parts {
+		place, ok := pr.Best()
+		if pr.Zone == HullZone {
+			if place, ok = j.choose(nil, pr, boat.Wishes.Coating); !ok {
+				continue
+			}
+		} else if same, found := pr.Of(hullType); ok && found && same.Tier == place.Tier {
+			place = same
+		}
+		if !ok {
+			continue
+		}
+		s, err := specify(b, boat, boat.Parts[i], j.Areas[i], place)
+		if err != nil {
+			return nil, err
+		}
+		j.Schemes = append(j.Schemes, s)
+	}
+	j.betweenParts(b)
+	j.legal(b)
+	if j.Buy, err = buy(b, boat, j.Schemes); err != nil {
+		return nil, err
+	}
+	j.Order = order(b, j.Schemes, j.Areas, j.Pads.Count)
+	for _, t := range j.Order {
+		j.Hours = quantity.Range[float64]{Low: j.Hours.Low + t.Hours.Low, Typical: j.Hours.Typical + t.Hours.Typical, High: j.Hours.High + t.Hours.High}
+	}
+	j.Cautions = cautions(b, boat, j.Schemes, j.Order, j.Pads)
+	return j, nil
+}
+
+// choose returns the place that the hull gets: the wished type unless it is barred, else the best. With a book it notes what
+// became of the wish.
+func (j *Job) choose(note *tables.Book, pr PartRanking, wish string) (Place, bool) {
+	best, ok := pr.Best()
+	if wish == "" {
+		return best, ok
+	}
+	p, found := pr.Of(wish)
+	if !found {
+		return best, ok
+	}
+	rule, v := finding.ID(""), finding.Caution
+	switch p.Tier {
+	case Barred:
+		rule, v, p = RuleWishRefused, finding.Forbidden, best
+	case Unsuited:
+		rule = RuleWishUnsuited
+	}
+	if note != nil && rule != "" {
+		c, err := note.Coating(wish)
+		if err == nil {
+			j.Findings = append(j.Findings, finding.Finding{Rule: rule, Verdict: v, About: c.Name, Against: pr.Part})
+		}
+	}
+	return p, ok || rule != RuleWishRefused
+}
+
+// betweenParts judges what one part's paint does to its neighbours.
+func (j *Job) betweenParts(b *tables.Book) {
+	for _, s := range j.Schemes {
+		if s.Zone != HullZone {
+			continue
+		}
+		var others []compat.Part
+		for _, p := range j.Boat.Parts {
+			if p.Name != s.Part {
+				others = append(others, p)
+			}
+		}
+		j.Findings = append(j.Findings, compat.Beside(b, s.Coating, others)...)
+	}
+}
+
+// legal asks the law about the old films and about the boat's papers.
+func (j *Job) legal(b *tables.Book) {
+	desk := law.At(b, j.Boat.Craft(), j.Boat.Berths, j.Boat.On)
+	for _, p := range j.Boat.Parts {
+		found := p.Found
+		if len(found) == 0 && !unpainted(b, p) {
+			if c, err := b.Coating(tables.UnknownOld); err == nil {
+				found = compat.Stack{{Coating: c}}
+			}
+		}
+		for _, l := range found {
+			j.Legal = append(j.Legal, desk.OldFilm(l.Coating)...)
+		}
+	}
+	j.Legal = append(j.Legal, law.Papers(b, j.Boat.Craft(), j.Boat.On)...)
+	j.Legal = dedupe(j.Legal)
+}

@@ -1,0 +1,258 @@
+package antifoul
+
+import (
+	"cmp"
+	"math"
+	"slices"
+	"strings"
+
+	"boatyard.example/bottomwork/antifoul/law"
+	"boatyard.example/bottomwork/compat"
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
+	"boatyard.example/bottomwork/tables/quantity"
+)
+
+// Ranking is every generic type of the book, ranked for each part of the boat.
+type Ranking struct {
+	Parts   []PartRanking // in the order of the boat file
+	Assumed []Assumption  // what the boat file does not say, and what was taken instead
+}
+
+// PartRanking is the ranking for one part. Places is empty for a part that is never painted; Left then says why.
+type PartRanking struct {
+	Part   string
+	Zone   string
+	Left   finding.List
+	Places []Place // every type of the book, best first, ruled-out ones last
+}
+
+// Place is one type's place.
+//
+// Score orders types inside a tier only:
+//
+//	score = 50 + 100 × Σ weight × (value − 0.5) / Σ weight
+//
+// from 0 to 100, rounded to one decimal once, before anything is ordered. Types of equal tier and score share a Rank.
+type Place struct {
+	Rank     int
+	Tied     bool // another type of the part has the same rank
+	Coating  tables.Coating
+	Tier     Tier
+	Score    float64
+	Criteria []Criterion
+	Findings finding.List // of metal, zone, old film and route
+	Law      finding.List // of the places she is painted, kept and visited in; never empty
+	Route    compat.Route // cheapest way from what is there
+	say      func(finding.Finding, quantity.System) string
+}
+
+// Hull returns the ranking of the hull.
+func (r Ranking) Hull() PartRanking {
+	for _, p := range r.Parts {
+		if p.Zone == HullZone {
+			return p
+		}
+	}
+	return PartRanking{}
+}
+
+// Part returns the ranking of the named part; false when there is none.
+func (r Ranking) Part(name string) (PartRanking, bool) {
+	i := slices.IndexFunc(r.Parts, func(p PartRanking) bool { return p.Part == name })
+	if i < 0 {
+		return PartRanking{}, false
+	}
+	return r.Parts[i], true
+}
+
+// Best returns the first place that may be used and suits, asking first where Ask findings stand. False means that no type
+// may be used or suits; Places says why, type by type.
+func (p PartRanking) Best() (Place, bool) {
+	if len(p.Places) == 0 || p.Places[0].Tier > AskFirst {
+		return Place{}, false
+	}
+	return p.Places[0], true
+}
+
+// Of returns the place of the coating; false when the part does not rank it.
+func (p PartRanking) Of(coating string) (Place, bool) {
+	i := slices.IndexFunc(p.Places, func(x Place) bool { return x.Coating.Key == coating })
+	if i < 0 {
+		return Place{}, false
+	}
+	return p.Places[i], true
+}
+
+// Why says in a few sentences, which call the type “it”, why the place is what it is, metric units first: for a place that may be used the criteria
+// that added most and the one that took most, for a ruled-out one every reason.
+func (p Place) Why() string {
+	var out []string
+	for _, f := range p.Reasons() {
+		f.About = "it"
+		out = append(out, p.say(f, quantity.Metric))
+	}
+	return strings.Join(out, " ")
+}
+
+// Asks returns the questions that must be answered before the type is used: what nobody knows of the surface, the old film or
+// the law. None of them is read as allowed.
+func (p Place) Asks() finding.List {
+	return append(p.Findings.At(finding.Ask), p.Law.At(finding.Ask)...)
+}
+
+// Reasons returns the findings that Why says: for a type that may be used, those of the three criteria that moved the score
+// most, the strongest first; for one ruled out, every finding and criterion that rules it out.
+func (p Place) Reasons() finding.List {
+	var out finding.List
+	if p.Tier >= Unsuited {
+		out = append(out, p.Findings.At(finding.Forbidden)...)
+		out = append(out, p.Law.At(finding.Forbidden)...)
+		for _, k := range p.Criteria {
+			if k.Bars {
+				out = append(out, k.Finding)
+			}
+		}
+		return out
+	}
+	moved := slices.Clone(p.Criteria)
+	slices.SortStableFunc(moved, func(a, b Criterion) int { return cmp.Compare(math.Abs(b.Points), math.Abs(a.Points)) })
+	n := 0
+	for _, k := range moved {
+		if k.Finding.Rule != "" && n < 3 {
+			out = append(out, k.Finding)
+			n++
+		}
+	}
+	return out
+}
+
+// Rank ranks every antifouling, blacking and "no coating" of the book for each part of the boat. The error is a
+// finding.Faults with every fault of the boat.
+func Rank(b *tables.Book, boat Boat) (Ranking, error) {
+	if err := boat.Check(b).Err(); err != nil {
+		return Ranking{}, err
+	}
+	return rank(b, boat), nil
+}
+
+func rank(b *tables.Book, boat Boat) Ranking {
+	r := Ranking{Assumed: assume(b, boat)}
+	desk := law.At(b, boat.Craft(), boat.Berths, boat.On)
+	for _, part := range boat.Parts {
+		r.Parts = append(r.Parts, rankPart(b, boat, part, desk))
+	}
+	return r
+}
+
+func rankPart(b *tables.Book, boat Boat, part compat.Part, desk *law.Desk) PartRanking {
+	out := PartRanking{Part: part.Name, Zone: part.Zone}
+	if m, err := b.Material(part.Material); err == nil && m.Painted == tables.Never {
+		out.Left = finding.List{{Rule: RuleNeverPainted, Verdict: finding.Forbidden, About: part.Name, Against: m.Name, Basis: []finding.Basis{m.Basis("painted")}}}
+		return out
+	}
+	q := newQuestion(b, boat, part, desk)
+	for c := range b.Coatings() {
+		if c.Ranked() {
+			out.Places = append(out.Places, q.place(c))
+		}
+	}
+	slices.SortStableFunc(out.Places, func(a, b Place) int {
+		return cmp.Or(cmp.Compare(a.Tier, b.Tier), cmp.Compare(b.Score, a.Score), cmp.Compare(a.Coating.Name, b.Coating.Name))
+	})
+	number(out.Places)
+	return out
+}
+
+// number gives ranks; equal tier and score share one.
+func number(places []Place) {
+	for i := range places {
+		places[i].Rank = i + 1
+		if i > 0 && places[i].Tier == places[i-1].Tier && places[i].Score == places[i-1].Score {
+			places[i].Rank = places[i-1].Rank
+			places[i].Tied, places[i-1].Tied = true, true
+		}
+	}
+}
+
+func (q *question) place(c tables.Coating) Place {
+	p := Place{Coating: c, say: q.b.Say}
+	if routes := compat.Routes(q.b, q.part, c); len(routes) > 0 {
+		p.Route = routes[0]
+		p.Findings = append(p.Findings, p.Route.Findings...)
+	}
+	p.Findings = append(p.Findings, compat.OnMaterial(q.b, c, q.part)...)
+	p.Findings = append(p.Findings, q.launchWait(c)...)
+	p.Law = q.desk.Screen(c)
+	p.Criteria = make([]Criterion, 0, len(criterionFuncs))
+	var sum, weights float64
+	bars := false
+	for i, k := range criterionFuncs {
+		v := k.f(q, &c, &p.Route)
+		v.Key = k.key
+		w := q.weights[i]
+		v.Points = float64(w * (v.Value - 0.5))
+		sum += v.Points
+		weights += w
+		bars = bars || v.Bars
+		p.Criteria = append(p.Criteria, v)
+	}
+	if weights > 0 {
+		for i := range p.Criteria {
+			p.Criteria[i].Points *= 100 / weights
+		}
+		p.Score = math.Round((50+sum*100/weights)*10) / 10
+	}
+	p.Findings = dedupe(p.Findings)
+	p.Tier = tier(p.Findings, p.Law, p.Route, bars)
+	return p
+}
+
+// tier places a type by its worst finding. What a route needs counts as work only where it goes beyond washing and abrading. A
+// question that the law leaves open holds for a whole place or a whole class of products, and the tin answers it; it does not
+// move a type behind the others but stays with it, see Place.Asks.
+func tier(fs, legal finding.List, r compat.Route, bars bool) Tier {
+	switch {
+	case fs.Worst() == finding.Forbidden || legal.Worst() == finding.Forbidden:
+		return Barred
+	case bars:
+		return Unsuited
+	case len(fs.At(finding.Ask)) > 0:
+		return AskFirst
+	case moreThanScuffing(r.Steps):
+		return AfterWork
+	}
+	return Suits
+}
+
+func moreThanScuffing(steps []finding.Step) bool {
+	return slices.ContainsFunc(steps, func(s finding.Step) bool {
+		switch s.Do {
+		case finding.Wash, finding.Degrease, finding.Abrade:
+			return false
+		}
+		return true
+	})
+}
+
+// launchWait says for a fixed launch day how close to it the last coat must go on.
+func (q *question) launchWait(c tables.Coating) finding.List {
+	if q.dry < 0 || !c.AirNew.Given() || float64(q.dry) <= days(c.AirNew) {
+		return nil
+	}
+	return finding.List{{Rule: RuleFilmWait, Verdict: finding.Caution, About: c.Name, Basis: []finding.Basis{c.Basis("air_new")},
+		Facts: []finding.Fact{fact("launch", q.boat.Work.Launch), fact("limit", c.AirNew)}}}
+}
+
+// dedupe drops findings that say the same of the same a second time: the route repeats what the material says.
+func dedupe(fs finding.List) finding.List {
+	out := fs[:0:0]
+	for _, f := range fs {
+		if !slices.ContainsFunc(out, func(o finding.Finding) bool {
+			return o.Rule == f.Rule && o.Verdict == f.Verdict && o.About == f.About && o.Against == f.Against
+		}) {
+			out = append(out, f)
+		}
+	}
+	return out
+}

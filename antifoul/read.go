@@ -1,0 +1,196 @@
+package antifoul
+
+import (
+	"io/fs"
+	"strings"
+
+	"boatyard.example/bottomwork/antifoul/calendar"
+	"boatyard.example/bottomwork/antifoul/law"
+	"boatyard.example/bottomwork/antifoul/wear"
+	"boatyard.example/bottomwork/compat"
+	"boatyard.example/bottomwork/coverage"
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/entry"
+	"boatyard.example/bottomwork/tables/finding"
+	"boatyard.example/bottomwork/tables/quantity"
+)
+
+// ReadBoat reads a boat file against the embedded tables. See ReadBoatWith.
+func ReadBoat(fsys fs.FS, name string) (Boat, error) {
+	return ReadBoatWith(tables.Default(), fsys, name)
+}
+
+// ReadBoatWith reads the boat file name of fsys; names of coatings, materials and colours are those of the book.
+//
+// The error is a finding.Faults with every fault of the file: unknown keys and names (with the near ones), missing, impossible
+// and unit-less values, each with file, key path, what was read and what is accepted. A key that is not given is not given,
+// which differs from zero.
+func ReadBoatWith(b *tables.Book, fsys fs.FS, name string) (Boat, error) {
+	root, faults := entry.Open(fsys, name)
+	if root == nil {
+		return Boat{}, faults.Err()
+	}
+	var x Boat
+	top := root.Table("boat")
+	x.Name, x.On = top.Text("name"), top.Date("date")
+	top.Close()
+	x.Hull = readHull(root.Table("hull"))
+	root.Need("at least one part, [[part]], the hull", "part")
+	for _, r := range root.Tables("part") {
+		x.Parts = append(x.Parts, readPart(b, r))
+	}
+	x.Use = readUse(root.Table("use"))
+	for _, r := range root.Tables("berth") {
+		x.Berths = append(x.Berths, law.Berth{Place: r.Text("place"), Role: r.Text("role"), Water: r.Text("water")})
+		r.Close()
+	}
+	x.Work = readWork(root.Table("work"))
+	x.Paint = readPaint(root.Table("paint"))
+	x.Wishes = readWishes(root.Table("wishes"))
+	root.Close()
+	// What could not be read at all would be reported a second time as missing: drop those.
+	for _, f := range x.Check(b).Under(name, "") {
+		if !alreadyFaulty(*faults, f.Key) {
+			*faults = append(*faults, f)
+		}
+	}
+	return x, faults.Err()
+}
+
+// alreadyFaulty reports whether reading noted a fault for the key, or for a value below or above it.
+func alreadyFaulty(fs finding.Faults, key string) bool {
+	for _, f := range fs {
+		if f.Key == key || strings.HasPrefix(key, f.Key+".") || strings.HasPrefix(f.Key, key+"[") {
+			return true
+		}
+	}
+	return false
+}
+
+func readHull(r *entry.Row) coverage.Hull {
+	h := coverage.Hull{
+		Kind:    r.Text("kind"),
+		Length:  entry.Amount[quantity.Length](r, "length"),
+		Beam:    entry.Amount[quantity.Length](r, "beam"),
+		Draft:   entry.Amount[quantity.Length](r, "draft"),
+		Mass:    entry.Amount[quantity.Mass](r, "mass"),
+		Overall: entry.Amount[quantity.Length](r, "overall"),
+	}
+	if r.Has("stand_pairs") || r.Has("keel_blocks") || r.Has("chains") {
+		h.Support = &coverage.Support{}
+		h.Support.StandPairs, _ = r.Int("stand_pairs", 0, 100)
+		h.Support.KeelBlocks, _ = r.Int("keel_blocks", 0, 100)
+		h.Support.Chains, _ = r.Int("chains", 0, 100)
+	}
+	for _, k := range []string{"stand_pairs", "keel_blocks", "chains"} {
+		r.Raw(k)
+	}
+	measured := r.Table("measured")
+	for _, zone := range measured.Keys() {
+		h.Measured = append(h.Measured, coverage.ZoneArea{Zone: zone, Area: entry.Amount[quantity.Area](measured, zone)})
+	}
+	r.Close()
+	return h
+}
+
+func readPart(b *tables.Book, r *entry.Row) compat.Part {
+	p := compat.Part{
+		Name:     r.Text("name"),
+		Zone:     r.Text("zone"),
+		Material: r.Text("material"),
+		Area:     entry.Amount[quantity.Area](r, "area"),
+		Laminate: r.Word("laminate", "dry", "wet"),
+	}
+	r.Need("text", "name", "zone", "material")
+	for _, f := range r.Tables("found") {
+		l := compat.Layer{
+			Colour:  f.Text("colour"),
+			Film:    entry.Range[quantity.Film](f, "film"),
+			State:   tables.Condition(f.Text("state")),
+			Age:     entry.Amount[quantity.Duration](f, "age"),
+			KnownBy: f.Text("known_by"),
+			For:     compat.Found,
+		}
+		if l.State == "" {
+			l.State = tables.NotReported
+		}
+		f.Need("the key of a coating or an old film", "coating")
+		if key := f.Text("coating"); key != "" {
+			c, err := b.Coating(key)
+			if err != nil {
+				f.Fault(finding.ErrUnknown, "coating", key, finding.Suggest(key, coatingKeys(b)))
+			}
+			l.Coating = c
+		}
+		p.Found = append(p.Found, l)
+		f.Close()
+	}
+	r.Close()
+	return p
+}
+
+func coatingKeys(b *tables.Book) []string {
+	var out []string
+	for c := range b.Coatings() {
+		out = append(out, c.Key)
+	}
+	return out
+}
+
+func readUse(r *entry.Row) wear.Use {
+	u := wear.Use{
+		UnderWay:            entry.Amount[quantity.Duration](r, "under_way"),
+		Speed:               entry.Amount[quantity.Speed](r, "speed"),
+		LongestIdle:         entry.Amount[quantity.Duration](r, "longest_idle"),
+		HaulOutEvery:        entry.Amount[quantity.Months](r, "haul_out_every"),
+		AshoreEachYear:      entry.Amount[quantity.Months](r, "ashore_each_year"),
+		RelaunchedUnpainted: r.YesNo("relaunched_unpainted"),
+		Growth:              tables.ParseGrade(r.Word("growth", tables.GradeWords()[1:]...)),
+		Water:               r.Text("water"),
+		WaterTemperature:    entry.Amount[quantity.Temperature](r, "water_temperature"),
+		Cleaning:            wear.ParseCleaning(r.Word("cleaning", wear.CleaningWords()...)),
+		CleanedEvery:        entry.Amount[quantity.Duration](r, "cleaned_every"),
+		Kept:                r.Text("kept"),
+		DriesOn:             r.Text("dries_on"),
+	}
+	r.Close()
+	return u
+}
+
+func readWork(r *entry.Row) calendar.Days {
+	d := calendar.Days{Launch: r.Date("launch"), LaunchOpen: r.YesNo("launch_open")}
+	d.Hands, _ = r.Int("hands", 1, 100)
+	r.Close()
+	return d
+}
+
+func readPaint(r *entry.Row) coverage.Method {
+	m := coverage.Method{
+		By:      r.Text("by"),
+		Thinner: entry.Amount[quantity.Share](r, "thinner"),
+		Reserve: entry.Amount[quantity.Share](r, "reserve"),
+	}
+	for _, s := range r.Texts("cans") {
+		v, err := quantity.Parse[quantity.Volume](s)
+		if err != nil {
+			r.Fault(finding.ErrValue, "cans", entry.Describe(s), "sizes on sale, each "+strings.Join(quantity.Units[quantity.Volume](), ", "))
+			continue
+		}
+		m.Sizes = append(m.Sizes, v)
+	}
+	r.Close()
+	return m
+}
+
+func readWishes(r *entry.Row) Wishes {
+	w := Wishes{
+		RepaintAfter: entry.Amount[quantity.Months](r, "repaint_after"),
+		LessBiocide:  r.YesNo("less_biocide"),
+		Racing:       r.YesNo("racing_finish"),
+		TopColour:    r.Text("top_colour"),
+		SignalColour: r.Text("signal_colour"),
+		Coating:      r.Text("coating"),
+	}
+	r.Close()
+	return w
+}

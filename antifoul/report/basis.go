@@ -1,0 +1,97 @@
+package report
+
+import (
+	"fmt"
+	"slices"
+
+	"boatyard.example/bottomwork/tables/finding"
+)
+
+// law tells what the law screen found, for the chosen types and for what is on the boat.
+func (c *composer) law() {
+	var items []string
+	add := func(f finding.Finding) {
+		if text := c.finding(f); !slices.Contains(items, text) {
+			items = append(items, text)
+		}
+	}
+	for _, s := range c.job.Schemes {
+		for _, p := range c.job.Ranking.Parts {
+			if p.Part != s.Part {
+				continue
+			}
+			place, _ := p.Of(s.Coating.Key)
+			for _, f := range place.Law {
+				add(f)
+			}
+		}
+	}
+	for _, f := range c.job.Legal {
+		if f.Verdict > finding.Fine {
+			add(f)
+		}
+	}
+	if len(items) == 0 {
+		return
+	}
+	c.head(2, "Law")
+	c.list(items)
+	c.say("No legal advice: laws move. Check the rule in force where she is painted, kept and cleaned; the label of the tin decides who may apply it.")
+}
+
+// basis lists what the report rests on: sources by number, doubts, own tables and overrides.
+func (c *composer) basis() {
+	c.head(2, "What this rests on")
+	c.say("Numbers in square brackets are sources. “Common practice” has no source. “Assumption” is a working value of these tables, to be replaced by the paint's data sheet or the boat's own record. “From memory” was not looked up again. “Derived” is computed.")
+	var items []string
+	for i, key := range c.sources {
+		if s, err := c.job.Book.Source(key); err == nil {
+			items = append(items, fmt.Sprintf("[%d] %s", i+1, join(", ", s.Title, s.Edition, s.Note)))
+		} else {
+			items = append(items, fmt.Sprintf("[%d] %s", i+1, key))
+		}
+	}
+	c.list(items)
+	if len(c.doubts) > 0 {
+		c.say("Doubts that come with the values used:")
+		var doubts []string
+		for _, d := range c.doubts {
+			doubts = append(doubts, sentence(d))
+		}
+		c.list(doubts)
+	}
+	var overrides []string
+	for o := range c.job.Book.Overrides() {
+		overrides = append(overrides, o)
+	}
+	if len(overrides) > 0 {
+		c.say("Safety rows that an own table replaced, with the reason given:")
+		c.list(overrides)
+	}
+}
+
+// limits says what was not looked at.
+func (c *composer) limits() {
+	c.head(2, "Not inspected")
+	items := []string{
+		"This is worked out from a boat file. Nobody has looked at the boat for it; what the file reports is taken as reported.",
+		"Structure, blisters, corrosion under paint, fastenings, running gear and everything above the paint line were not looked at.",
+		"No opinion is given on how long anything lasts beyond the ranges stated. It holds for the day on which it was asked and for the tables named at the top.",
+	}
+	if n := c.unmeasured(); n > 0 {
+		items = append(items, plural(n, "film was", "films were")+" reported without a measured thickness. On GRP and timber neither a magnetic nor an eddy-current gauge reads.")
+	}
+	c.list(items)
+}
+
+func (c *composer) unmeasured() int {
+	n := 0
+	for _, p := range c.job.Boat.Parts {
+		for _, l := range p.Found {
+			if !l.Film.Low.Given() && l.Coating.Key != "bare" {
+				n++
+			}
+		}
+	}
+	return n
+}

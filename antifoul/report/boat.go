@@ -1,0 +1,177 @@
+package report
+
+import (
+	"strings"
+
+	"boatyard.example/bottomwork/antifoul/wear"
+	"boatyard.example/bottomwork/compat"
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/quantity"
+)
+
+// boat tells the boat as reported, and what was assumed where nothing was said.
+func (c *composer) boat() {
+	c.head(2, "The boat as reported")
+	x := c.job.Boat
+	var rows [][2]string
+	row := func(name, value string) {
+		if value != "" {
+			rows = append(rows, [2]string{name, value})
+		}
+	}
+	if f, err := c.job.Book.HullForm(x.Hull.Kind); err == nil {
+		row("Hull form", f.Name)
+	}
+	row("Waterline, beam, draught", join(" × ", shown(x.Hull.Length, c.units), shown(x.Hull.Beam, c.units), shown(x.Hull.Draft, c.units)))
+	row("Displacement", shown(x.Hull.Mass, c.units))
+	u := x.Use
+	row("Under way", suffix(shown(u.UnderWay, c.units), " a year"))
+	row("Sustained speed", shown(u.Speed, c.units))
+	row("Longest lie without moving", shown(u.LongestIdle, c.units))
+	row("Hauled out every", shown(u.HaulOutEvery, c.units))
+	row("Ashore each year", suffix(shown(u.AshoreEachYear, c.units), relaunched(u.RelaunchedUnpainted)))
+	if u.Growth != 0 {
+		row("Growth", u.Growth.String())
+	}
+	row("Water", join(", ", u.Water, shown(u.WaterTemperature, c.units)))
+	if u.Cleaning != 0 {
+		row("Cleaned afloat", join(", every ", wear.CleaningWords()[u.Cleaning-1], shown(u.CleanedEvery, c.units)))
+	}
+	row("Kept", u.Kept)
+	row("Takes the ground", u.DriesOn)
+	for _, b := range x.Berths {
+		name := b.Place
+		if p, err := c.job.Book.Place(b.Place); err == nil {
+			name = p.Name
+		}
+		row(sentence(b.Role)+" at", join(", ", name, suffix(b.Water, " water")))
+	}
+	row("Launch", launch(x.Work.Launch, x.Work.LaunchOpen))
+	w := x.Wishes
+	row("Wished until the next paint", shown(w.RepaintAfter, c.units))
+	row("Wished top colour", named(w.TopColour, c.colour))
+	row("Wished signal colour", named(w.SignalColour, c.colour))
+	if w.Coating != "" {
+		if k, err := c.job.Book.Coating(w.Coating); err == nil {
+			row("Wished type", k.Name)
+		}
+	}
+	if w.LessBiocide.True() {
+		row("Wish", "less biocide")
+	}
+	if w.Racing.True() {
+		row("Wish", "a racing finish")
+	}
+	c.blocks = append(c.blocks, pairs{rows})
+	c.found()
+	c.assumed()
+}
+
+// found tells what is on each part, bottom to top.
+func (c *composer) found() {
+	var rows [][]string
+	for _, p := range c.job.Boat.Parts {
+		material := p.Material
+		if m, err := c.job.Book.Material(p.Material); err == nil {
+			material = m.Name
+		}
+		if p.Laminate != "" {
+			material += ", measured " + p.Laminate
+		}
+		if len(p.Found) == 0 {
+			rows = append(rows, []string{p.Name, material, "not reported", "", "", "", ""})
+		}
+		for _, l := range p.Found {
+			rows = append(rows, []string{p.Name, material, l.Coating.Name, c.colour(l.Colour), filmOf(l, c.units), state(l), or(l.KnownBy, "not said")})
+		}
+	}
+	c.say("What was found on each part, bottom to top:")
+	c.table([]string{"Part", "Made of", "Film", "Colour", "Dry film", "State", "Known by"}, rows)
+}
+
+func filmOf(l compat.Layer, s quantity.System) string {
+	if !l.Film.Low.Given() {
+		return "not measured"
+	}
+	return quantity.ShowRange(l.Film, s)
+}
+
+func state(l compat.Layer) string {
+	if l.State == "" {
+		return string(tables.NotReported)
+	}
+	return string(l.State)
+}
+
+func (c *composer) assumed() {
+	if len(c.job.Ranking.Assumed) == 0 {
+		return
+	}
+	c.say("Not reported, and what was taken instead:")
+	var items []string
+	for _, a := range c.job.Ranking.Assumed {
+		items = append(items, a.Key+": "+a.Taken+".")
+	}
+	c.list(items)
+}
+
+// shown writes a given amount, and nothing for one that is not.
+func shown[D quantity.Dim](a quantity.Amount[D], s quantity.System) string {
+	if !a.Given() {
+		return ""
+	}
+	return a.Show(s)
+}
+
+func suffix(s, tail string) string {
+	if s == "" {
+		return ""
+	}
+	return s + tail
+}
+
+func or(s, otherwise string) string {
+	if s == "" {
+		return otherwise
+	}
+	return s
+}
+
+func named(key string, name func(string) string) string {
+	if key == "" {
+		return ""
+	}
+	return name(key)
+}
+
+func join(sep string, parts ...string) string {
+	var out []string
+	for _, p := range parts {
+		if p != "" {
+			out = append(out, p)
+		}
+	}
+	return strings.Join(out, sep)
+}
+
+func relaunched(y quantity.YesNo) string {
+	switch y {
+	case quantity.Yes:
+		return ", and relaunched unpainted"
+	case quantity.No:
+		return ", and painted before each launch"
+	}
+	return ""
+}
+
+func launch(d quantity.Date, open quantity.YesNo) string {
+	switch {
+	case open.True() && d.Given():
+		return d.String() + ", may slip"
+	case open.True():
+		return "open"
+	case d.Given():
+		return d.String()
+	}
+	return ""
+}

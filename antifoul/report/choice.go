@@ -1,0 +1,198 @@
+package report
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strconv"
+	"strings"
+
+	"boatyard.example/bottomwork/antifoul"
+	"boatyard.example/bottomwork/tables/finding"
+)
+
+// choice tells, part by part, why the type comes first, which others would do, and why the rest are out.
+func (c *composer) choice() {
+	for _, p := range c.job.Ranking.Parts {
+		if len(p.Places) == 0 {
+			continue
+		}
+		c.head(2, "Why: "+p.Part)
+		if c.likeHull(p) {
+			c.say("The ranking of this part is that of the hull, type by type: the same tiers, points and reasons.")
+			continue
+		}
+		if s, ok := c.job.Scheme(p.Part); ok {
+			place, _ := p.Of(s.Coating.Key)
+			c.why(place)
+		} else {
+			c.say("%s", sentence(c.nothing(p)))
+		}
+		c.alternatives(p)
+		c.ruledOut(p)
+	}
+}
+
+// likeHull reports whether a part other than the hull ranks every type as the hull does.
+func (c *composer) likeHull(p antifoul.PartRanking) bool {
+	hull := c.job.Ranking.Hull()
+	if p.Part == hull.Part || len(p.Places) != len(hull.Places) {
+		return false
+	}
+	for i, x := range p.Places {
+		y := hull.Places[i]
+		if x.Coating.Key != y.Coating.Key || x.Tier != y.Tier || x.Score != y.Score || c.outBecause(x, "it") != c.outBecause(y, "it") {
+			return false
+		}
+	}
+	return true
+}
+
+// why lists the criteria of the chosen type with the boat's number, the type's number and what each added or took.
+func (c *composer) why(p antifoul.Place) {
+	c.say("%s. Tier: %s; %.1f of 100 points inside it.", sentence(p.Coating.Name), p.Tier, p.Score)
+	c.list(c.findings(p.Findings, finding.Caution))
+	var rows [][]string
+	var said []string
+	for _, k := range p.Criteria {
+		row, err := c.job.Book.Criterion(k.Key)
+		if err != nil || math.Abs(k.Points) < 0.05 && !k.Judged {
+			continue
+		}
+		rows = append(rows, []string{row.Name, c.show(k.Boat), c.show(k.Type), points(k.Points)})
+		if k.Finding.Rule != "" {
+			said = append(said, c.it(k.Finding)+c.rests(k.Finding))
+		}
+	}
+	c.say("What the score is made of (50 is neutral; each line adds or takes):")
+	c.table([]string{"Criterion", "Boat", "Type", "Points"}, rows)
+	c.list(said)
+}
+
+// points rounds to one decimal and never prints a minus nought.
+func points(x float64) string {
+	x = math.Round(x*10) / 10
+	if x == 0 {
+		return "0.0"
+	}
+	s := strconv.FormatFloat(x, 'f', 1, 64)
+	if x > 0 {
+		return "+" + s
+	}
+	return s
+}
+
+// alternatives lists the types that may be used, in order, with the reason that counts most against each.
+func (c *composer) alternatives(p antifoul.PartRanking) {
+	var rows [][]string
+	for _, x := range p.Places {
+		if x.Tier > antifoul.AskFirst {
+			break
+		}
+		rank := strconv.Itoa(x.Rank)
+		if x.Tied {
+			rank += " ="
+		}
+		rows = append(rows, []string{rank, x.Coating.Name, tierAnd(x), fmt.Sprintf("%.1f", x.Score), first(x), c.against(x)})
+	}
+	if len(rows) == 0 {
+		return
+	}
+	c.say("Types that may be used, in order (= shares its place; ask = a question of law stands open, see Law):")
+	c.table([]string{"Place", "Type", "Tier", "Points", "Work first", "What speaks most against it"}, rows)
+}
+
+// first names the work that the way to the type takes, beyond washing.
+func first(p antifoul.Place) string {
+	var out []string
+	for _, s := range p.Route.Steps {
+		if s.Do != finding.Wash && !slices.Contains(out, string(s.Do)) {
+			out = append(out, string(s.Do))
+		}
+	}
+	if len(out) == 0 {
+		return "wash"
+	}
+	return strings.Join(out, ", ")
+}
+
+// tierAnd is the tier's word, with a mark where a question stands open.
+func tierAnd(p antifoul.Place) string {
+	if p.Tier != antifoul.AskFirst && len(p.Asks()) > 0 {
+		return p.Tier.String() + ", ask"
+	}
+	return p.Tier.String()
+}
+
+// against is the sentence of the criterion that took most; the work of the route has its own column.
+func (c *composer) against(p antifoul.Place) string {
+	least := antifoul.Criterion{}
+	for _, k := range p.Criteria {
+		if k.Finding.Rule != "" && k.Key != "work" && k.Points < least.Points {
+			least = k
+		}
+	}
+	if least.Finding.Rule == "" {
+		return "–"
+	}
+	return c.it(least.Finding)
+}
+
+// ruledOut lists every type that is unsuited or forbidden, with all of its reasons. Types that are out for the very same reasons
+// stand together. On a part other than the hull, types that are out for the very reasons for which they are out on the hull are
+// only named.
+func (c *composer) ruledOut(p antifoul.PartRanking) {
+	hull := c.job.Ranking.Hull()
+	for _, tier := range []antifoul.Tier{antifoul.Unsuited, antifoul.Barred} {
+		var order, same []string
+		groups := map[string][]antifoul.Place{}
+		for _, x := range p.Places {
+			if x.Tier != tier {
+				continue
+			}
+			why := c.outBecause(x, "it")
+			if y, ok := hull.Of(x.Coating.Key); ok && p.Part != hull.Part && y.Tier == tier && c.outBecause(y, "it") == why {
+				same = append(same, x.Coating.Name)
+				continue
+			}
+			if len(groups[why]) == 0 {
+				order = append(order, why)
+			}
+			groups[why] = append(groups[why], x)
+		}
+		var items []string
+		for _, why := range order {
+			g := groups[why]
+			var names []string
+			for _, x := range g {
+				names = append(names, x.Coating.Name)
+			}
+			if len(g) > 1 {
+				why = c.outBecause(g[0], "each")
+			}
+			items = append(items, sentence(strings.Join(names, "; "))+": "+why)
+		}
+		if len(same) > 0 {
+			items = append(items, "For the same reasons as on the hull: "+strings.Join(same, "; ")+".")
+		}
+		if len(items) == 0 {
+			continue
+		}
+		if tier == antifoul.Unsuited {
+			c.say("Allowed, but the use speaks against them:")
+		} else {
+			c.say("Forbidden here:")
+		}
+		c.list(items)
+	}
+}
+
+// outBecause says every reason that rules a type out, calling it by the word given.
+func (c *composer) outBecause(p antifoul.Place, name string) string {
+	var out []string
+	for _, f := range p.Reasons() {
+		f.About = name
+		out = append(out, c.job.Book.Say(f, c.units)+c.rests(f))
+	}
+	return strings.Join(out, " ")
+}

@@ -1,0 +1,20 @@
+// Package report answers one question: how is a job told?
+//
+// Write turns an antifoul.Job into a report in text or Markdown, long for a surveyor or short for the shed wall. All words of a
+// report are made here and from the rule rows of the book; the packages below hold values only.
+//
+//	err := report.Write(os.Stdout, job, report.Options{Format: report.Markdown, Units: quantity.Metric})
+//
+// The report is composed once as blocks (headings, paragraphs, lists, tables) and then rendered, so each format says the same.
+//
+//	the answer in a few lines        answer.go
+//	the boat, and what was assumed   boat.go
+//	why this type, why not others    choice.go
+//	layers, litres, cans             layers.go, buy.go
+//	order of work, hold points       order.go
+//	colours and how long             wear.go
+//	law, cautions, bases, limits     basis.go
+//	one page                         short.go
+//
+// Not covered yet: HTML, drawings, JSON, CSV.
+package report

@@ -1,0 +1,71 @@
+package report
+
+import (
+	"fmt"
+	"slices"
+
+	"boatyard.example/bottomwork/antifoul"
+)
+
+// wear tells what the colours mean and how long each film lasts.
+func (c *composer) wear() {
+	if len(c.job.Schemes) == 0 {
+		return
+	}
+	c.head(2, "What the colours will tell, and when")
+	for _, s := range c.job.Schemes {
+		if len(s.Coats) == 0 {
+			continue
+		}
+		c.head(3, sentence(s.Part))
+		c.colourKey(s)
+		c.forecast(s)
+	}
+}
+
+func (c *composer) colourKey(s antifoul.Scheme) {
+	var rows [][]string
+	for i := len(s.Key) - 1; i >= 0; i-- {
+		k := s.Key[i]
+		rows = append(rows, []string{c.colour(k.Layer.Colour), k.Layer.Coating.Name, c.job.Book.Say(k.Shows, c.units)})
+	}
+	c.say("Top to bottom, what it means when a colour shows:")
+	c.table([]string{"Colour", "Layer", "When it shows"}, rows)
+}
+
+func (c *composer) forecast(s antifoul.Scheme) {
+	f := s.Lasts
+	if f.Coating.Key == "" {
+		return
+	}
+	if f.Coating.Wears() {
+		if rate := fmt.Sprint(f.Coating.Key, f.Rate); !slices.Contains(c.rates, rate) {
+			c.rates = append(c.rates, rate)
+			c.say("The wear of "+f.Coating.Name+" on the flat is taken as %.2g to %.2g µm a month afloat (%s). It is a working range, not a measurement: two gauge readings of this boat, or the month in which the signal first showed, would narrow it most.",
+				f.Rate.Low, f.Rate.High, f.Coating.Basis("wear_use").Kind)
+		}
+		var rows [][]string
+		for _, z := range f.Zones {
+			first := "–"
+			if z.First.Given() {
+				first = z.First.String()
+			}
+			rows = append(rows, []string{sentence(c.zone(z.Zone)), fmt.Sprintf("%.0f to %.0f µm", z.Film.Low, z.Film.High), monthsRange(z.Months), first})
+		}
+		c.say("The working film is worn through, and the colour under it shows:")
+		c.table([]string{"Zone", "Working film", "Calendar months after launch", "Begin to look from"}, rows)
+		if z, ok := f.First(); ok {
+			c.say("Look first at the %s. The low end of each range decides: it is when to begin to look.", c.zone(z.Zone))
+		}
+	} else if f.Life.High > 0 {
+		c.say("The film stays; its action lasts %s in this use (%s).", monthsRange(f.Life), f.Coating.Basis("life").Kind)
+	}
+	if f.NextHaul.Given() {
+		c.say("Plan the next haul-out for %s; that is the low end, rounded down.", f.NextHaul)
+	} else if f.Life.High > 0 {
+		c.say("The launch date is not fixed: count the months from the day she is wet.")
+	}
+	for _, x := range f.Findings {
+		c.say("%s", c.finding(x))
+	}
+}

@@ -1,0 +1,303 @@
+package antifoul
+
+import (
+	"slices"
+
+	"boatyard.example/bottomwork/antifoul/wear"
+	"boatyard.example/bottomwork/compat"
+	"boatyard.example/bottomwork/coverage"
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
+	"boatyard.example/bottomwork/tables/quantity"
+)
+
+// The rules of layer schemes.
+const (
+	RuleRefused      finding.ID = "scheme-refused"
+	RuleOldIsSignal  finding.ID = "scheme-old-is-signal"
+	RuleSignalUnder  finding.ID = "scheme-signal-under"
+	RuleNoSignal     finding.ID = "scheme-no-signal"
+	RuleNoStep       finding.ID = "scheme-no-step"
+	RuleColourTaken  finding.ID = "scheme-colour-taken"
+	RuleCoats        finding.ID = "scheme-coats"
+	RuleCoatsCut     finding.ID = "scheme-coats-cut"
+	RuleExtra        finding.ID = "scheme-extra"
+	RuleWishRefused  finding.ID = "wish-refused"
+	RuleWishUnsuited finding.ID = "wish-unsuited"
+)
+
+// Scheme is the layers of one part, from what is there to the last working coat.
+type Scheme struct {
+	Part     string
+	Zone     string
+	Coating  tables.Coating
+	Route    compat.Route
+	Stack    compat.Stack // bottom to top; found layers that stay come first
+	Coats    []Coat       // what is put on, in order
+	Key      []ColourKey  // what each colour means to whoever sands or sees it, bottom to top
+	Lasts    wear.Forecast
+	Patch    []compat.PatchLayer // how a place where she stood is stepped
+	Findings finding.List
+}
+
+// Refused reports whether the scheme cannot be built; Findings says why, and there are no layers.
+func (s Scheme) Refused() bool { return len(s.Stack) == 0 && s.Findings.Worst() == finding.Forbidden }
+
+// Coat is one layer that is put on, with where and how much.
+type Coat struct {
+	Layer       compat.Layer // its film is that of all its coats
+	Zones       []string
+	Area        quantity.Range[quantity.Area]
+	Film        quantity.Range[quantity.Film] // dry, one coat
+	Wet         quantity.Film                 // wet film of one coat at the typical film and solids, thinned as planned
+	Theoretical quantity.Spread               // at the typical film and solids
+	Litres      quantity.Range[quantity.Volume]
+}
+
+// ColourKey says what it means when a colour shows.
+type ColourKey struct {
+	Layer compat.Layer
+	Shows finding.Finding
+}
+
+// Specify makes the layer scheme of the coating on the named part: route, undercoats, signal coat one clear step in lightness
+// from the working coats, working coats counted from wear and months afloat, one more at edges and waterline.
+//
+// A type that metal, law or the old film forbids is refused: the scheme then has findings and no layers. The error is a
+// finding.Faults: faults of the boat, an unknown part, a coating that no bottom ends with.
+func Specify(b *tables.Book, boat Boat, part string, c tables.Coating) (Scheme, error) {
+	ranking, err := Rank(b, boat)
+	if err != nil {
+		return Scheme{}, err
+	}
+	boat = boat.filled()
+	areas, _, err := partAreas(b, boat)
+	if err != nil {
+		return Scheme{}, err
+	}
+	i := slices.IndexFunc(boat.Parts, func(p compat.Part) bool { return p.Name == part })
+	if i < 0 {
+		var names []string
+		for _, p := range boat.Parts {
+			names = append(names, p.Name)
+		}
+		return Scheme{}, finding.Faults{{Kind: finding.ErrUnknown, Key: "part", Got: part, Want: finding.Suggest(part, names)}}
+	}
+	place, ok := ranking.Parts[i].Of(c.Key)
+	if !ok {
+		return Scheme{}, finding.Faults{{Kind: finding.ErrValue, Key: "coating", Got: c.Key, Want: "a type that the part is ranked for"}}
+	}
+	return specify(b, boat, boat.Parts[i], areas[i], place)
+}
+
+func specify(b *tables.Book, boat Boat, part compat.Part, area PartArea, place Place) (Scheme, error) {
+	c := place.Coating
+	s := Scheme{Part: part.Name, Zone: part.Zone, Coating: c, Route: place.Route}
+	if place.Tier == Barred {
+		s.Findings = append(s.Findings, finding.Finding{Rule: RuleRefused, Verdict: finding.Forbidden, About: c.Name, Against: part.Name})
+		s.Findings = append(s.Findings, place.Reasons()...)
+		return s, nil
+	}
+	s.Stack = append(s.Stack, place.Route.Keeps...)
+	s.Stack = append(s.Stack, place.Route.Adds...)
+	if c.Role != tables.Bare {
+		s.addCoats(b, boat, part, area)
+	}
+	if err := s.measure(b, boat, area); err != nil {
+		return s, err
+	}
+	s.Findings = append(s.Findings, compat.CheckStack(b, part, s.Stack, dryDays(b, boat, c))...)
+	s.Lasts = wear.Predict(b, s.Stack, boat.Use, zonesOf(b, area), boat.Work.Launch)
+	s.Key = s.colourKey()
+	if part.Zone == HullZone {
+		var fs finding.List
+		s.Patch, fs = compat.Patch(b, s.Stack)
+		s.Findings = append(s.Findings, fs...)
+	}
+	return s, nil
+}
+
+// dryDays is how long the last coat stands before launch: the days left, or as many as the type stands, since the last coat
+// can wait.
+func dryDays(_ *tables.Book, boat Boat, c tables.Coating) int {
+	d, known := boat.Work.Dry(boat.On)
+	if !known {
+		return -1
+	}
+	if c.AirNew.Given() {
+		d = min(d, int(days(c.AirNew)))
+	}
+	return d
+}
+
+// addCoats puts the signal, working and extra coats on the stack.
+func (s *Scheme) addCoats(b *tables.Book, boat Boat, part compat.Part, area PartArea) {
+	c := s.Coating
+	n := wear.Coats(b, c, boat.Use, boat.Months()).High
+	note := func(rule finding.ID, v finding.Verdict, facts ...finding.Fact) {
+		s.Findings = append(s.Findings, finding.Finding{Rule: rule, Verdict: v, About: c.Name, Against: s.Part, Facts: facts, Basis: []finding.Basis{c.Basis("film")}})
+	}
+	if n > c.Most {
+		note(RuleCoatsCut, finding.Caution, fact("coats", n), fact("most", c.Most), fact("wished", months(boat.Months())))
+		n = c.Most
+	}
+	zone, _ := b.Zone(part.Zone) //nolint:errcheck // checked with the boat; the zero zone has no extra coats
+	if zone.ExtraCoats > 0 && (c.Wears() || c.Mechanism == tables.Hard) {
+		n += zone.ExtraCoats
+	}
+	top, signal, old := s.colours(b, boat)
+	layer := func(colour tables.Colour, coats int, p compat.Purpose) compat.Layer {
+		return compat.Layer{Coating: c, Colour: colour.Key, State: tables.Sound, Coats: coats, Film: times(c.Film, coats), For: p}
+	}
+	switch {
+	case !signals(c):
+		note(RuleNoSignal, finding.Fine)
+	case old:
+		note(RuleOldIsSignal, finding.Fine, fact("signal", signal.Name), fact("top", top.Name))
+	case signal.Key == "":
+		note(RuleNoStep, finding.Caution, fact("top", top.Name))
+	default:
+		note(RuleSignalUnder, finding.Fine, fact("signal", signal.Name), fact("top", top.Name), fact("step", lightnessStep(signal, top)))
+		s.Stack = append(s.Stack, layer(signal, 1, compat.Signal))
+	}
+	note(RuleCoats, finding.Fine, fact("coats", n), fact("wished", months(boat.Months())), fact("afloat", months(boat.Use.AfloatMonths(boat.Months()))))
+	s.Stack = append(s.Stack, layer(top, n, compat.Working))
+	if extraZones := zonesWithExtra(b, area, part); len(extraZones) > 0 && (c.Wears() || c.Mechanism == tables.Hard) {
+		note(RuleExtra, finding.Fine)
+		s.Stack = append(s.Stack, layer(top, 1, compat.Extra))
+	}
+}
+
+// signals reports whether a colour under the working coats tells anything: in films that wear away, and in hard ones.
+func signals(c tables.Coating) bool { return c.Wears() || c.Mechanism == tables.Hard }
+
+// colours chooses the top and the signal colour. old is true when the sound old film of the same family under the new coats is
+// itself the signal. A wished colour is taken as wished; Check has refused wishes without a step between them.
+func (s *Scheme) colours(b *tables.Book, boat Boat) (top, signal tables.Colour, old bool) {
+	c := s.Coating
+	top, okTop := colourKey(b, "", boat.Wishes.TopColour, new(finding.Faults))
+	signal, okSignal := colourKey(b, "", boat.Wishes.SignalColour, new(finding.Faults))
+	if okTop && !available(c, top) {
+		okTop = false
+	}
+	if okSignal && !available(c, signal) {
+		okSignal = false
+	}
+	if under, ok := s.oldColour(b); ok && !okSignal {
+		if !okTop {
+			if far, found := farthest(b, c, under); found {
+				s.taken(c, far)
+				return far, under, true
+			}
+		} else if lightnessStep(top, under) >= leastStep(b) {
+			return top, under, true
+		}
+	}
+	if !okTop {
+		if okSignal {
+			top, okTop = farthest(b, c, signal)
+		} else {
+			top, okTop = darkest(b, c)
+		}
+		if okTop {
+			s.taken(c, top)
+		}
+	}
+	if !okSignal {
+		signal, _ = farthest(b, c, top)
+	}
+	return top, signal, false
+}
+
+func (s *Scheme) taken(c tables.Coating, k tables.Colour) {
+	s.Findings = append(s.Findings, finding.Finding{Rule: RuleColourTaken, Verdict: finding.Fine, About: c.Name, Against: s.Part,
+		Facts: []finding.Fact{fact("colour", k.Name)}, Basis: []finding.Basis{k.Basis("lightness")}})
+}
+
+// oldColour is the colour of a sound old film of the same mechanism that stays right under the new coats.
+func (s *Scheme) oldColour(b *tables.Book) (tables.Colour, bool) {
+	if len(s.Stack) == 0 || !signals(s.Coating) {
+		return tables.Colour{}, false
+	}
+	l := s.Stack[len(s.Stack)-1]
+	if l.For != compat.Found || l.Colour == "" || l.State != tables.Sound || l.Coating.Mechanism != s.Coating.Mechanism || l.Coating.Role != tables.Antifouling {
+		return tables.Colour{}, false
+	}
+	k, err := b.Colour(l.Colour)
+	return k, err == nil
+}
+
+func darkest(b *tables.Book, c tables.Coating) (best tables.Colour, ok bool) {
+	for k := range b.Colours() {
+		if available(c, k) && (!ok || k.Lightness < best.Lightness) {
+			best, ok = k, true
+		}
+	}
+	return best, ok
+}
+
+// times is the film of n coats.
+func times(film quantity.Range[quantity.Film], n int) quantity.Range[quantity.Film] {
+	k := whole(n)
+	return quantity.Range[quantity.Film]{Low: film.Low.Scale(k), Typical: film.Typical.Scale(k), High: film.High.Scale(k)}
+}
+
+// zonesOf returns the zone rows of a part's area.
+func zonesOf(b *tables.Book, area PartArea) []tables.Zone {
+	var out []tables.Zone
+	for _, z := range area.Zones {
+		if row, err := b.Zone(z.Zone); err == nil {
+			out = append(out, row)
+		}
+	}
+	return out
+}
+
+// zonesWithExtra lists the strips of the hull that get an extra coat. Other parts take theirs into the working coats.
+func zonesWithExtra(b *tables.Book, area PartArea, part compat.Part) []string {
+	if part.Zone != HullZone {
+		return nil
+	}
+	var out []string
+	for _, z := range zonesOf(b, area) {
+		if z.ExtraCoats > 0 {
+			out = append(out, z.Key)
+		}
+	}
+	return out
+}
+
+// measure works out area, wet film, rate and litres of each layer that is put on.
+func (s *Scheme) measure(b *tables.Book, boat Boat, area PartArea) error {
+	for _, l := range s.Stack {
+		if l.For == compat.Found || l.For == "" || l.Coats == 0 {
+			continue
+		}
+		k := Coat{Layer: l, Film: l.Coating.Film}
+		for _, z := range area.Zones {
+			row, err := b.Zone(z.Zone)
+			if l.For == compat.Extra && (err != nil || row.ExtraCoats == 0) {
+				continue
+			}
+			k.Zones = append(k.Zones, z.Zone)
+			k.Area = quantity.Range[quantity.Area]{Low: plus(k.Area.Low, z.Area.Low), Typical: plus(k.Area.Typical, z.Area.Typical), High: plus(k.Area.High, z.Area.High)}
+		}
+		if err := k.measure(b, boat.Paint); err != nil {
+			return err
+		}
+		s.Coats = append(s.Coats, k)
+	}
+	return nil
+}
+
+func (k *Coat) measure(b *tables.Book, m coverage.Method) (err error) {
+	c := k.Layer.Coating
+	if k.Wet, err = coverage.WetFilm(c.Film.Typical, c.Solids.Typical, m.Thinner); err != nil {
+		return err
+	}
+	if k.Theoretical, err = coverage.Spread(c.Solids.Typical, c.Film.Typical); err != nil {
+		return err
+	}
+	k.Litres, err = coverage.Paint(b, k.Area, c, c.Film.Typical, k.Layer.Coats, m)
+	return err
+}

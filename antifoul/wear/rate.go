@@ -1,0 +1,104 @@
+package wear
+
+import (
+	"math"
+
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/quantity"
+)
+
+// Rate returns the film lost a month afloat on the flat of the hull, in micrometres, low to high; zero for a film that does
+// not wear.
+//
+//	rate = (rest + share × (use × (speed / 6 kn)^n − rest)) × temperature × water, never below rest × temperature × water
+//
+// share is the hours under way a month over the hours that count as regular use, at most 1; n, the temperature factor
+// Q10^((T − 15 °C)/10) and the water factor for brackish and fresh water are rows of the factor table. Each end takes the
+// factors' ends that make it extreme. What is not given is taken at its whole width: hours under way from none to regular use;
+// speed, temperature and water at the reference.
+// Basis: assumption; the rows of wear.toml say where the literature gives a hint.
+func Rate(b *tables.Book, c tables.Coating, u Use) quantity.Range[float64] {
+	if !c.Wears() {
+		return quantity.Range[float64]{}
+	}
+	um := func(f quantity.Film) float64 { return f.Float(quantity.Micrometre) }
+	share := shareUnderWay(b, u)
+	speed := speedFactor(b, u)
+	env := product(temperatureFactor(b, u), waterFactor(b, u))
+	end := func(rest, use, share, speed, env float64) float64 {
+		moving := max(rest, float64(use*speed))
+		return (rest + float64(share*(moving-rest))) * env
+	}
+	return quantity.Range[float64]{
+		Low:     end(um(c.WearRest.Low), um(c.WearUse.Low), share.Low, speed.Low, env.Low),
+		Typical: end(um(c.WearRest.Typical), um(c.WearUse.Typical), share.Typical, speed.Typical, env.Typical),
+		High:    end(um(c.WearRest.High), um(c.WearUse.High), share.High, speed.High, env.High),
+	}
+}
+
+// factor returns the value of a factor row; a row that the book does not hold counts as 1.
+func factor(b *tables.Book, key string) quantity.Range[float64] {
+	f, err := b.Factor(key)
+	if err != nil {
+		return quantity.Exactly(1.0)
+	}
+	return f.Value
+}
+
+func shareUnderWay(b *tables.Book, u Use) quantity.Range[float64] {
+	if !u.UnderWay.Given() {
+		return quantity.Range[float64]{Low: 0, Typical: 0.5, High: 1}
+	}
+	afloat := u.AfloatMonths(12)
+	if afloat <= 0 {
+		return quantity.Range[float64]{}
+	}
+	full := factor(b, "use-hours-full")
+	share := func(full float64) float64 { return min(1, u.UnderWay.Float(quantity.Hour)/afloat/full) }
+	return quantity.Range[float64]{Low: share(full.High), Typical: share(full.Typical), High: share(full.Low)}
+}
+
+func speedFactor(b *tables.Book, u Use) quantity.Range[float64] {
+	if !u.Speed.Given() {
+		return quantity.Exactly(1.0)
+	}
+	n := factor(b, "speed-exponent")
+	ratio := u.Speed.Float(quantity.Knot) / factor(b, "speed-reference").Typical
+	return power(ratio, n)
+}
+
+func temperatureFactor(b *tables.Book, u Use) quantity.Range[float64] {
+	if !u.WaterTemperature.Given() {
+		return quantity.Exactly(1.0)
+	}
+	exponent := (u.WaterTemperature.Float(quantity.Celsius) - factor(b, "temperature-reference").Typical) / 10
+	q := factor(b, "q10")
+	v := quantity.Range[float64]{Low: math.Pow(q.Low, exponent), Typical: math.Pow(q.Typical, exponent), High: math.Pow(q.High, exponent)}
+	return ordered(v)
+}
+
+func waterFactor(b *tables.Book, u Use) quantity.Range[float64] {
+	switch u.Water {
+	case "brackish":
+		return factor(b, "wear-brackish")
+	case "fresh":
+		return factor(b, "wear-fresh")
+	}
+	return quantity.Exactly(1.0)
+}
+
+// power returns ratio^n for a range of n, in rising order.
+func power(ratio float64, n quantity.Range[float64]) quantity.Range[float64] {
+	return ordered(quantity.Range[float64]{Low: math.Pow(ratio, n.Low), Typical: math.Pow(ratio, n.Typical), High: math.Pow(ratio, n.High)})
+}
+
+func ordered(r quantity.Range[float64]) quantity.Range[float64] {
+	if r.Low > r.High {
+		r.Low, r.High = r.High, r.Low
+	}
+	return r
+}
+
+func product(a, b quantity.Range[float64]) quantity.Range[float64] {
+	return quantity.Range[float64]{Low: a.Low * b.Low, Typical: a.Typical * b.Typical, High: a.High * b.High}
+}

@@ -1,0 +1,45 @@
+package compat_test
+
+import (
+	"testing"
+
+	"boatyard.example/bottomwork/compat"
+	"boatyard.example/bottomwork/tables"
+)
+
+func BenchmarkOver(b *testing.B) {
+	book := book(b)
+	next, old := coating(b, book, "hard-cuprous"), sound(b, book, "ablative-old", 100)
+	b.ReportAllocs()
+	for b.Loop() {
+		compat.Over(book, next, old)
+	}
+}
+
+func BenchmarkOnMaterial(b *testing.B) {
+	book := book(b)
+	c := coating(b, book, "ablative-thiocyanate")
+	p := compat.Part{Name: "hull", Material: "aluminium", Zone: "hull", Found: compat.Stack{sound(b, book, "epoxy-barrier", 400)}}
+	b.ReportAllocs()
+	for b.Loop() {
+		compat.OnMaterial(book, c, p)
+	}
+}
+
+// BenchmarkRoutesOfEveryType asks for every type that a bottom can end with, as a ranking does.
+func BenchmarkRoutesOfEveryType(b *testing.B) {
+	book := book(b)
+	p := compat.Part{Name: "hull", Material: "grp", Zone: "hull", Found: compat.Stack{sound(b, book, "ablative-old", 100)}}
+	var types []tables.Coating
+	for c := range book.Coatings() {
+		if c.Ranked() {
+			types = append(types, c)
+		}
+	}
+	b.ReportAllocs()
+	for b.Loop() {
+		for _, c := range types {
+			compat.Routes(book, p, c)
+		}
+	}
+}

@@ -1,0 +1,181 @@
+package compat
+
+import (
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
+)
+
+// OnMaterial judges whether the coating may be on the part: its biocide class against the material, the barrier below it, the
+// number of packs and the carrier that the surface stands, the zone, and old films that have to come off whatever goes on.
+//
+// Findings come in that order and there is at least one. A copper class that the material takes over a barrier only is fine when
+// p.Found holds sound two-pack film of the material's least barrier from the surface up, measured; else it needs one. What is
+// forbidden here no work lifts. For "no coating" the answer is that the surface stays bare.
+//
+// Basis: common practice; copper on aluminium by a class rule (the row names it, and the paper that speaks against it).
+func OnMaterial(b *tables.Book, c tables.Coating, p Part) finding.List {
+	m, err := b.Material(p.Material)
+	if err != nil {
+		return finding.List{{Rule: ruleMaterialUnknown, Verdict: finding.Ask, About: c.Name, Against: p.Material}}
+	}
+	out := onSurface(b, &m, &c, p.Zone)
+	out = aboveBarrier(out, &m, &c, p.Found)
+	out = oldCopper(out, b, &m, &p)
+	if p.Laminate == "wet" && c.Packs == 2 {
+		out = append(out, wet(&c, &m))
+	}
+	return out
+}
+
+// onSurface judges what no step changes: material, zone, carrier, packs, and copper that the material never or always takes.
+func onSurface(b *tables.Book, m *tables.Material, c *tables.Coating, zone string) finding.List {
+	out := make(finding.List, 0, 4)
+	say := func(rule finding.ID, v finding.Verdict, field string, facts ...finding.Fact) {
+		out = append(out, finding.Finding{Rule: rule, Verdict: v, About: c.Name, Against: m.Name, Facts: facts, Basis: []finding.Basis{m.Basis(field)}})
+	}
+	if c.Role == tables.Bare {
+		say(ruleBareStays, finding.Fine, "painted")
+		return out
+	}
+	switch m.Painted {
+	case tables.Never:
+		say(ruleNeverPainted, finding.Forbidden, "painted")
+		return out
+	case tables.AskMaker, tables.OverBarrier:
+		say(ruleAskPartMaker, finding.Ask, "painted")
+	case tables.Allowed:
+	}
+	if zone != "" && c.Mechanism != "" {
+		z, err := b.Zone(zone)
+		switch {
+		case err != nil:
+			out = append(out, finding.Finding{Rule: ruleZoneUnknown, Verdict: finding.Ask, About: c.Name, Against: zone})
+		case !z.Takes(c.Mechanism):
+			out = append(out, finding.Finding{Rule: ruleZoneMechanism, Verdict: finding.Forbidden, About: c.Name, Against: z.Name, Basis: []finding.Basis{z.Basis("mechanisms")}})
+		}
+	}
+	if m.Carrier != "" && c.Carrier != m.Carrier {
+		say(ruleCarrierOnly, finding.Forbidden, "carrier", finding.Fact{Name: "carrier", Value: m.Carrier})
+	}
+	if c.Packs == 2 && !m.TwoPack {
+		say(ruleOnePackOnly, finding.Forbidden, "two_pack")
+	}
+	if c.Role == tables.Barrier && m.Barrier == tables.Never {
+		say(ruleBarrierHarms, finding.Forbidden, "barrier")
+	}
+	class := finding.Fact{Name: "class", Value: string(c.Biocide)}
+	switch m.Takes(c.Biocide) {
+	case tables.Allowed:
+		say(ruleMetalTakes, finding.Fine, policyField(c.Biocide), class)
+	case tables.Never:
+		say(ruleMetalNever, finding.Forbidden, policyField(c.Biocide), class)
+	case tables.AskMaker:
+		say(ruleMetalAsk, finding.Ask, policyField(c.Biocide), class)
+	case tables.OverBarrier: // judged with what is below
+	}
+	return out
+}
+
+// policyField is the field of a material that speaks of the biocide class.
+func policyField(b tables.Biocide) string {
+	switch b {
+	case tables.MetallicCopper:
+		return "metallic_copper"
+	case tables.CopperThiocyanate, tables.OtherCopper:
+		return "other_copper"
+	case tables.CopperFree, tables.NoBiocide:
+		return "copper_free"
+	case tables.CuprousOxide, tables.UnknownBiocide, tables.Organotin:
+	}
+	return "cuprous_oxide"
+}
+
+// aboveBarrier adds what depends on the film below: copper over a barrier, and the barrier that the material itself wants.
+func aboveBarrier(out finding.List, m *tables.Material, c *tables.Coating, below Stack) finding.List {
+	if c.Role == tables.Bare || m.Painted == tables.Never {
+		return out
+	}
+	copper := m.Takes(c.Biocide) == tables.OverBarrier
+	wants := c.Role == tables.Antifouling && (m.Barrier == tables.OverBarrier || m.Barrier == tables.AskMaker)
+	if !copper && !wants {
+		return out
+	}
+	there := barred(m, below)
+	film := finding.Fact{Name: "film", Value: m.Film.Low}
+	build := func() []finding.Step { return []finding.Step{{Do: finding.Barrier, Coating: m.With, Film: m.Film}} }
+	if copper {
+		f := finding.Finding{
+			Rule: ruleBarrierThere, Verdict: finding.Fine, About: c.Name, Against: m.Name,
+			Facts: []finding.Fact{{Name: "class", Value: string(c.Biocide)}, film}, Basis: []finding.Basis{m.Basis(policyField(c.Biocide))},
+		}
+		if !there {
+			f.Rule, f.Verdict, f.First = ruleOverBarrier, finding.Needs, build()
+		}
+		out = append(out, f)
+	}
+	if wants && !there {
+		f := finding.Finding{Rule: ruleBarrierAdvised, Verdict: finding.Caution, About: c.Name, Against: m.Name, Facts: []finding.Fact{film}, Basis: []finding.Basis{m.Basis("barrier")}}
+		if m.Barrier == tables.OverBarrier {
+			f.Rule, f.Verdict, f.First = ruleBarrierNeeded, finding.Needs, build()
+		}
+		out = append(out, f)
+	}
+	return out
+}
+
+// oldCopper adds the old films that the material does not bear, each once. Nothing reported counts as an unknown film.
+func oldCopper(out finding.List, b *tables.Book, m *tables.Material, p *Part) finding.List {
+	if m.Painted == tables.Never {
+		return out
+	}
+	if len(p.Found) == 0 {
+		u := unknownLayer(b)
+		if comesOff(m, &u.Coating) {
+			out = append(out, notReported(p), offFinding(m, &u.Coating, finding.Needs))
+		}
+		return out
+	}
+	for i := range p.Found {
+		if c := &p.Found[i].Coating; comesOff(m, c) {
+			out = append(out, offFinding(m, c, finding.Needs))
+		}
+	}
+	return out
+}
+
+func offFinding(m *tables.Material, c *tables.Coating, v finding.Verdict) finding.Finding {
+	f := finding.Finding{
+		Rule: ruleOldCopperOff, Verdict: v, About: c.Name, Against: m.Name,
+		Facts: []finding.Fact{{Name: "class", Value: string(c.Biocide)}}, Basis: []finding.Basis{m.Basis("old_copper_stays")},
+	}
+	if v == finding.Needs {
+		f.First = []finding.Step{{Do: finding.Strip}}
+	}
+	return f
+}
+
+func notReported(p *Part) finding.Finding {
+	return finding.Finding{Rule: ruleNotReported, Verdict: finding.Caution, About: p.Name}
+}
+
+func wet(c *tables.Coating, m *tables.Material) finding.Finding {
+	return finding.Finding{Rule: ruleWetLaminate, Verdict: finding.Needs, About: c.Name, Against: m.Name, First: []finding.Step{{Do: finding.DryOut}}}
+}
+
+// unknownLayer is the film that a part without a report is taken to carry.
+func unknownLayer(b *tables.Book) Layer {
+	c, err := b.Coating(unknownKey)
+	if err != nil { // a book of one's own without the row
+		c = tables.Coating{Row: tables.Row{Key: unknownKey, Name: "unknown old film"}, Role: tables.OldFilm, Mechanism: tables.Unknown, Biocide: tables.UnknownBiocide, Packs: 1}
+	}
+	return Layer{Coating: c, State: tables.NotReported, For: Found}
+}
+
+// bareLayer is the surface itself.
+func bareLayer(b *tables.Book) Layer {
+	c, err := b.Coating(bareKey)
+	if err != nil {
+		c = tables.Coating{Row: tables.Row{Key: bareKey, Name: "bare surface"}, Role: tables.OldFilm, Mechanism: tables.NoFilm, Biocide: tables.NoBiocide, Packs: 1}
+	}
+	return Layer{Coating: c, State: tables.Sound, For: Found}
+}

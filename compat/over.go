@@ -1,0 +1,146 @@
+package compat
+
+import (
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
+)
+
+// Over judges the next coat over an old layer. What both lie on is not its business: see OnMaterial and CheckStack.
+//
+// Asked in this order:
+//
+//  1. the state of the old layer; a state that forbids answers alone
+//  2. where its age is given, the window: before OvercoatMin the next coat waits, after OvercoatMax the old one is abraded;
+//     on either bound it is inside
+//  3. the rows of coat over coat: level bar, same, pair, class; inside a level the row that gives the most fields, then the one
+//     that names the two most closely, then the harsher verdict, then the first in the book
+//  4. an undercoat that the next coat cannot do without
+//
+// Level same speaks of one mechanism over itself. A layer without an age counts as past its window. A pair that no row speaks of
+// is answered with ask. The finding of the pair is the first one that is neither of the state nor of the window; there is always
+// at least one finding. Steps name their coating; the film and the number of coats are set in a Route.
+//
+// Basis: common practice, no source.
+func Over(b *tables.Book, next tables.Coating, old Layer) finding.List { return over(b, &next, &old) }
+
+func over(b *tables.Book, next *tables.Coating, old *Layer) finding.List {
+	out := make(finding.List, 0, 2)
+	c := &old.Coating
+	past := true
+	if !old.bare() && next.Role != tables.Bare {
+		if f, ok := onState(b, next, old); ok {
+			out = append(out, f)
+			if f.Verdict == finding.Forbidden {
+				return out
+			}
+		}
+		if old.Age.Given() {
+			past = c.OvercoatMax.Given() && old.Age.Cmp(c.OvercoatMax) > 0
+			switch {
+			case past:
+				out = append(out, finding.Finding{
+					Rule: ruleWindowPast, Verdict: finding.Needs, About: next.Name, Against: c.Name, First: []finding.Step{{Do: finding.Abrade}},
+					Facts: []finding.Fact{{Name: "age", Value: old.Age}, {Name: "window", Value: c.OvercoatMax}}, Basis: []finding.Basis{c.Basis("overcoat_max")},
+				})
+			case c.OvercoatMin.Given() && old.Age.Cmp(c.OvercoatMin) < 0:
+				out = append(out, finding.Finding{
+					Rule: ruleWindowEarly, Verdict: finding.Needs, About: next.Name, Against: c.Name, First: []finding.Step{{Do: finding.Wait}},
+					Facts: []finding.Fact{{Name: "age", Value: old.Age}, {Name: "window", Value: c.OvercoatMin}}, Basis: []finding.Basis{c.Basis("overcoat_min")},
+				})
+			}
+		}
+	}
+	row, ok := bestRow(b, next, c, past)
+	if !ok {
+		return append(out, finding.Finding{Rule: ruleUnwritten, Verdict: finding.Ask, About: next.Name, Against: c.Name})
+	}
+	f := finding.Finding{Rule: row.Rule, Verdict: row.Verdict, About: next.Name, Against: c.Name, Basis: []finding.Basis{row.Basis("verdict")}}
+	if needsOwn(next, c, &row) {
+		f.Rule, f.Verdict = ruleUndercoat, finding.Needs
+		under, err := b.Coating(next.Under)
+		if err != nil {
+			return append(out, finding.Finding{Rule: ruleUnwritten, Verdict: finding.Ask, About: next.Name, Against: next.Under})
+		}
+		f.Facts = []finding.Fact{{Name: "undercoat", Value: under.Name}}
+		f.First = []finding.Step{{Do: putsOn(under.Role), Coating: under.Key}}
+		f.Basis = []finding.Basis{next.Basis("under")}
+	} else {
+		f.First = rowSteps(&row)
+	}
+	out = append(out, f)
+	if f.Verdict < finding.Ask || f.Verdict == finding.Needs {
+		if next.Role == tables.Antifouling && !next.Copper() && c.Copper() {
+			out = append(out, finding.Finding{Rule: ruleCopperBelow, Verdict: finding.Caution, About: next.Name, Against: c.Name, Basis: []finding.Basis{c.Basis("biocide")}})
+		}
+	}
+	return out
+}
+
+// onState judges the state of the old layer; ok is false when it asks for nothing.
+func onState(b *tables.Book, next *tables.Coating, old *Layer) (finding.Finding, bool) {
+	state := old.State
+	if state == "" {
+		state = tables.NotReported
+	}
+	if state == tables.Sound {
+		return finding.Finding{}, false
+	}
+	row, err := b.Condition(state)
+	if err != nil {
+		return finding.Finding{Rule: ruleStateUnknown, Verdict: finding.Ask, About: next.Name, Against: old.Coating.Name, Facts: []finding.Fact{{Name: "state", Value: string(state)}}}, true
+	}
+	if row.Verdict == finding.Fine {
+		return finding.Finding{}, false
+	}
+	f := finding.Finding{
+		Rule: row.Rule, Verdict: row.Verdict, About: next.Name, Against: old.Coating.Name,
+		Facts: []finding.Fact{{Name: "state", Value: row.Name}}, Basis: []finding.Basis{row.Basis("verdict")},
+	}
+	for a := range row.Steps() {
+		f.First = append(f.First, finding.Step{Do: a})
+	}
+	return f, true
+}
+
+// needsOwn reports whether the coat lacks the undercoat that it cannot do without, and nothing worse is said.
+func needsOwn(next, old *tables.Coating, row *tables.Overcoat) bool {
+	if next.Under == "" || old.Key == next.Under || row.Level == tables.SameOnSame {
+		return false
+	}
+	return row.Verdict != finding.Forbidden && row.Verdict != finding.Ask
+}
+
+// rowSteps are the steps of a row; those that put something on name it.
+func rowSteps(row *tables.Overcoat) []finding.Step {
+	var out []finding.Step
+	for a := range row.Steps() {
+		s := finding.Step{Do: a}
+		switch {
+		case lays(a):
+			s.Coating = row.With
+		case a == finding.Abrade:
+			s.Grit = row.Grit
+		}
+		out = append(out, s)
+	}
+	return out
+}
+
+// lays reports whether the work puts a coating on.
+func lays(a finding.Action) bool {
+	return a == finding.Tie || a == finding.Seal || a == finding.Prime || a == finding.Barrier
+}
+
+// putsOn is the work that puts on a coating of the role.
+func putsOn(r tables.Role) finding.Action {
+	switch r {
+	case tables.TieCoat:
+		return finding.Tie
+	case tables.Sealer:
+		return finding.Seal
+	case tables.Barrier:
+		return finding.Barrier
+	default:
+		return finding.Prime
+	}
+}

@@ -1,0 +1,248 @@
+package compat_test
+
+import (
+	"strings"
+	"testing"
+	"testing/fstest"
+
+	"boatyard.example/bottomwork/compat"
+	"boatyard.example/bottomwork/tables/finding"
+	"boatyard.example/bottomwork/tables/quantity"
+)
+
+var grp = compat.Part{Name: "hull", Material: "grp", Zone: "hull"}
+
+func TestHardOverAblativeEvenWithTheRightColours(t *testing.T) {
+	b := book(t)
+	good := compat.Stack{sound(t, b, "epoxy-barrier", 300), fresh(t, b, "hard-cuprous", compat.Signal, "red-oxide"), fresh(t, b, "ablative-cuprous-multi", compat.Working, "black")}
+	if fs := compat.CheckStack(b, grp, good, 14); fs.Worst() == finding.Forbidden {
+		t.Errorf("hard below, ablative above: %v", rules(fs))
+	}
+	bad := compat.Stack{sound(t, b, "epoxy-barrier", 300), fresh(t, b, "ablative-cuprous-multi", compat.Signal, "black"), fresh(t, b, "hard-cuprous", compat.Working, "red-oxide")}
+	fs := compat.CheckStack(b, grp, bad, 14)
+	if f := one(t, fs, "over-hard-on-soft"); f.Verdict != finding.Forbidden {
+		t.Errorf("hard over ablative: %s", f.Verdict)
+	}
+	if f := one(t, fs, "stack-lightness-there"); f.Verdict != finding.Fine {
+		t.Errorf("the colours alone are fine: %s", f.Verdict)
+	}
+}
+
+// A sealer or tie coat between does not make hard over ablative right, unless its sheet says so, and then an own row does.
+func TestUndercoatDoesNotHideASoftLayer(t *testing.T) {
+	b := book(t)
+	for _, tie := range []string{"sealer", "tie-coat"} {
+		s := compat.Stack{sound(t, b, "ablative-cuprous-multi", 100), fresh(t, b, tie, compat.Undercoat, ""), fresh(t, b, "hard-cuprous", compat.Working, "")}
+		if f := one(t, compat.CheckStack(b, grp, s, 14), "stack-buried"); f.Verdict != finding.Forbidden {
+			t.Errorf("%s: %s", tie, f.Verdict)
+		}
+	}
+	s := compat.Stack{sound(t, b, "unknown-old", 100), fresh(t, b, "sealer", compat.Undercoat, ""), fresh(t, b, "hard-cuprous", compat.Working, "")}
+	if fs := compat.CheckStack(b, grp, s, 14); fs.Worst() == finding.Forbidden {
+		t.Errorf("hard over a sealed unknown film: %v", rules(fs))
+	}
+}
+
+func TestStepInLightness(t *testing.T) {
+	row := func(key, l string) string {
+		return "[[colour]]\nkey = \"" + key + "\"\nbasis = \"invented\"\nsrgb = \"#000000\"\nlightness = " + l + "\n"
+	}
+	factor := "[[factor]]\nkey = \"lightness-step\"\nname = \"least step\"\nbasis = \"invented\"\nvalue = 20\n"
+	b, err := book(t).With(fstest.MapFS{"own.toml": {Data: []byte(factor + row("zero", "0") + row("under", "19.9") + row("on", "20") + row("over", "20.1"))}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, c := range []struct {
+		signal, working string
+		want            finding.Verdict
+	}{
+		{"zero", "under", finding.Forbidden},
+		{"under", "zero", finding.Forbidden},
+		{"zero", "on", finding.Fine},
+		{"on", "zero", finding.Fine},
+		{"zero", "over", finding.Fine},
+		{"zero", "zero", finding.Forbidden},
+		{"zero", "", finding.Ask},
+		{"", "zero", finding.Ask},
+		{"zero", "no such colour", finding.Ask},
+	} {
+		s := compat.Stack{fresh(t, b, "hard-cuprous", compat.Signal, c.signal), fresh(t, b, "ablative-cuprous-multi", compat.Working, c.working)}
+		var got finding.Verdict
+		for _, f := range compat.CheckStack(b, grp, s, -1) {
+			switch f.Rule {
+			case "stack-lightness", "stack-lightness-there", "stack-lightness-ask":
+				got = f.Verdict
+			}
+		}
+		if got != c.want {
+			t.Errorf("%q below %q: %s, want %s", c.signal, c.working, got, c.want)
+		}
+	}
+}
+
+// A new hard film stands dry for its AirNew and no longer; an ablative coat over it is judged by its own clock.
+func TestAirClockIsThatOfTheTopCoat(t *testing.T) {
+	b := book(t)
+	hard := coating(t, b, "hard-cuprous")
+	limit := int(hard.AirNew.Float(quantity.Day))
+	if limit <= 0 {
+		t.Fatal("the hard row has no air clock")
+	}
+	s := compat.Stack{sound(t, b, "epoxy-barrier", 300), fresh(t, b, "hard-cuprous", compat.Working, "")}
+	for days, want := range map[int]bool{-1: false, limit - 1: false, limit: false, limit + 1: true} {
+		if got := compat.CheckStack(b, grp, s, days).Has("stack-air-new"); got != want {
+			t.Errorf("%d d before launch, limit %d d: told %v", days, limit, got)
+		}
+	}
+	f := one(t, compat.CheckStack(b, grp, s, limit+1), "stack-air-new")
+	if f.Verdict != finding.Needs || f.First[0].Do != finding.Abrade {
+		t.Errorf("%s %v, want needs abrade", f.Verdict, actions(f.First))
+	}
+	s = append(s, fresh(t, b, "ablative-cuprous-multi", compat.Working, ""))
+	if fs := compat.CheckStack(b, grp, s, limit+1); fs.Has("stack-air-new") {
+		t.Errorf("with an ablative coat over it: %v", rules(fs))
+	}
+	if fs := compat.CheckStack(b, grp, s, 0); !fs.Has("stack-launch-early") {
+		t.Errorf("launched on the day of the last coat: %v", rules(fs))
+	}
+	if fs := compat.CheckStack(b, grp, s, 1); fs.Has("stack-launch-early") {
+		t.Errorf("launched after a day, which is more than its drying time: %v", rules(fs))
+	}
+}
+
+func TestBarrierMinimum(t *testing.T) {
+	b := book(t)
+	steel := compat.Part{Name: "hull", Material: "steel", Zone: "hull"}
+	m, err := b.Material("steel")
+	if err != nil {
+		t.Fatal(err)
+	}
+	least := m.Film.Low.In(quantity.Micrometre, 0, quantity.Up).BigInt().Int64()
+	for um, want := range map[int64]finding.Verdict{least - 1: finding.Forbidden, least: finding.Fine, least + 1: finding.Fine} {
+		top := fresh(t, b, "ablative-cuprous-multi", compat.Working, "")
+		primed := sound(t, b, "epoxy-barrier", um)
+		primed.For, primed.Age = compat.Undercoat, quantity.Hour.N(24)
+		fs := compat.CheckStack(b, steel, compat.Stack{primed, top}, 7)
+		if fs.Worst() != want && !(want == finding.Fine && fs.Worst() < finding.Ask) {
+			t.Errorf("%d um: %v, want %s", um, rules(fs), want)
+		}
+		if thin := fs.Has("stack-barrier-thin"); thin != (um < least) {
+			t.Errorf("%d um: said to be thin: %v", um, thin)
+		}
+	}
+	// Two layers of epoxy count together; a layer above paint, one that is not sound and one nobody measured do not.
+	paint, epoxy := fresh(t, b, "ablative-copper-free", compat.Working, ""), func(um int64) compat.Layer { return sound(t, b, "epoxy-primer", um) }
+	worn, unmeasured := epoxy(400), epoxy(400)
+	worn.State = "flaking in places"
+	unmeasured.Film = quantity.Range[quantity.Film]{}
+	for name, c := range map[string]struct {
+		s  compat.Stack
+		ok bool
+	}{
+		"two together":   {compat.Stack{epoxy(200), epoxy(150), paint}, true},
+		"two too thin":   {compat.Stack{epoxy(200), epoxy(149), paint}, false},
+		"one not sound":  {compat.Stack{worn, paint}, false},
+		"not measured":   {compat.Stack{unmeasured, paint}, false},
+		"above a primer": {compat.Stack{sound(t, b, "one-pack-primer", 40), epoxy(400), paint}, false},
+	} {
+		if got := compat.CheckStack(b, steel, c.s, 7).Worst() != finding.Forbidden; got != c.ok {
+			t.Errorf("%s: allowed %v, want %v: %v", name, got, c.ok, rules(compat.CheckStack(b, steel, c.s, 7)))
+		}
+	}
+}
+
+func TestFoundPairIsACautionAtMost(t *testing.T) {
+	b := book(t)
+	s := compat.Stack{sound(t, b, "ablative-cuprous-multi", 100), sound(t, b, "hard-cuprous", 100)}
+	if f := one(t, compat.CheckStack(b, grp, s, -1), "stack-found-pair"); f.Verdict != finding.Caution {
+		t.Errorf("%s", f.Verdict)
+	}
+}
+
+func TestEmptyStackAndUnknownMaterial(t *testing.T) {
+	b := book(t)
+	if fs := compat.CheckStack(b, grp, nil, 7); len(fs) != 1 || !fs.Has("stack-empty") {
+		t.Errorf("%v", rules(fs))
+	}
+	s := compat.Stack{fresh(t, b, "hard-cuprous", compat.Working, "")}
+	if fs := compat.CheckStack(b, compat.Part{Material: "unobtainium"}, s, 7); fs.Worst() != finding.Ask {
+		t.Errorf("%v", rules(fs))
+	}
+}
+
+func TestLeg(t *testing.T) {
+	b := book(t)
+	leg := compat.Part{Name: "drive leg", Zone: "leg", Material: "aluminium"}
+	bronze := compat.Part{Name: "shaft", Zone: "shaft", Material: "bronze"}
+	f := compat.Beside(b, coating(t, b, "hard-cuprous"), []compat.Part{leg})[0]
+	if f.Rule != "beside-strip" || f.Verdict != finding.Needs || len(f.First) == 0 {
+		t.Errorf("cuprous oxide beside an aluminium leg: %s %s", f.Rule, f.Verdict)
+	}
+	if said, want := b.Say(f, quantity.Metric), "25 to 40 mm"; len(said) == 0 || !strings.Contains(said, want) {
+		t.Errorf("%q does not say %q", said, want)
+	}
+	for key, want := range map[string]finding.Verdict{
+		"hard-cuprous": finding.Needs, "ablative-old": finding.Needs, "copper-loaded-epoxy": finding.Ask,
+		"ablative-thiocyanate": finding.Fine, "ablative-copper-free": finding.Fine, "foul-release-silicone": finding.Fine, "none": finding.Fine,
+	} {
+		if fs := compat.Beside(b, coating(t, b, key), []compat.Part{bronze, leg}); len(fs) != 2 || fs[0].Verdict != finding.Fine || fs[1].Verdict != want {
+			t.Errorf("%s beside bronze and an aluminium leg: %v, want fine and %s", key, rules(fs), want)
+		}
+	}
+	if fs := compat.Beside(b, coating(t, b, "hard-cuprous"), nil); len(fs) != 1 || fs.Worst() != finding.Fine {
+		t.Errorf("beside nothing: %v", rules(fs))
+	}
+	if fs := compat.Beside(b, coating(t, b, "hard-cuprous"), []compat.Part{{Name: "x", Zone: "leg", Material: "unobtainium"}}); fs.Worst() != finding.Ask {
+		t.Errorf("a neighbour of an unknown material: %v", rules(fs))
+	}
+}
+
+func TestPatchIsStepped(t *testing.T) {
+	b := book(t)
+	for _, as := range []struct {
+		name                  string
+		barrier, hard, eroded compat.Purpose
+	}{{"purposes reported", compat.Undercoat, compat.Signal, compat.Working}, {"all as found", compat.Found, compat.Found, compat.Found}} {
+		t.Run(as.name, func(t *testing.T) {
+			s := compat.Stack{sound(t, b, "epoxy-barrier", 300), sound(t, b, "hard-cuprous", 50), sound(t, b, "ablative-cuprous-multi", 100)}
+			s[0].For, s[1].For, s[2].For = as.barrier, as.hard, as.eroded
+			ps, fs := compat.Patch(b, s)
+			if len(ps) != 3 {
+				t.Fatalf("%d layers, want 3", len(ps))
+			}
+			for i, want := range []bool{false, false, true} {
+				if ps[i].Layer.Coating.Key != s[i].Coating.Key || ps[i].MayLap != want {
+					t.Errorf("layer %d: %s, may lap %v", i+1, ps[i].Layer.Coating.Key, ps[i].MayLap)
+				}
+			}
+			if f := one(t, fs, "patch-start"); f.Verdict != finding.Needs || f.First[0].Do != finding.Abrade || f.About != ps[0].Layer.Coating.Name {
+				t.Errorf("starts with %v of %s", actions(f.First), f.About)
+			}
+			answered(t, b, fs, "patch")
+			for _, p := range ps {
+				answered(t, b, finding.List{p.Finding}, "patch layer")
+			}
+		})
+	}
+}
+
+func TestPatchOfWhatCannotBePatched(t *testing.T) {
+	b := book(t)
+	ps, fs := compat.Patch(b, compat.Stack{sound(t, b, "unknown-old", 100), fresh(t, b, "sealer", compat.Undercoat, ""), fresh(t, b, "hard-cuprous", compat.Working, "")})
+	if len(ps) != 2 || !fs.Has("patch-old-film") {
+		t.Errorf("%d layers, %v", len(ps), rules(fs))
+	}
+	ps, _ = compat.Patch(b, compat.Stack{fresh(t, b, "silicone-tie-coat", compat.Undercoat, ""), fresh(t, b, "foul-release-silicone", compat.Working, "")})
+	if len(ps) != 2 || ps[1].MayLap || ps[1].Finding.Rule != "patch-by-system" {
+		t.Errorf("silicone laps: %+v", ps[len(ps)-1].Finding)
+	}
+	ps, fs = compat.Patch(b, bare(t, b))
+	if len(ps) != 0 || !fs.Has("patch-nothing") {
+		t.Errorf("nothing on the bottom: %d layers, %v", len(ps), rules(fs))
+	}
+	// The signal coat does not lap, even where it is the same paint in another colour.
+	ps, _ = compat.Patch(b, compat.Stack{fresh(t, b, "ablative-cuprous-multi", compat.Signal, "black"), fresh(t, b, "ablative-cuprous-multi", compat.Working, "red-oxide"), fresh(t, b, "ablative-cuprous-multi", compat.Extra, "red-oxide")})
+	if len(ps) != 3 || ps[0].MayLap || !ps[1].MayLap || !ps[2].MayLap {
+		t.Errorf("signal, working, extra: %v %v %v", ps[0].MayLap, ps[1].MayLap, ps[2].MayLap)
+	}
+}

@@ -1,0 +1,134 @@
+package main
+
+import (
+	"bytes"
+	"errors"
+	"flag"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+)
+
+var update = flag.Bool("update", false, "write the golden files from what is printed; read them by eye before committing")
+
+// binary is the built command.
+var binary string
+
+func TestMain(m *testing.M) {
+	flag.Parse()
+	dir, err := os.MkdirTemp("", "bottomjob")
+	if err != nil {
+		panic(err)
+	}
+	binary = filepath.Join(dir, "bottomjob")
+	if out, err := exec.Command("go", "build", "-o", binary, ".").CombinedOutput(); err != nil {
+		panic(string(out))
+	}
+	code := m.Run()
+	os.RemoveAll(dir) //nolint:errcheck // a temporary folder
+	os.Exit(code)
+}
+
+// call runs the built command and returns its exit code and what it printed.
+func call(t *testing.T, args ...string) (code int, stdout, stderr string) {
+	t.Helper()
+	var out, bad bytes.Buffer
+	cmd := exec.Command(binary, args...)
+	cmd.Stdout, cmd.Stderr = &out, &bad
+	err := cmd.Run()
+	var exit *exec.ExitError
+	if err != nil && !errors.As(err, &exit) {
+		t.Fatal(err)
+	}
+	return cmd.ProcessState.ExitCode(), out.String(), bad.String()
+}
+
+func golden(t *testing.T, name, got string) {
+	t.Helper()
+	file := filepath.Join("testdata", name+".golden")
+	if *update {
+		if err := os.WriteFile(file, []byte(got), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	want, err := os.ReadFile(file)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if diff := cmp.Diff(strings.Split(string(want), "\n"), strings.Split(got, "\n")); diff != "" {
+		t.Errorf("%s differs; read it by eye, then go test ./examples/bottomjob -update (-want +got):\n%s", file, diff)
+	}
+}
+
+func TestReports(t *testing.T) {
+	boats := "../boats/"
+	for _, tt := range []struct {
+		golden string
+		args   []string
+		code   int
+	}{
+		{"demo.txt", nil, exitDone},
+		{"demo.md", []string{"-format", "markdown"}, exitDone},
+		{"sloop.txt", []string{"-boat", boats + "sloop.toml"}, exitDone},
+		{"planing.txt", []string{"-boat", boats + "planing.toml", "-units", "us"}, exitDone},
+		{"planing-short.txt", []string{"-boat", boats + "planing.toml", "-units", "us", "-short"}, exitDone},
+		{"steel.txt", []string{"-boat", boats + "steel.toml"}, exitDone},
+		{"trailer.txt", []string{"-boat", boats + "trailer.toml"}, exitDone},
+		{"yard.txt", []string{"-boat", boats + "sloop.toml", "-tables", "../yard", "-short"}, exitDone},
+		{"nothing.txt", []string{"-boat", "testdata/nothing.toml"}, exitNothing},
+	} {
+		t.Run(tt.golden, func(t *testing.T) {
+			code, out, bad := call(t, tt.args...)
+			if code != tt.code || bad != "" {
+				t.Fatalf("exit %d, standard error %q, want exit %d", code, bad, tt.code)
+			}
+			golden(t, tt.golden, out)
+		})
+	}
+}
+
+func TestBadInput(t *testing.T) {
+	code, out, bad := call(t, "-boat", "testdata/bad.toml")
+	if code != exitBadInput || out != "" {
+		t.Errorf("exit %d, printed %q, want exit %d and nothing", code, out, exitBadInput)
+	}
+	golden(t, "bad.txt", bad)
+	for _, args := range [][]string{{"-boat", "no-such.toml"}, {"-tables", "no-such-folder"}, {"-format", "papyrus"}, {"-units", "cubits"}, {"-nonsense"}, {"boat.toml"}} {
+		if code, out, bad := call(t, args...); code != exitBadInput || out != "" || bad == "" {
+			t.Errorf("%v: exit %d, printed %q, said %q", args, code, out, bad)
+		}
+	}
+	if code, _, said := call(t, "-h"); code != exitDone || !strings.Contains(said, "-boat") {
+		t.Errorf("-h: exit %d, said %q", code, said)
+	}
+}
+
+// An output file is written whole or not at all, and what was there before bad input stays.
+func TestOutputFile(t *testing.T) {
+	file := filepath.Join(t.TempDir(), "report.txt")
+	_, printed, _ := call(t)
+	if code, out, bad := call(t, "-out", file); code != exitDone || out != "" || bad != "" {
+		t.Fatalf("exit %d, printed %q, said %q", code, out, bad)
+	}
+	written, err := os.ReadFile(file)
+	if err != nil || string(written) != printed {
+		t.Errorf("the file differs from what is printed without -out (%v)", err)
+	}
+	if code, _, _ := call(t, "-boat", "testdata/bad.toml", "-out", file); code != exitBadInput {
+		t.Errorf("exit %d", code)
+	}
+	if after, err := os.ReadFile(file); err != nil || !bytes.Equal(after, written) {
+		t.Error("bad input changed the file that was there")
+	}
+	if code, _, bad := call(t, "-out", filepath.Join(t.TempDir(), "no", "such", "folder.txt")); code != exitBadInput || bad == "" {
+		t.Errorf("a folder that is not there: exit %d, said %q", code, bad)
+	}
+	left, err := filepath.Glob(filepath.Join(filepath.Dir(file), ".report-*"))
+	if err != nil || len(left) > 0 {
+		t.Errorf("left behind: %v %v", left, err)
+	}
+}
