@@ -1,6 +1,8 @@
 package antifoul
 
 import (
+	"slices"
+
 	"boatyard.example/bottomwork/compat"
 	"boatyard.example/bottomwork/coverage"
 	"boatyard.example/bottomwork/tables"
@@ -44,11 +46,8 @@ func partAreas(b *tables.Book, boat Boat) ([]PartArea, coverage.Areas, error) {
 		switch {
 		case p.Area.Given() && z.InHull && !isMeasured:
 			off = plus(off, p.Area)
-		case !p.Area.Given() && isMeasured:
-			area = measured[p.Zone]
 		case !p.Area.Given():
-			faults = append(faults, finding.Fault{Kind: finding.ErrMissing, Key: "part[" + p.Name + "].area", Want: "its painted area, \"0.7 m2\", or hull.measured." + p.Zone})
-			continue
+			area = measured[p.Zone] // Check has seen to it that there is one
 		}
 		owned[p.Zone] = true
 		out[i].Zones = []coverage.ZoneRange{{Zone: p.Zone, Area: area}}
@@ -73,6 +72,22 @@ func partAreas(b *tables.Book, boat Boat) ([]PartArea, coverage.Areas, error) {
 		}
 	}
 	return out, wetted, faults.Err()
+}
+
+// checkArea notes a fault for a painted part, other than the hull, whose area nobody has given.
+func checkArea(b *tables.Book, h coverage.Hull, p compat.Part) finding.Faults {
+	if p.Zone == HullZone || p.Area.Given() || unpainted(b, p) {
+		return nil
+	}
+	z, err := b.Zone(p.Zone)
+	if err != nil || slices.ContainsFunc(h.Measured, func(m coverage.ZoneArea) bool { return m.Zone == p.Zone }) {
+		return nil // an unknown zone has its own fault
+	}
+	want := "its painted area, \"0.7 m2\""
+	if z.InHull {
+		want += ", or hull.measured." + p.Zone
+	}
+	return finding.Faults{{Kind: finding.ErrMissing, Key: "area", Want: want}}
 }
 
 // plus adds, taking "not given" as nothing.

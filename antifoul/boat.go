@@ -10,6 +10,7 @@ import (
 	"boatyard.example/bottomwork/compat"
 	"boatyard.example/bottomwork/coverage"
 	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/entry"
 	"boatyard.example/bottomwork/tables/finding"
 	"boatyard.example/bottomwork/tables/quantity"
 )
@@ -34,12 +35,18 @@ type Boat struct {
 // Wishes is what the owner would like: the [wishes] section of a boat file.
 type Wishes struct {
 	RepaintAfter quantity.Months // calendar months until the next bottom paint; not given: the haul-out interval
-	LessBiocide  quantity.YesNo
-	Racing       quantity.YesNo // a burnished racing finish
-	TopColour    string         // key of a colour
+	Biocide      string          // WishLess, WishNone, or empty
+	Racing       quantity.YesNo  // a burnished racing finish
+	TopColour    string          // key of a colour
 	SignalColour string
 	Coating      string // key of a type that the owner wants on the hull
 }
+
+// The words of Wishes.Biocide.
+const (
+	WishLess = "less"
+	WishNone = "none"
+)
 
 // Craft returns what the law asks about the boat.
 func (x Boat) Craft() law.Craft {
@@ -103,16 +110,20 @@ func (x Boat) Check(b *tables.Book) finding.Faults {
 		}
 		key := "part[" + label + "]"
 		if names[p.Name] {
-			bad(finding.ErrDuplicate, key+".name", p.Name, "a name that no other part has")
+			bad(finding.ErrDuplicate, key+".name", entry.Describe(p.Name), "a name that no other part has")
 		}
 		names[p.Name] = true
 		if p.Zone == HullZone {
 			hulls++
 		}
 		fs = append(fs, p.Check(b).Under("", key)...)
+		fs = append(fs, checkArea(b, x.Hull, p).Under("", key)...)
 	}
-	if hulls != 1 {
-		bad(finding.ErrMissing, "part", fmt.Sprintf("%d parts with zone = \"hull\"", hulls), "exactly one")
+	switch {
+	case hulls == 0:
+		bad(finding.ErrMissing, "part", "no part with zone = \"hull\"", "exactly one")
+	case hulls > 1:
+		bad(finding.ErrDuplicate, "part", fmt.Sprintf("%d parts with zone = \"hull\"", hulls), "exactly one")
 	}
 	for i, y := range x.Berths {
 		fs = append(fs, y.Check(b).Under("", fmt.Sprintf("berth[%d]", i+1))...)
@@ -129,6 +140,9 @@ func (w Wishes) check(b *tables.Book) finding.Faults {
 	if w.RepaintAfter.Given() && (w.RepaintAfter.Sign() <= 0 || w.RepaintAfter.Cmp(quantity.Month.N(240)) > 0) {
 		bad(finding.ErrImpossible, "repaint_after", w.RepaintAfter.String(), "an interval above zero, to 240 months")
 	}
+	if w.Biocide != "" && w.Biocide != WishLess && w.Biocide != WishNone {
+		bad(finding.ErrValue, "biocide", entry.Describe(w.Biocide), "one of less, none")
+	}
 	top, okTop := colourKey(b, "top_colour", w.TopColour, &fs)
 	signal, okSignal := colourKey(b, "signal_colour", w.SignalColour, &fs)
 	if okTop && okSignal {
@@ -141,9 +155,9 @@ func (w Wishes) check(b *tables.Book) finding.Faults {
 		c, err := b.Coating(w.Coating)
 		switch {
 		case err != nil:
-			bad(finding.ErrUnknown, "coating", w.Coating, finding.Suggest(w.Coating, rankedKeys(b)))
+			bad(finding.ErrUnknown, "coating", entry.Describe(w.Coating), finding.Suggest(w.Coating, rankedKeys(b)))
 		case !c.Ranked():
-			bad(finding.ErrValue, "coating", w.Coating, "an antifouling, a blacking or none")
+			bad(finding.ErrValue, "coating", entry.Describe(w.Coating), "an antifouling, a blacking or none")
 		}
 	}
 	return fs
@@ -159,7 +173,7 @@ func colourKey(b *tables.Book, key, name string, fs *finding.Faults) (tables.Col
 		for c := range b.Colours() {
 			known = append(known, c.Key)
 		}
-		*fs = append(*fs, finding.Fault{Kind: finding.ErrUnknown, Key: key, Got: name, Want: finding.Suggest(name, known)})
+		*fs = append(*fs, finding.Fault{Kind: finding.ErrUnknown, Key: key, Got: entry.Describe(name), Want: finding.Suggest(name, known)})
 		return tables.Colour{}, false
 	}
 	return c, true

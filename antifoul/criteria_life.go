@@ -51,9 +51,17 @@ func months(m float64) quantity.Months { return quantity.Month.N(int64(math.Roun
 
 // growth asks whether the type holds off the fouling pressure.
 //
-//	value = 1 above the pressure, 0.75 at it, 0.2 one grade below; two below, or no coating under any pressure, bars
+//	value = 1 above the pressure, 0.75 at it, 0.2 one grade below; two below bars
+//
+// No coating bars on a boat that lies afloat, but for parts that the trade leaves bare (propellers): 0.3.
 func growth(q *question, c *tables.Coating, _ *compat.Route) Criterion {
 	p := q.boat.Use.Pressure()
+	if c.Role == tables.Bare && q.material.KeepsClean {
+		return answer(1, nil, c.Growth, RuleBareSelf, c, "growth", fact("material", q.material.Name))
+	}
+	if c.Role == tables.Bare && q.boat.Use.Afloat() && !q.bareUsual {
+		return bareAfloat(q, c, p)
+	}
 	if p == 0 {
 		return neutral(c.Growth)
 	}
@@ -61,10 +69,8 @@ func growth(q *question, c *tables.Coating, _ *compat.Route) Criterion {
 	switch d := int(c.Growth) - int(p); {
 	case p == tables.None:
 		return answer(1, p, c.Growth, RuleNoGrowth, c, "growth")
-	case c.Role == tables.Bare && q.bareUsual:
-		return answer(0.3, p, c.Growth, RuleBareUsual, c, "growth", facts...)
 	case c.Role == tables.Bare:
-		return answer(0, p, c.Growth, RuleBareGrowth, c, "growth", facts...).bar()
+		return answer(0.3, p, c.Growth, RuleBareUsual, c, "growth", facts...)
 	case d <= -2:
 		return answer(0, p, c.Growth, RuleGrowthOver, c, "growth", facts...).bar()
 	case d == -1:
@@ -76,14 +82,30 @@ func growth(q *question, c *tables.Coating, _ *compat.Route) Criterion {
 	}
 }
 
+// bareAfloat bars "no coating" for a boat that lies afloat, whatever is known of the growth; a metal that wants its barrier has
+// that reason beside it.
+func bareAfloat(q *question, c *tables.Coating, p tables.Grade) Criterion {
+	if q.material.Barrier == tables.OverBarrier {
+		return answer(0, p, c.Growth, RuleBareMetal, c, "growth", fact("material", q.material.Name)).bar()
+	}
+	if p == 0 {
+		return answer(0, nil, c.Growth, RuleBareAfloat, c, "growth").bar()
+	}
+	return answer(0, p, c.Growth, RuleBareGrowth, c, "growth", fact("pressure", p)).bar()
+}
+
 // restraint asks for no stronger type than the pressure calls for: value = 1 − surplus grades / 3. Types without biocide are
-// never in surplus.
+// never in surplus. On a boat that lives out of the water a surplus of two grades, or a film that
+// wears away, bars: the biocide has nothing to do.
 func restraint(q *question, c *tables.Coating, _ *compat.Route) Criterion {
 	p := q.boat.Use.Pressure()
 	if p == 0 || c.Biocide == tables.NoBiocide {
 		return Criterion{Value: 1, Type: c.Growth, Judged: p != 0}
 	}
 	surplus := max(0, int(c.Growth)-int(p))
+	if p == tables.None && (surplus >= 2 || c.Wears()) {
+		return answer(0, p, c.Growth, RuleNoNeed, c, "growth").bar()
+	}
 	k := answer(1-float64(surplus)/3, p, c.Growth, RuleSurplus, c, "growth", fact("pressure", p), fact("holds", c.Growth))
 	if surplus == 0 {
 		k.Finding = Criterion{}.Finding

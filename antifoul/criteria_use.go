@@ -102,7 +102,8 @@ func cleaningTool(g tables.Grade) string {
 	return "no cleaning"
 }
 
-// abrasion asks whether the film stands grounding, bunks and slings: value = 1 − deficit / 2 grades; two grades short bars.
+// abrasion asks whether the film stands grounding, bunks and slings: value = 1 − 0.6 × the
+// grades that it falls short; two grades short, or any abrasion on a film that stands none, bars.
 func abrasion(q *question, c *tables.Coating, _ *compat.Route) Criterion {
 	u := q.boat.Use
 	need := u.Abrasion()
@@ -114,7 +115,7 @@ func abrasion(q *question, c *tables.Coating, _ *compat.Route) Criterion {
 	}
 	deficit := int(need) - int(c.Abrasion)
 	k := answer(1-float64(deficit)*0.6, need, c.Abrasion, RuleAbrasionOver, c, "abrasion", fact("need", need), fact("stands", c.Abrasion))
-	if deficit >= 2 {
+	if deficit >= 2 || c.Abrasion == tables.None {
 		return k.bar()
 	}
 	return k
@@ -132,9 +133,14 @@ func water(q *question, c *tables.Coating, _ *compat.Route) Criterion {
 	return answer(0, w, nil, RuleWaterWrong, c, "waters", fact("water", w)).bar()
 }
 
-// metal asks whether the biocide is one that the material prefers, where it prefers any: 1 if so, else 0.3.
+// metal asks whether the biocide is one that the material prefers, where it prefers any: 1 if so, else 0.3. A type that is made
+// for other materials bars.
 func metal(q *question, c *tables.Coating, _ *compat.Route) Criterion {
 	switch {
+	case q.material.KeepsClean && c.Role != tables.Bare:
+		return answer(0, q.material.Name, nil, RulePaintDefeats, c, "film", fact("material", q.material.Name)).bar()
+	case !c.MadeFor(q.part.Material):
+		return answer(0, q.material.Name, nil, RuleMaterialOther, c, "materials", fact("material", q.material.Name)).bar()
 	case q.material.Prefers(c.Biocide):
 		if !q.material.Choosy() {
 			return Criterion{Value: 1, Judged: true}
@@ -153,11 +159,15 @@ func work(q *question, c *tables.Coating, r *compat.Route) Criterion {
 	return answer(1-h/q.workBar, nil, perSquareMetre(h), RuleWork, c, "film", fact("hours", perSquareMetre(h)))
 }
 
-// biocide asks for less biocide when the owner wishes it: none 1, copper-free 0.7, thiocyanate and other copper 0.4, cuprous
-// oxide and metallic copper 0.1.
+// biocide asks what the owner wishes. For less biocide: none 1, copper-free 0.7, thiocyanate and other copper 0.4, cuprous oxide
+// and metallic copper 0.1. The wish for none bars every type that holds one.
 func biocide(q *question, c *tables.Coating, _ *compat.Route) Criterion {
-	if !q.boat.Wishes.LessBiocide.True() {
-		return Criterion{Value: 0.5, Type: string(c.Biocide), Judged: q.boat.Wishes.LessBiocide.Said()}
+	wish := q.boat.Wishes.Biocide
+	switch {
+	case wish == "":
+		return Criterion{Value: 0.5, Type: string(c.Biocide)}
+	case wish == WishNone && c.Biocide != tables.NoBiocide:
+		return answer(0, "none", string(c.Biocide), RuleNoBiocide, c, "active", fact("biocide", string(c.Biocide))).bar()
 	}
 	value := 0.1
 	switch c.Biocide {
@@ -168,16 +178,15 @@ func biocide(q *question, c *tables.Coating, _ *compat.Route) Criterion {
 	case tables.CopperThiocyanate, tables.OtherCopper:
 		value = 0.4
 	}
-	return answer(value, "less biocide", string(c.Biocide), RuleLessBiocide, c, "active", fact("biocide", string(c.Biocide)))
+	return answer(value, wish, string(c.Biocide), RuleLessBiocide, c, "active", fact("biocide", string(c.Biocide)))
 }
 
 // colour bars a type that cannot be had in the wished top colour.
 func colour(q *question, c *tables.Coating, _ *compat.Route) Criterion {
-	name := q.boat.Wishes.TopColour
-	k, err := q.b.Colour(name)
-	if name == "" || err != nil || c.Role == tables.Bare {
+	if q.top == nil || c.Role == tables.Bare {
 		return neutral(nil)
 	}
+	k := *q.top
 	if !available(*c, k) {
 		return answer(0, k.Name, nil, RuleColourWrong, c, "bright", fact("colour", k.Name)).bar()
 	}
@@ -197,10 +206,10 @@ func racing(q *question, c *tables.Coating, _ *compat.Route) Criterion {
 
 // same favours what is on the bottom already: the same coating 1, the same mechanism 0.7, another 0.3.
 func same(q *question, c *tables.Coating, _ *compat.Route) Criterion {
-	if !q.hasTop || q.top.Coating.Mechanism == tables.NoFilm {
+	if q.old == nil || q.old.Mechanism == tables.NoFilm {
 		return Criterion{Value: 0.5}
 	}
-	old := q.top.Coating
+	old := q.old
 	switch {
 	case old.Key == c.Key:
 		return answer(1, old.Name, c.Name, RuleSameAgain, c, "mechanism", fact("old", old.Name))

@@ -24,44 +24,51 @@ type Criterion struct {
 
 // The rules of this package, rows of rules_choice.toml.
 const (
-	RuleLasts        finding.ID = "use-lasts"
-	RuleLastsCoats   finding.ID = "use-lasts-coats"
-	RuleTooShort     finding.ID = "use-too-short"
-	RuleTooManyCoats finding.ID = "use-too-many-coats"
-	RuleCoatsAtHigh  finding.ID = "use-coats-at-high-wear"
-	RuleGrowthHeld   finding.ID = "use-growth-held"
-	RuleGrowthOver   finding.ID = "use-growth-over"
-	RuleBareGrowth   finding.ID = "use-bare-growth"
-	RuleBareUsual    finding.ID = "use-bare-usual"
-	RulePreferred    finding.ID = "use-preferred"
-	RuleNotPreferred finding.ID = "use-not-preferred"
-	RuleWorkLittle   finding.ID = "use-work-little"
-	RuleNoGrowth     finding.ID = "use-no-growth"
-	RuleSurplus      finding.ID = "use-surplus"
-	RuleSpeedFits    finding.ID = "use-speed-fits"
-	RuleSpeedOver    finding.ID = "use-speed-over"
-	RuleSpeedUnder   finding.ID = "use-speed-under"
-	RuleIdleFits     finding.ID = "use-idle-fits"
-	RuleIdleOver     finding.ID = "use-idle-over"
-	RuleAirFits      finding.ID = "use-air-fits"
-	RuleAirOver      finding.ID = "use-air-over"
-	RuleAirOpen      finding.ID = "use-air-open"
-	RuleAirUnsaid    finding.ID = "use-air-unsaid"
-	RuleCleanFits    finding.ID = "use-clean-fits"
-	RuleCleanHard    finding.ID = "use-clean-hard"
-	RuleCleanLack    finding.ID = "use-clean-lack"
-	RuleCleanBanned  finding.ID = "use-clean-banned"
-	RuleAbrasionFits finding.ID = "use-abrasion-fits"
-	RuleAbrasionOver finding.ID = "use-abrasion-over"
-	RuleWaterWrong   finding.ID = "use-water-wrong"
-	RuleWork         finding.ID = "use-work"
-	RuleLessBiocide  finding.ID = "use-less-biocide"
-	RuleColourWrong  finding.ID = "use-colour-wrong"
-	RuleRacingFits   finding.ID = "use-racing-fits"
-	RuleRacingWrong  finding.ID = "use-racing-wrong"
-	RuleSameAgain    finding.ID = "use-same-again"
-	RuleFilmWait     finding.ID = "launch-wait"
-	RuleNeverPainted finding.ID = "part-never-painted"
+	RuleLasts         finding.ID = "use-lasts"
+	RuleLastsCoats    finding.ID = "use-lasts-coats"
+	RuleTooShort      finding.ID = "use-too-short"
+	RuleTooManyCoats  finding.ID = "use-too-many-coats"
+	RuleCoatsAtHigh   finding.ID = "use-coats-at-high-wear"
+	RuleGrowthHeld    finding.ID = "use-growth-held"
+	RuleGrowthOver    finding.ID = "use-growth-over"
+	RuleBareGrowth    finding.ID = "use-bare-growth"
+	RuleBareAfloat    finding.ID = "use-bare-afloat"
+	RuleBareMetal     finding.ID = "use-bare-metal"
+	RuleBareSelf      finding.ID = "use-bare-self"
+	RulePaintDefeats  finding.ID = "use-paint-defeats"
+	RuleNoNeed        finding.ID = "use-no-need"
+	RuleMaterialOther finding.ID = "use-material-other"
+	RuleNoBiocide     finding.ID = "use-no-biocide"
+	RuleBareUsual     finding.ID = "use-bare-usual"
+	RulePreferred     finding.ID = "use-preferred"
+	RuleNotPreferred  finding.ID = "use-not-preferred"
+	RuleWorkLittle    finding.ID = "use-work-little"
+	RuleNoGrowth      finding.ID = "use-no-growth"
+	RuleSurplus       finding.ID = "use-surplus"
+	RuleSpeedFits     finding.ID = "use-speed-fits"
+	RuleSpeedOver     finding.ID = "use-speed-over"
+	RuleSpeedUnder    finding.ID = "use-speed-under"
+	RuleIdleFits      finding.ID = "use-idle-fits"
+	RuleIdleOver      finding.ID = "use-idle-over"
+	RuleAirFits       finding.ID = "use-air-fits"
+	RuleAirOver       finding.ID = "use-air-over"
+	RuleAirOpen       finding.ID = "use-air-open"
+	RuleAirUnsaid     finding.ID = "use-air-unsaid"
+	RuleCleanFits     finding.ID = "use-clean-fits"
+	RuleCleanHard     finding.ID = "use-clean-hard"
+	RuleCleanLack     finding.ID = "use-clean-lack"
+	RuleCleanBanned   finding.ID = "use-clean-banned"
+	RuleAbrasionFits  finding.ID = "use-abrasion-fits"
+	RuleAbrasionOver  finding.ID = "use-abrasion-over"
+	RuleWaterWrong    finding.ID = "use-water-wrong"
+	RuleWork          finding.ID = "use-work"
+	RuleLessBiocide   finding.ID = "use-less-biocide"
+	RuleColourWrong   finding.ID = "use-colour-wrong"
+	RuleRacingFits    finding.ID = "use-racing-fits"
+	RuleRacingWrong   finding.ID = "use-racing-wrong"
+	RuleSameAgain     finding.ID = "use-same-again"
+	RuleFilmWait      finding.ID = "launch-wait"
+	RuleNeverPainted  finding.ID = "part-never-painted"
 )
 
 // perSquareMetre is hours of one hand a square metre, as a criterion shows them.
@@ -91,13 +98,13 @@ type question struct {
 	b         *tables.Book
 	boat      Boat
 	part      compat.Part
-	months    float64 // calendar months wished
-	dry       int     // days from the day of the question to launch; -1 when not known
-	top       compat.Layer
-	hasTop    bool
-	bareUsual bool    // the zone is one that the trade leaves bare and polished (propellers)
-	openAir   float64 // days that an open launch may mean
-	idleBar   float64 // multiple of a type's longest idle at which it is unsuited
+	months    float64         // calendar months wished
+	dry       int             // days from the day of the question to launch; -1 when not known
+	old       *tables.Coating // the uppermost film found; nil when none was reported
+	top       *tables.Colour  // the wished top colour; nil when none was wished
+	bareUsual bool            // the zone is one that the trade leaves bare and polished (propellers)
+	openAir   float64         // days that an open launch may mean
+	idleBar   float64         // multiple of a type's longest idle at which it is unsuited
 	desk      *law.Desk
 	material  tables.Material
 	weights   [criteria]float64
@@ -111,7 +118,12 @@ func newQuestion(b *tables.Book, boat Boat, part compat.Part, desk *law.Desk) *q
 		q.dry = d
 	}
 	if n := len(part.Found); n > 0 {
-		q.top, q.hasTop = part.Found[n-1], true
+		q.old = &part.Found[n-1].Coating
+	}
+	if boat.Wishes.TopColour != "" {
+		if k, err := b.Colour(boat.Wishes.TopColour); err == nil {
+			q.top = &k
+		}
 	}
 	q.material, _ = b.Material(part.Material) //nolint:errcheck // checked with the boat
 	if z, err := b.Zone(part.Zone); err == nil {

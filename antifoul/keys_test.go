@@ -118,7 +118,7 @@ var keyCases = []struct{ key, old, new string }{
 	{"hull.length", `length = "9 m"`, `length = "9.5 m"`},
 	{"hull.beam", `beam = "3 m"`, `beam = "3.2 m"`},
 	{"hull.draft", `draft = "1.6 m"`, `draft = "1.9 m"`},
-	{"hull.mass", "mass = \"4 t\"", "mass = \"150 kg\""},
+	{"hull.mass", "mass = \"4 t\"", "mass = \"150 kg\""}, // matters in Sweden, see elsewhere
 	{"hull.overall", "mass = \"4 t\"", "mass = \"4 t\"\noverall = \"30 m\""},
 	{"hull.measured", "mass = \"4 t\"", "mass = \"4 t\"\nmeasured = { flat = \"20 m2\", waterline = \"4 m2\" }"},
 	{"hull.stand_pairs", "mass = \"4 t\"", "mass = \"4 t\"\nstand_pairs = 3"},
@@ -157,12 +157,15 @@ var keyCases = []struct{ key, old, new string }{
 	{"paint.reserve", `by = "roller"`, "by = \"roller\"\nreserve = \"25 %\""},
 	{"paint.cans", `cans = ["0.75 L", "2.5 L"]`, `cans = ["5 L"]`},
 	{"wishes.repaint_after", "[paint]", "[wishes]\nrepaint_after = \"48 months\"\n[paint]"},
-	{"wishes.less_biocide", "[paint]", "[wishes]\nless_biocide = true\n[paint]"},
+	{"wishes.biocide", "[paint]", "[wishes]\nbiocide = \"less\"\n[paint]"},
 	{"wishes.racing_finish", "[paint]", "[wishes]\nracing_finish = true\n[paint]"},
 	{"wishes.top_colour", "[paint]", "[wishes]\ntop_colour = \"white\"\n[paint]"},
 	{"wishes.signal_colour", "[paint]", "[wishes]\nsignal_colour = \"mid-grey\"\n[paint]"},
 	{"wishes.coating", "[paint]", "[wishes]\ncoating = \"hard-cuprous\"\n[paint]"},
 }
+
+// elsewhere is another change to the base boat, both before and after, for keys that matter only beside it.
+var elsewhere = map[string][2]string{"hull.mass": {`place = "GB"`, `place = "SE-bothnia"`}}
 
 // Each key of a boat file, changed alone, changes a verdict, a place or a number.
 func TestEveryKeyMatters(t *testing.T) {
@@ -176,7 +179,16 @@ func TestEveryKeyMatters(t *testing.T) {
 			if strings.Count(base, k.old) == 0 {
 				t.Fatalf("the base boat does not hold %q", k.old)
 			}
-			job, err := plan(t, strings.Replace(base, k.old, k.new, 1))
+			text, before := base, before
+			if also, ok := elsewhere[k.key]; ok {
+				text = strings.Replace(base, also[0], also[1], 1)
+				job, err := plan(t, text)
+				if err != nil {
+					t.Fatal(err)
+				}
+				before = digest(job)
+			}
+			job, err := plan(t, strings.Replace(text, k.old, k.new, 1))
 			if err != nil {
 				t.Fatal(err)
 			}

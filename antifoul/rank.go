@@ -152,14 +152,25 @@ func rankPart(b *tables.Book, boat Boat, part compat.Part, desk *law.Desk) PartR
 		return out
 	}
 	q := newQuestion(b, boat, part, desk)
+	places := make([]*Place, 0, 40)
 	for c := range b.Coatings() {
 		if c.Ranked() {
-			out.Places = append(out.Places, q.place(c))
+			places = append(places, q.place(c))
 		}
 	}
-	slices.SortStableFunc(out.Places, func(a, b Place) int {
-		return cmp.Or(cmp.Compare(a.Tier, b.Tier), cmp.Compare(b.Score, a.Score), cmp.Compare(a.Coating.Name, b.Coating.Name))
+	slices.SortStableFunc(places, func(a, b *Place) int {
+		if d := cmp.Compare(a.Tier, b.Tier); d != 0 {
+			return d
+		}
+		if d := cmp.Compare(b.Score, a.Score); d != 0 {
+			return d
+		}
+		return cmp.Compare(a.Coating.Name, b.Coating.Name)
 	})
+	out.Places = make([]Place, len(places))
+	for i, p := range places {
+		out.Places[i] = *p
+	}
 	number(out.Places)
 	return out
 }
@@ -175,8 +186,8 @@ func number(places []Place) {
 	}
 }
 
-func (q *question) place(c tables.Coating) Place {
-	p := Place{Coating: c, say: q.b.Say}
+func (q *question) place(c tables.Coating) *Place {
+	p := &Place{Coating: c, say: q.b.Say}
 	if routes := compat.Routes(q.b, q.part, c); len(routes) > 0 {
 		p.Route = routes[0]
 		p.Findings = append(p.Findings, p.Route.Findings...)
@@ -184,6 +195,13 @@ func (q *question) place(c tables.Coating) Place {
 	p.Findings = append(p.Findings, compat.OnMaterial(q.b, c, q.part)...)
 	p.Findings = append(p.Findings, q.launchWait(c)...)
 	p.Law = q.desk.Screen(c)
+	if q.boat.Use.Cleaning > tables.None && q.boat.Use.Afloat() {
+		for _, f := range q.desk.Cleaning(c) { // what is forbidden bars in the cleaning criterion
+			if f.Verdict == finding.Ask || f.Verdict == finding.Caution {
+				p.Law = append(p.Law, f)
+			}
+		}
+	}
 	p.Criteria = make([]Criterion, 0, len(criterionFuncs))
 	var sum, weights float64
 	bars := false

@@ -1,7 +1,9 @@
 package antifoul
 
 import (
+	"errors"
 	"io/fs"
+	"slices"
 	"strings"
 
 	"boatyard.example/bottomwork/antifoul/calendar"
@@ -49,18 +51,28 @@ func ReadBoatWith(b *tables.Book, fsys fs.FS, name string) (Boat, error) {
 	x.Wishes = readWishes(root.Table("wishes"))
 	root.Close()
 	// What could not be read at all would be reported a second time as missing: drop those.
-	for _, f := range x.Check(b).Under(name, "") {
-		if !alreadyFaulty(*faults, f.Key) {
+	found := x.Check(b)
+	if len(x.Hull.Check(b)) == 0 {
+		if _, _, err := partAreas(b, x); err != nil {
+			var more finding.Faults
+			if errors.As(err, &more) {
+				found = append(found, more...)
+			}
+		}
+	}
+	unread := slices.Clone(*faults)
+	for _, f := range found.Under(name, "") {
+		if !alreadyFaulty(unread, f.Key) {
 			*faults = append(*faults, f)
 		}
 	}
 	return x, faults.Err()
 }
 
-// alreadyFaulty reports whether reading noted a fault for the key, or for a value below or above it.
+// alreadyFaulty reports whether reading noted a fault for the key or for what it stands in.
 func alreadyFaulty(fs finding.Faults, key string) bool {
 	for _, f := range fs {
-		if f.Key == key || strings.HasPrefix(key, f.Key+".") || strings.HasPrefix(f.Key, key+"[") {
+		if f.Key == key || strings.HasPrefix(key, f.Key+".") {
 			return true
 		}
 	}
@@ -118,7 +130,7 @@ func readPart(b *tables.Book, r *entry.Row) compat.Part {
 		if key := f.Text("coating"); key != "" {
 			c, err := b.Coating(key)
 			if err != nil {
-				f.Fault(finding.ErrUnknown, "coating", key, finding.Suggest(key, coatingKeys(b)))
+				f.Fault(finding.ErrUnknown, "coating", entry.Describe(key), finding.Suggest(key, coatingKeys(b)))
 			}
 			l.Coating = c
 		}
@@ -185,7 +197,7 @@ func readPaint(r *entry.Row) coverage.Method {
 func readWishes(r *entry.Row) Wishes {
 	w := Wishes{
 		RepaintAfter: entry.Amount[quantity.Months](r, "repaint_after"),
-		LessBiocide:  r.YesNo("less_biocide"),
+		Biocide:      r.Text("biocide"),
 		Racing:       r.YesNo("racing_finish"),
 		TopColour:    r.Text("top_colour"),
 		SignalColour: r.Text("signal_colour"),

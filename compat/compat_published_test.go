@@ -82,6 +82,9 @@ func TestCommonPracticeOnMaterials(t *testing.T) {
 			t.Errorf("%s on %s: %v, want %s", c.coating, c.material, rules(fs), c.want)
 		}
 	}
+	if fs := compat.OnMaterial(b, coating(t, b, "epoxy-barrier"), compat.Part{Name: "hull", Material: "wood-carvel", Found: bare(t, b)}); !fs.Has("barrier-harms") || !fs.Has("one-pack-only") {
+		t.Errorf("a barrier on carvel planks shuts moisture in, and cracks: %v", rules(fs))
+	}
 	propeller := compat.Part{Name: "propeller", Zone: "propeller", Material: "bronze", Found: bare(t, b)}
 	if fs := compat.OnMaterial(b, coating(t, b, "hard-cuprous"), propeller); fs.Worst() != finding.Forbidden {
 		t.Errorf("copper paint wears off a propeller: %v", rules(fs))

@@ -50,7 +50,7 @@ func onSurface(b *tables.Book, m *tables.Material, c *tables.Coating, zone strin
 		switch {
 		case err != nil:
 			out = append(out, finding.Finding{Rule: ruleZoneUnknown, Verdict: finding.Ask, About: c.Name, Against: zone})
-		case !z.Takes(c.Mechanism):
+		case !z.Takes(c.Mechanism), c.Laid() && !z.Sheet:
 			out = append(out, finding.Finding{Rule: ruleZoneMechanism, Verdict: finding.Forbidden, About: c.Name, Against: z.Name, Basis: []finding.Basis{z.Basis("mechanisms")}})
 		}
 	}

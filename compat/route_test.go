@@ -4,6 +4,7 @@ import (
 	"math"
 	"slices"
 	"testing"
+	"testing/fstest"
 
 	"github.com/google/go-cmp/cmp"
 
@@ -29,6 +30,7 @@ func TestRoutes(t *testing.T) {
 	spots.State = "flaking in places"
 	barrier := sound(t, b, "epoxy-barrier", 400)
 	toBare := []string{"strip", "degrease", "abrade"}
+	suspect := []string{"identify", "strip", "degrease", "abrade"} // nobody scrapes what may hold tin or lead unknown
 	for _, c := range []struct {
 		name, material string
 		found          compat.Stack
@@ -38,19 +40,21 @@ func TestRoutes(t *testing.T) {
 		{"same again on sound paint", "grp", compat.Stack{sound(t, b, "ablative-cuprous-multi", 100)}, "ablative-cuprous-multi", [][]string{{"wash"}, toBare}},
 		{"same again, loose in places", "grp", compat.Stack{spots}, "ablative-cuprous-multi", [][]string{{"wash", "spot repair"}, toBare}},
 		{"same again on flaking paint", "grp", compat.Stack{flaking}, "ablative-cuprous-multi", [][]string{toBare}},
+		{"flaking below sound paint", "grp", compat.Stack{flaking, sound(t, b, "ablative-cuprous-multi", 100)}, "ablative-cuprous-multi", [][]string{toBare}},
+		{"loose places below sound paint", "grp", compat.Stack{spots, sound(t, b, "ablative-cuprous-multi", 100)}, "ablative-cuprous-multi", [][]string{{"wash", "spot repair"}, toBare}},
 		{"wear layer over hard", "grp", compat.Stack{sound(t, b, "hard-cuprous", 100)}, "ablative-cuprous-multi", [][]string{{"wash", "abrade"}, toBare}},
 		{"hard over a wear layer", "grp", compat.Stack{sound(t, b, "ablative-cuprous-multi", 100)}, "hard-cuprous", [][]string{toBare}},
 		{"strip stops at sound epoxy", "grp", compat.Stack{barrier, sound(t, b, "ablative-cuprous-multi", 100)}, "hard-cuprous", [][]string{{"strip", "wash", "abrade"}}},
 		{"self-polishing over ablative", "grp", compat.Stack{sound(t, b, "ablative-cuprous-multi", 100)}, "self-polishing-cuprous", [][]string{{"wash", "abrade", "tie coat tie-coat"}, toBare}},
-		{"nothing reported", "grp", nil, "ablative-cuprous-multi", [][]string{{"wash", "test patch", "identify", "sealer sealer"}, toBare}},
+		{"nothing reported", "grp", nil, "ablative-cuprous-multi", [][]string{{"wash", "test patch", "identify", "sealer sealer"}, suspect}},
 		{"bare gelcoat", "grp", bare(t, b), "hard-cuprous", [][]string{{"degrease", "abrade"}}},
 		{"silicone from antifouling", "grp", compat.Stack{barrier, sound(t, b, "hard-cuprous", 100)}, "foul-release-silicone", [][]string{{"strip", "wash", "abrade", "tie coat silicone-tie-coat"}}},
 		{"silicone on bare gelcoat", "grp", bare(t, b), "foul-release-silicone", [][]string{{"degrease", "abrade", "prime epoxy-primer", "tie coat silicone-tie-coat"}}},
-		{"organotin", "grp", compat.Stack{sound(t, b, "organotin-old", 100)}, "ablative-cuprous-multi", [][]string{{"wash", "sealer sealer"}, toBare}},
-		{"organotin left alone", "grp", compat.Stack{sound(t, b, "organotin-old", 100)}, "none", [][]string{{"strip"}}},
+		{"organotin", "grp", compat.Stack{sound(t, b, "organotin-old", 100)}, "ablative-cuprous-multi", [][]string{{"wash", "sealer sealer"}, suspect}},
+		{"organotin left alone", "grp", compat.Stack{sound(t, b, "organotin-old", 100)}, "none", [][]string{{"identify", "strip"}}},
 		{"old antifouling left alone", "grp", compat.Stack{sound(t, b, "hard-cuprous", 100)}, "none", [][]string{{"wash"}, {"strip"}}},
-		{"vinyl, mild solvent", "grp", compat.Stack{sound(t, b, "vinyl-old", 100)}, "ablative-cuprous-multi", [][]string{{"wash", "abrade", "tie coat tie-coat"}, toBare}},
-		{"vinyl, strong solvent", "grp", compat.Stack{sound(t, b, "vinyl-old", 100)}, "hard-cuprous", [][]string{toBare}},
+		{"vinyl, mild solvent", "grp", compat.Stack{sound(t, b, "vinyl-old", 100)}, "ablative-cuprous-multi", [][]string{{"wash", "abrade", "tie coat tie-coat"}, suspect}},
+		{"vinyl, strong solvent", "grp", compat.Stack{sound(t, b, "vinyl-old", 100)}, "hard-cuprous", [][]string{suspect}},
 		{"carvel planks take no epoxy", "wood-carvel", compat.Stack{sound(t, b, "soft-cuprous", 100)}, "inert-epoxy", nil},
 		{"carvel planks, soft again", "wood-carvel", compat.Stack{sound(t, b, "soft-cuprous", 100)}, "soft-cuprous", [][]string{{"wash"}, {"strip", "abrade", "prime flexible-wood-primer"}}},
 		{"bare steel", "steel", bare(t, b), "ablative-cuprous-multi", [][]string{{"degrease", "blast", "prime epoxy-primer", "barrier epoxy-barrier"}}},
@@ -62,7 +66,7 @@ func TestRoutes(t *testing.T) {
 		{"aluminium, thiocyanate over a barrier", "aluminium", compat.Stack{barrier}, "ablative-thiocyanate", [][]string{{"wash", "abrade"}, {"strip", "degrease", "blast", "prime epoxy-primer", "barrier epoxy-barrier"}}},
 		{"aluminium, thiocyanate on bare metal", "aluminium", bare(t, b), "ablative-thiocyanate", [][]string{{"degrease", "blast", "prime epoxy-primer", "barrier epoxy-barrier"}}},
 		{"aluminium, copper-free on bare metal", "aluminium", bare(t, b), "ablative-copper-free", [][]string{{"degrease", "blast", "prime epoxy-primer"}}},
-		{"aluminium, copper-free over unknown", "aluminium", compat.Stack{barrier, sound(t, b, "unknown-old", 100)}, "ablative-copper-free", [][]string{{"strip", "wash", "abrade"}}},
+		{"aluminium, copper-free over unknown", "aluminium", compat.Stack{barrier, sound(t, b, "unknown-old", 100)}, "ablative-copper-free", [][]string{{"identify", "strip", "wash", "abrade"}}},
 		{"aluminium, old copper left alone", "aluminium", compat.Stack{barrier, sound(t, b, "hard-cuprous", 100)}, "none", [][]string{{"strip"}}},
 		{"anode", "zinc-anode", nil, "hard-cuprous", nil},
 	} {
@@ -158,6 +162,33 @@ func TestPaintedAnodeIsStripped(t *testing.T) {
 	p.Found = compat.Stack{sound(t, b, "hard-cuprous", 50)}
 	if r := compat.Routes(b, p, none)[0]; !slices.Equal(actions(r.Steps), []string{"strip"}) {
 		t.Errorf("a painted anode: %v", actions(r.Steps))
+	}
+}
+
+// What holds organotin may hold copper oxide too: a metal that takes copper oxide new, and no unknown old film, sends it off.
+func TestOrganotinCountsAsUnknown(t *testing.T) {
+	b, err := book(t).With(fstest.MapFS{"own.toml": {Data: []byte(`
+[[material]]
+key = "alloy"
+basis = "invented"
+painted = "fine"
+cuprous_oxide = "fine"
+metallic_copper = "fine"
+other_copper = "fine"
+copper_free = "fine"
+barrier = "fine"
+two_pack = true
+old_copper_stays = false
+prepare = ["abrade"]
+`)}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for old, off := range map[string]bool{"organotin-old": true, "unknown-old": true, "hard-cuprous": false} {
+		p := compat.Part{Name: "hull", Material: "alloy", Found: compat.Stack{sound(t, b, old, 100)}}
+		if got := compat.OnMaterial(b, coating(t, b, "ablative-cuprous-multi"), p).Has("old-copper-off"); got != off {
+			t.Errorf("%s comes off: %v, want %v", old, got, off)
+		}
 	}
 }
 

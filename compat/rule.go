@@ -24,6 +24,7 @@ const (
 	ruleBarrierHarms    finding.ID = "barrier-harms"
 	ruleWetLaminate     finding.ID = "wet-laminate"
 
+	ruleTooThick     finding.ID = "film-too-thick"
 	ruleStateUnknown finding.ID = "state-unknown"
 	ruleWindowEarly  finding.ID = "window-early"
 	ruleWindowPast   finding.ID = "window-past"

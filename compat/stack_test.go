@@ -38,8 +38,8 @@ func TestUndercoatDoesNotHideASoftLayer(t *testing.T) {
 		}
 	}
 	s := compat.Stack{sound(t, b, "unknown-old", 100), fresh(t, b, "sealer", compat.Undercoat, ""), fresh(t, b, "hard-cuprous", compat.Working, "")}
-	if fs := compat.CheckStack(b, grp, s, 14); fs.Worst() == finding.Forbidden {
-		t.Errorf("hard over a sealed unknown film: %v", rules(fs))
+	if f := one(t, compat.CheckStack(b, grp, s, 14), "stack-buried"); f.Verdict != finding.Forbidden {
+		t.Errorf("hard over a sealed unknown film, which may be soft: %s", f.Verdict)
 	}
 }
 
@@ -107,6 +107,47 @@ func TestAirClockIsThatOfTheTopCoat(t *testing.T) {
 	}
 	if fs := compat.CheckStack(b, grp, s, 1); fs.Has("stack-launch-early") {
 		t.Errorf("launched after a day, which is more than its drying time: %v", rules(fs))
+	}
+}
+
+// The clock of drying: a film that must dry for two days is launched on the second.
+func TestLaunchMinBoundary(t *testing.T) {
+	b := book(t)
+	top := fresh(t, b, "foul-release-silicone", compat.Working, "")
+	top.Coating.LaunchMin = quantity.Hour.N(48)
+	for days, want := range map[int]bool{0: true, 1: true, 2: false, 3: false} {
+		if got := compat.CheckStack(b, grp, compat.Stack{top}, days).Has("stack-launch-early"); got != want {
+			t.Errorf("%d d after the last coat, 48 h to dry: told %v", days, got)
+		}
+	}
+	top.For = compat.Found
+	for _, days := range []int{0, 5000} {
+		if fs := compat.CheckStack(b, grp, compat.Stack{top}, days); fs.Has("stack-launch-early") || fs.Has("stack-air-new") {
+			t.Errorf("the clocks are those of a new film, this one was found: %v", rules(fs))
+		}
+	}
+}
+
+// New coats are painted inside the window, unless their age says otherwise.
+func TestNewLayersAreInTime(t *testing.T) {
+	b := book(t)
+	s := compat.Stack{fresh(t, b, "hard-cuprous", compat.Working, ""), fresh(t, b, "hard-cuprous", compat.Extra, "")}
+	if fs := compat.CheckStack(b, grp, s, 7); fs.Worst() != finding.Fine {
+		t.Errorf("coat on coat: %v", rules(fs))
+	}
+	s[0].Age = quantity.Minute.N(1)
+	if fs := compat.CheckStack(b, grp, s, 7); !fs.Has("window-early") {
+		t.Errorf("coat on a coat of one minute: %v", rules(fs))
+	}
+}
+
+// A flaking layer below a tie coat is told once, as what it is.
+func TestStateBelowAnUndercoatIsToldOnce(t *testing.T) {
+	b := book(t)
+	s := compat.Stack{sound(t, b, "ablative-cuprous-multi", 100), fresh(t, b, "tie-coat", compat.Undercoat, ""), fresh(t, b, "ablative-cuprous-multi", compat.Working, "")}
+	s[0].State = "flaking"
+	if fs := compat.CheckStack(b, grp, s, 7); !fs.Has("state-off") || fs.Has("stack-buried") {
+		t.Errorf("%v", rules(fs))
 	}
 }
 
@@ -188,6 +229,10 @@ func TestLeg(t *testing.T) {
 		if fs := compat.Beside(b, coating(t, b, key), []compat.Part{bronze, leg}); len(fs) != 2 || fs[0].Verdict != finding.Fine || fs[1].Verdict != want {
 			t.Errorf("%s beside bronze and an aluminium leg: %v, want fine and %s", key, rules(fs), want)
 		}
+	}
+	leg.Material = "bronze"
+	if fs := compat.Beside(b, coating(t, b, "hard-cuprous"), []compat.Part{leg}); fs.Worst() != finding.Fine {
+		t.Errorf("a leg of bronze takes copper: %v", rules(fs))
 	}
 	if fs := compat.Beside(b, coating(t, b, "hard-cuprous"), nil); len(fs) != 1 || fs.Worst() != finding.Fine {
 		t.Errorf("beside nothing: %v", rules(fs))

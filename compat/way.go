@@ -39,6 +39,9 @@ func (j *journey) start(keeps Stack) *way { return &way{journey: j, keeps: keeps
 
 // keep builds the way that leaves everything found in its place.
 func (w *way) keep() bool {
+	if f, thick := tooThick(w.b, w.found); thick && w.want.Role != tables.Bare {
+		w.barred = append(w.barred, f)
+	}
 	for i := range w.found {
 		w.stays(i)
 	}
@@ -93,6 +96,9 @@ func (j *journey) strip(because finding.List) *way {
 	}
 	w := j.start(j.found[:depth])
 	if !j.found[0].bare() {
+		if suspect(j.found[depth:]) {
+			w.work(finding.Step{Do: finding.Identify})
+		}
 		w.work(finding.Step{Do: finding.Strip})
 		for _, f := range because {
 			f.Verdict, f.First = finding.Needs, []finding.Step{{Do: finding.Strip}}
@@ -159,7 +165,7 @@ func (w *way) work(s finding.Step) {
 		}
 	}
 	if w.steps == nil {
-		w.steps = make([]finding.Step, 0, 6)
+		w.steps = make([]finding.Step, 0, 4)
 	}
 	w.steps = append(w.steps, s)
 }

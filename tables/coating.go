@@ -51,6 +51,7 @@ type Coating struct {
 
 	Recognised string // old films: how they are recognised
 	waters     []string
+	materials  []string
 	actives    []Active
 	hazards    []string
 }
@@ -70,6 +71,11 @@ func (c Coating) Hazards() iter.Seq[string] { return slices.Values(c.hazards) }
 // Suits reports whether the coating is meant for the water: salt, brackish or fresh.
 func (c Coating) Suits(water string) bool { return slices.Contains(c.waters, water) }
 
+// MadeFor reports whether the coating is meant for the material: one of its row's materials, or any where it names none.
+func (c Coating) MadeFor(material string) bool {
+	return len(c.materials) == 0 || slices.Contains(c.materials, material)
+}
+
 // Copper reports whether the coating holds copper in any form that a metal or a law asks about, or may hold it.
 func (c Coating) Copper() bool {
 	switch c.Biocide {
@@ -78,6 +84,9 @@ func (c Coating) Copper() bool {
 	}
 	return false
 }
+
+// Laid reports whether the coating is laid as a sheet rather than painted.
+func (c Coating) Laid() bool { return c.Mechanism == FoulRelease && c.Carrier == "none" }
 
 // Wears reports whether the film wears away in the water, so that its life is a question of thickness.
 func (c Coating) Wears() bool { return c.WearUse.Typical.Given() }
@@ -140,6 +149,7 @@ func readCoating(r *entry.Row) Coating {
 		Under:       r.Text("under"),
 		Recognised:  r.Text("recognised"),
 		waters:      r.Words("waters", waterWords...),
+		materials:   r.Texts("materials"),
 		hazards:     r.Texts("hazards"),
 	}
 	c.Packs, _ = r.Int("packs", 1, 2)

@@ -39,6 +39,9 @@ func (b *Book) checkReferences(faults *finding.Faults) {
 		for _, h := range c.hazards {
 			miss(rec, "coating", "hazards", h, cautions)
 		}
+		for _, m := range c.materials {
+			miss(rec, "coating", "materials", m, materials)
+		}
 	}
 	rules := b.rules.keys()
 	for i, m := range b.materials.rows {

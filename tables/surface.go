@@ -12,21 +12,22 @@ import (
 // Material is what a part is made of, with what it takes.
 type Material struct {
 	Row
-	Painted   Policy                        // never for anodes, seals and the like; ask where a maker must be asked
-	Cuprous   Policy                        // cuprous oxide
-	Metallic  Policy                        // metallic copper
-	Other     Policy                        // copper thiocyanate and other copper compounds
-	Free      Policy                        // copper-free and biocide-free types
-	Barrier   Policy                        // fine: none wanted; ask: advised; over barrier: needed before any antifouling; never: would do harm
-	Film      quantity.Range[quantity.Film] // dry film of the barrier
-	With      string                        // key of the coating that the barrier is built of
-	Primer    string                        // key of the primer on the bare surface; empty when none is needed
-	TwoPack   bool                          // takes rigid two-pack coats
-	OldCopper bool                          // old films with copper, or unknown, may stay; false: they come off
-	Carrier   string                        // the only carrier the surface stands; empty: any
-	bare      []finding.Action
-	prefers   []string
-	hazards   []string
+	Painted    Policy                        // never for anodes, seals and the like; ask where a maker must be asked
+	Cuprous    Policy                        // cuprous oxide
+	Metallic   Policy                        // metallic copper
+	Other      Policy                        // copper thiocyanate and other copper compounds
+	Free       Policy                        // copper-free and biocide-free types
+	Barrier    Policy                        // fine: none wanted; ask: advised; over barrier: needed before any antifouling; never: would do harm
+	Film       quantity.Range[quantity.Film] // dry film of the barrier
+	With       string                        // key of the coating that the barrier is built of
+	Primer     string                        // key of the primer on the bare surface; empty when none is needed
+	KeepsClean bool                          // keeps growth off by itself, so that paint would only take that away
+	TwoPack    bool                          // takes rigid two-pack coats
+	OldCopper  bool                          // old films with copper, or unknown, may stay; false: they come off
+	Carrier    string                        // the only carrier the surface stands; empty: any
+	bare       []finding.Action
+	prefers    []string
+	hazards    []string
 }
 
 // Prepare lists the work on the bare surface before the first coat.
@@ -63,22 +64,23 @@ var policyWords = []string{string(Allowed), string(OverBarrier), string(AskMaker
 func readMaterial(r *entry.Row) Material {
 	policy := func(key string) Policy { return Policy(r.Word(key, policyWords...)) }
 	m := Material{
-		Row:       readRow(r),
-		Painted:   policy("painted"),
-		Cuprous:   policy("cuprous_oxide"),
-		Metallic:  policy("metallic_copper"),
-		Other:     policy("other_copper"),
-		Free:      policy("copper_free"),
-		Barrier:   policy("barrier"),
-		Film:      entry.Range[quantity.Film](r, "barrier_film"),
-		With:      r.Text("barrier_with"),
-		Primer:    r.Text("primer"),
-		TwoPack:   r.YesNo("two_pack").True(),
-		OldCopper: r.YesNo("old_copper_stays").True(),
-		Carrier:   r.Word("carrier", "solvent", "water"),
-		bare:      readActions(r, "prepare"),
-		prefers:   r.Words("prefers", biocideWords...),
-		hazards:   r.Texts("hazards"),
+		Row:        readRow(r),
+		Painted:    policy("painted"),
+		Cuprous:    policy("cuprous_oxide"),
+		Metallic:   policy("metallic_copper"),
+		Other:      policy("other_copper"),
+		Free:       policy("copper_free"),
+		Barrier:    policy("barrier"),
+		Film:       entry.Range[quantity.Film](r, "barrier_film"),
+		With:       r.Text("barrier_with"),
+		Primer:     r.Text("primer"),
+		TwoPack:    r.YesNo("two_pack").True(),
+		KeepsClean: r.YesNo("keeps_clean").True(),
+		OldCopper:  r.YesNo("old_copper_stays").True(),
+		Carrier:    r.Word("carrier", "solvent", "water"),
+		bare:       readActions(r, "prepare"),
+		prefers:    r.Words("prefers", biocideWords...),
+		hazards:    r.Texts("hazards"),
 	}
 	r.Need("fine, over barrier, ask or never", "painted")
 	if m.Painted != Never {
@@ -224,6 +226,7 @@ type Zone struct {
 	InHull     bool                    // the hull formulas count it in
 	Wear       quantity.Range[float64] // wear as a multiple of the flat's
 	ExtraCoats int
+	Sheet      bool                            // takes a coating that is laid as a sheet
 	Gap        quantity.Range[quantity.Length] // width of the hull strip beside it that is kept free of cuprous oxide; given for legs
 	mechanisms []string
 }
@@ -234,7 +237,7 @@ func (z Zone) Takes(m Mechanism) bool {
 }
 
 func readZone(r *entry.Row) Zone {
-	z := Zone{Row: readRow(r), Part: r.YesNo("part").True(), InHull: r.YesNo("in_hull_formula").True(), mechanisms: r.Words("mechanisms", mechanismWords...)}
+	z := Zone{Row: readRow(r), Part: r.YesNo("part").True(), InHull: r.YesNo("in_hull_formula").True(), Sheet: r.YesNo("sheet").True(), mechanisms: r.Words("mechanisms", mechanismWords...)}
 	z.Wear, _ = r.Floats("wear", 0.1, 10)
 	z.ExtraCoats, _ = r.Int("extra_coats", 0, 3)
 	z.Gap = entry.Range[quantity.Length](r, "gap")

@@ -56,8 +56,8 @@ func (c *composer) boat() {
 			row("Wished type", k.Name)
 		}
 	}
-	if w.LessBiocide.True() {
-		row("Wish", "less biocide")
+	if w.Biocide != "" {
+		row("Wished biocide", w.Biocide)
 	}
 	if w.Racing.True() {
 		row("Wish", "a racing finish")

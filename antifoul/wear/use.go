@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/entry"
 	"boatyard.example/bottomwork/tables/finding"
 	"boatyard.example/bottomwork/tables/quantity"
 )
@@ -101,7 +102,7 @@ func (u Use) Check() finding.Faults {
 	}
 	word := func(key, got string, taken []string) {
 		if got != "" && !slices.Contains(taken, got) {
-			bad(finding.ErrValue, key, got, "one of "+strings.Join(taken, ", "))
+			bad(finding.ErrValue, key, entry.Describe(got), "one of "+strings.Join(taken, ", "))
 		}
 	}
 	word("water", u.Water, tables.Waters())

@@ -1,0 +1,78 @@
+package antifoul_test
+
+import (
+	"testing"
+	"testing/fstest"
+
+	"boatyard.example/bottomwork/antifoul"
+	"boatyard.example/bottomwork/tables"
+)
+
+func benchBoat(b *testing.B, text string) antifoul.Boat {
+	b.Helper()
+	boat, err := antifoul.ReadBoat(fstest.MapFS{"boat.toml": {Data: []byte(text)}}, "boat.toml")
+	if err != nil {
+		b.Fatal(err)
+	}
+	return boat
+}
+
+// onePart is the base boat with her hull only.
+const onePart = `
+[boat]
+date = 2027-04-03
+[hull]
+kind = "fin-keel-yacht"
+length = "9 m"
+beam = "3 m"
+draft = "1.6 m"
+[[part]]
+name = "hull"
+zone = "hull"
+material = "grp"
+[[part.found]]
+coating = "ablative-cuprous-multi"
+colour = "red-oxide"
+state = "sound"
+[use]
+under_way = "120 h"
+speed = "6 kn"
+longest_idle = "20 d"
+haul_out_every = "24 months"
+growth = "medium"
+water = "salt"
+[[berth]]
+place = "GB"
+role = "kept"
+water = "salt"
+`
+
+func BenchmarkRank(b *testing.B) {
+	book, boat := tables.Default(), benchBoat(b, onePart)
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := antifoul.Rank(book, boat); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+func BenchmarkPlan(b *testing.B) {
+	book, boat := tables.Default(), benchBoat(b, base)
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := antifoul.Plan(book, boat); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+func BenchmarkReadBoat(b *testing.B) {
+	files := fstest.MapFS{"boat.toml": {Data: []byte(base)}}
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := antifoul.ReadBoat(files, "boat.toml"); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
