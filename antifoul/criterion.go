@@ -68,6 +68,7 @@ const (
 	RuleRacingWrong   finding.ID = "use-racing-wrong"
 	RuleSameAgain     finding.ID = "use-same-again"
 	RuleFilmWait      finding.ID = "launch-wait"
+	RuleAnodeWater    finding.ID = "part-anode-water"
 	RuleNeverPainted  finding.ID = "part-never-painted"
 )
 

@@ -149,6 +149,10 @@ func rankPart(b *tables.Book, boat Boat, part compat.Part, desk *law.Desk) PartR
 	out := PartRanking{Part: part.Name, Zone: part.Zone}
 	if m, err := b.Material(part.Material); err == nil && m.Painted == tables.Never {
 		out.Left = finding.List{{Rule: RuleNeverPainted, Verdict: finding.Forbidden, About: part.Name, Against: m.Name, Basis: []finding.Basis{m.Basis("painted")}}}
+		if !m.Suits(boat.Use.Water) {
+			out.Left = append(out.Left, finding.Finding{Rule: RuleAnodeWater, Verdict: finding.Caution, About: part.Name, Against: m.Name,
+				Facts: []finding.Fact{fact("water", boat.Use.Water)}, Basis: []finding.Basis{m.Basis("waters")}})
+		}
 		return out
 	}
 	q := newQuestion(b, boat, part, desk)

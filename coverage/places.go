@@ -66,7 +66,7 @@ func Pads(b *tables.Book, h Hull) (Patches, error) {
 	}
 	out.Findings = finding.List{{
 		Rule: padsToPaint, Verdict: finding.Caution,
-		Facts: []finding.Fact{{Name: "count", Value: out.Count}, {Name: "area", Value: out.Area.Typical}},
+		Facts: []finding.Fact{{Name: "count", Value: out.Count}, {Name: "area", Value: out.Area.Typical.To(quantity.SquareMetre, 1, quantity.Up)}},
 		Basis: []finding.Basis{pad.Basis("value")},
 	}}
 	return out, nil

@@ -253,8 +253,8 @@ func (b *Book) Overrides() iter.Seq[string] {
 	}
 }
 
-// Fingerprint returns twelve hexadecimal digits that change with any cell of any row, and with what a replaced cell rests on. A report prints them, so that a reader
-// can tell by which tables it was made.
+// Fingerprint returns twelve hexadecimal digits that change with any cell of any row, and with what a replaced cell rests on. A
+// report prints them, so that a reader can tell by which tables it was made.
 func (b *Book) Fingerprint() string {
 	h := sha256.New()
 	for _, t := range tableNames {
@@ -263,7 +263,7 @@ func (b *Book) Fingerprint() string {
 			writeCanonical(h, r.m)
 			fmt.Fprintf(h, "%q\n", r.over)
 			for _, field := range slices.Sorted(maps.Keys(r.own)) {
-				fmt.Fprintf(h, "%q %q\n", field, r.own[field])
+				fmt.Fprintf(h, "%q %+v\n", field, r.own[field])
 			}
 		}
 	}

@@ -140,7 +140,9 @@ func overlay(table string, base, own []*record, faults *finding.Faults) []*recor
 		for k, v := range o.m {
 			if !slices.Contains(heading, k) {
 				merged.m[k] = v
-				merged.own[k] = row.Basis(k)
+				basis := row.Basis(k)
+				basis.Own = true
+				merged.own[k] = basis
 			}
 		}
 		if out[i].safety() {

@@ -1,6 +1,10 @@
 package tables
 
 import (
+	"iter"
+	"maps"
+	"slices"
+
 	"boatyard.example/bottomwork/tables/entry"
 	"boatyard.example/bottomwork/tables/finding"
 )
@@ -19,6 +23,17 @@ func (r Row) Basis(field string) finding.Basis {
 		return b
 	}
 	return r.basis
+}
+
+// Own lists the fields that an own table replaced, sorted, with what they rest on.
+func (r Row) Own() iter.Seq2[string, finding.Basis] {
+	return func(yield func(string, finding.Basis) bool) {
+		for _, field := range slices.Sorted(maps.Keys(r.cells)) {
+			if b := r.cells[field]; b.Own && !yield(field, b) {
+				return
+			}
+		}
+	}
 }
 
 // readRow reads what every row has, and notes a fault for a row without key or basis.

@@ -27,6 +27,7 @@ type Material struct {
 	Carrier    string                        // the only carrier the surface stands; empty: any
 	bare       []finding.Action
 	prefers    []string
+	waters     []string
 	hazards    []string
 }
 
@@ -35,6 +36,11 @@ func (m Material) Prepare() iter.Seq[finding.Action] { return slices.Values(m.ba
 
 // Hazards lists the keys of the cautions that work on the material calls for.
 func (m Material) Hazards() iter.Seq[string] { return slices.Values(m.hazards) }
+
+// Suits reports whether an anode of the material is meant for the water; a material that names no water suits any.
+func (m Material) Suits(water string) bool {
+	return water == "" || len(m.waters) == 0 || slices.Contains(m.waters, water)
+}
 
 // Choosy reports whether the material prefers some biocide classes among those that it takes.
 func (m Material) Choosy() bool { return len(m.prefers) > 0 }
@@ -80,6 +86,7 @@ func readMaterial(r *entry.Row) Material {
 		Carrier:    r.Word("carrier", "solvent", "water"),
 		bare:       readActions(r, "prepare"),
 		prefers:    r.Words("prefers", biocideWords...),
+		waters:     r.Words("waters", waterWords...),
 		hazards:    r.Texts("hazards"),
 	}
 	r.Need("fine, over barrier, ask or never", "painted")

@@ -36,7 +36,11 @@ func (c *composer) answer() {
 func (c *composer) partAnswer(p antifoul.PartRanking) string {
 	name := sentence(p.Part)
 	if len(p.Left) > 0 {
-		return name + ": left bare. " + c.job.Book.Say(p.Left[0], c.units)
+		out := name + ": left bare."
+		for _, f := range p.Left {
+			out += " " + c.job.Book.Say(f, c.units)
+		}
+		return out
 	}
 	s, ok := c.job.Scheme(p.Part)
 	if !ok {

@@ -60,6 +60,7 @@ func (c *composer) basis() {
 		}
 		c.list(doubts)
 	}
+	c.ownTables()
 	var overrides []string
 	for o := range c.job.Book.Overrides() {
 		overrides = append(overrides, o)
@@ -94,4 +95,22 @@ func (c *composer) unmeasured() int {
 		}
 	}
 	return n
+}
+
+// ownTables lists the values of the coatings used that own tables replaced.
+func (c *composer) ownTables() {
+	var items, seen []string
+	for _, g := range c.job.Buy {
+		if slices.Contains(seen, g.Coating.Key) {
+			continue
+		}
+		seen = append(seen, g.Coating.Key)
+		for field, b := range g.Coating.Own() {
+			items = append(items, fmt.Sprintf("%s, %s: %s (%s)", sentence(g.Coating.Name), field, b.Source, b.Kind))
+		}
+	}
+	if len(items) > 0 {
+		c.say("Values that own tables replaced:")
+		c.list(items)
+	}
 }

@@ -19,6 +19,7 @@ type composer struct {
 	units   quantity.System
 	blocks  []block
 	sources []string // keys of the sources cited so far; the number in brackets is the place in this list
+	hold    string   // hold point of the coat told last
 	rates   []string // wear rates told so far, by coating
 	doubts  []string // doubts met so far, in order
 }

@@ -3,6 +3,7 @@ package report
 import (
 	"fmt"
 	"strconv"
+	"strings"
 
 	"boatyard.example/bottomwork/antifoul"
 	"boatyard.example/bottomwork/compat"
@@ -20,7 +21,9 @@ func (c *composer) layers() {
 		c.layerTable(s)
 		var notes []string
 		for _, f := range s.Findings {
-			notes = append(notes, c.finding(f))
+			if f.Verdict > finding.Fine || strings.HasPrefix(string(f.Rule), "scheme-") { // pairs that are fine need no words
+				notes = append(notes, c.finding(f))
+			}
 		}
 		c.list(notes)
 	}
@@ -93,7 +96,7 @@ func window(l compat.Layer, s quantity.System) string {
 		out += ", no limit"
 	}
 	if k.At.Given() {
-		out += " (at " + k.At.Show(s) + ")"
+		out += ", at " + k.At.Show(s)
 	}
 	return out
 }

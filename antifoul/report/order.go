@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"boatyard.example/bottomwork/antifoul"
+	"boatyard.example/bottomwork/compat"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
 )
@@ -36,35 +37,49 @@ func (c *composer) parts(t antifoul.Task) string {
 }
 
 func (c *composer) task(t antifoul.Task) string {
-	name := c.parts(t)
+	text := c.parts(t)
 	if t.Coat != nil {
-		k := t.Coat
-		name += fmt.Sprintf("%s of %s%s", plural(k.Layer.Coats, "coat", "coats"), k.Layer.Coating.Name, purpose(k.Layer.For))
-		if k.Layer.Colour != "" {
-			name += " in " + c.colour(k.Layer.Colour)
-		}
-		name += " on " + c.zones(k.Zones)
-		if w := window(k.Layer, c.units); w != "" {
-			name += "; next coat " + w
-		}
-		name += "."
-		if k.Layer.Coating.ApplyMin.Given() {
-			name += fmt.Sprintf(" Hold: surface between %s and %s and at least 3 °C above the dew point, taken on the coldest part; wet film about %s.",
-				k.Layer.Coating.ApplyMin.Show(c.units), k.Layer.Coating.ApplyMax.Show(c.units), wet(k.Wet, c.units))
-		}
+		text += c.coat(t)
 	} else {
-		name += t.Says
+		text += t.Says
 		if t.Grit != "" {
-			name += " Grit " + t.Grit + "."
+			text += " Grit " + t.Grit + "."
 		}
 		if t.Hold != "" {
-			name += " Hold: " + t.Hold
+			text += " Hold: " + t.Hold
 		}
 	}
 	if t.Hours.High == 0 {
-		return name
+		return text
 	}
-	return name + " (" + hoursRange(t.Hours) + ")"
+	return text + " (" + hoursRange(t.Hours) + ")"
+}
+
+// coat tells a task that puts paint on. Its hold point is told in full the first time and named after that.
+func (c *composer) coat(t antifoul.Task) string {
+	k := t.Coat.Layer
+	text := plural(k.Coats, "coat", "coats") + " of " + k.Coating.Name
+	if k.Colour != "" {
+		text += " in " + c.colour(k.Colour)
+	}
+	text += purpose(k.For)
+	if k.For == compat.Extra {
+		text += ", on " + c.zones(t.Coat.Zones)
+	}
+	if w := window(k, c.units); w != "" {
+		text += "; next coat " + w
+	}
+	text += "."
+	if !k.Coating.ApplyMin.Given() {
+		return text
+	}
+	hold := fmt.Sprintf("surface between %s and %s and at least 3 °C above the dew point, taken on the coldest part; wet film about %s.",
+		k.Coating.ApplyMin.Show(c.units), k.Coating.ApplyMax.Show(c.units), wet(t.Coat.Wet, c.units))
+	if hold == c.hold {
+		return text + " Hold as for the coat before."
+	}
+	c.hold = hold
+	return text + " Hold: " + hold
 }
 
 // closing is what comes after the last coat.

@@ -5,6 +5,7 @@ import (
 
 	"boatyard.example/bottomwork/antifoul"
 	"boatyard.example/bottomwork/compat"
+	"boatyard.example/bottomwork/tables/finding"
 )
 
 // short composes one page: what, how much, when, what to watch for.
@@ -15,6 +16,11 @@ func (c *composer) short() {
 	}
 	for _, p := range c.job.Ranking.Parts {
 		c.say("%s", c.shortAnswer(p))
+	}
+	for _, f := range c.job.Findings {
+		if f.Verdict > finding.Fine {
+			c.say("%s", c.job.Book.Say(f, c.units))
+		}
 	}
 	var work []string
 	for _, t := range c.job.Order {
@@ -50,7 +56,11 @@ func (c *composer) shortAnswer(p antifoul.PartRanking) string {
 	s, ok := c.job.Scheme(p.Part)
 	switch {
 	case len(p.Left) > 0:
-		return sentence(p.Part) + ": never painted."
+		out := sentence(p.Part) + ":"
+		for _, f := range p.Left {
+			out += " " + c.job.Book.Say(f, c.units)
+		}
+		return out
 	case !ok:
 		return sentence(p.Part) + ": " + c.nothing(p)
 	}

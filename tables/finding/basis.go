@@ -27,4 +27,5 @@ type Basis struct {
 	Place  string `json:"place,omitempty"`  // where in the source, or the formula of a derived value
 	Read   string `json:"read,omitempty"`   // "second-hand" when the source was read through another text
 	Doubt  string `json:"doubt,omitempty"`  // what speaks against the value
+	Own    bool   `json:"own,omitempty"`    // an own table set the value
 }
