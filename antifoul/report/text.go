@@ -36,9 +36,16 @@ func renderText(blocks []block) string {
 			if b.level == 1 {
 				text = strings.ToUpper(text)
 			}
-			line(text)
-			if b.level < 3 {
-				line(strings.Repeat(map[int]string{1: "=", 2: "-"}[b.level], min(width, utf8.RuneCountInString(text))))
+			long := 0
+			for _, l := range wrap(text, width) {
+				line(l)
+				long = max(long, utf8.RuneCountInString(l))
+			}
+			switch b.level {
+			case 1:
+				line(strings.Repeat("=", long))
+			case 2:
+				line(strings.Repeat("-", long))
 			}
 		case para:
 			line("")
@@ -106,8 +113,17 @@ func textTable(t table, line func(string)) {
 				widest = i
 			}
 		}
-		if widest < 0 {
-			break
+		if widest < 0 { // only whole words are left: cut the longest
+			widest = 0
+			for i := range w {
+				if w[i] > w[widest] {
+					widest = i
+				}
+			}
+			if longest[widest] <= 1 {
+				break
+			}
+			longest[widest]--
 		}
 		w[widest]--
 	}
