@@ -1,18 +1,12 @@
 package tables
 
 import (
-	"crypto/sha256"
 	"embed"
-	"encoding/hex"
-	"fmt"
 	"io/fs"
 	"iter"
-	"maps"
 	"slices"
 	"sync"
-	"time"
 
-	"boatyard.example/bottomwork/tables/entry"
 	"boatyard.example/bottomwork/tables/finding"
 )
 
@@ -250,47 +244,5 @@ func (b *Book) Overrides() iter.Seq[string] {
 				}
 			}
 		}
-	}
-}
-
-// Fingerprint returns twelve hexadecimal digits that change with any cell of any row, and with what a replaced cell rests on. A
-// report prints them, so that a reader can tell by which tables it was made.
-func (b *Book) Fingerprint() string {
-	h := sha256.New()
-	for _, t := range tableNames {
-		for _, r := range b.records[t] {
-			fmt.Fprintf(h, "%s\n", t)
-			writeCanonical(h, r.m)
-			fmt.Fprintf(h, "%q\n", r.over)
-			for _, field := range slices.Sorted(maps.Keys(r.own)) {
-				fmt.Fprintf(h, "%q %+v\n", field, r.own[field])
-			}
-		}
-	}
-	return hex.EncodeToString(h.Sum(nil))[:12]
-}
-
-func writeCanonical(h interface{ Write([]byte) (int, error) }, v any) {
-	switch v := v.(type) {
-	case map[string]any:
-		for _, k := range slices.Sorted(maps.Keys(v)) {
-			fmt.Fprintf(h, "%q{", k)
-			writeCanonical(h, v[k])
-			fmt.Fprint(h, "}")
-		}
-	case []map[string]any:
-		for _, e := range v {
-			fmt.Fprint(h, "[")
-			writeCanonical(h, e)
-		}
-	case []any:
-		for _, e := range v {
-			fmt.Fprint(h, "[")
-			writeCanonical(h, e)
-		}
-	case time.Time:
-		fmt.Fprint(h, entry.Describe(v)) // without the computer's offset
-	default:
-		fmt.Fprintf(h, "%T %q", v, fmt.Sprint(v))
 	}
 }

@@ -70,7 +70,7 @@ basis_of = { solids = "assumption" }
 	if c.Film.Typical.String() != "61 um" || c.Solids.High.String() != "53 %" {
 		t.Errorf("film %s, solids %s; want the own values", c.Film.Typical, c.Solids.High)
 	}
-	want := finding.Basis{Kind: finding.OwnTable, Source: "data sheet, edition 7", Place: "page 2", Doubt: "read by phone"}
+	want := finding.Basis{Kind: finding.OwnTable, Source: "data sheet, edition 7", Place: "page 2", Doubt: "read by phone", Own: true}
 	if got := c.Basis("film"); got != want {
 		t.Errorf("film rests on %+v, want %+v", got, want)
 	}

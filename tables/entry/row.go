@@ -73,6 +73,15 @@ func (r *Row) Need(want string, keys ...string) {
 
 // Close notes a fault for each key that nobody read, with the near names among those that were.
 func (r *Row) Close() {
+	unread := 0
+	for k := range r.m {
+		if !r.read[k] {
+			unread++
+		}
+	}
+	if unread == 0 {
+		return
+	}
 	known := slices.Sorted(maps.Keys(r.read))
 	for _, k := range r.Keys() {
 		if !r.read[k] {
