@@ -22,23 +22,25 @@ func cautions(b *tables.Book, boat Boat, schemes []Scheme, tasks []Task, pads co
 			on["two-pack"] = on["two-pack"] || k.Layer.Coating.Packs == 2
 			on["solvent"] = on["solvent"] || k.Layer.Coating.Carrier == "solvent"
 		}
-		if !disturbs(s.Route.Steps) {
-			continue
-		}
+		dust := disturbs(s.Route.Steps)
 		for _, p := range boat.Parts {
 			if p.Name != s.Part {
 				continue
 			}
-			if len(p.Found) == 0 {
+			if len(p.Found) == 0 && dust {
 				if c, err := b.Coating(tables.UnknownOld); err == nil {
 					mark(on, c)
 				}
 			}
 			for _, l := range p.Found {
-				mark(on, l.Coating)
-				on["antifouling-dust"] = on["antifouling-dust"] || l.Coating.Copper() || l.Coating.Biocide == tables.CopperFree
+				biocidal := l.Coating.Copper() || l.Coating.Biocide == tables.CopperFree || l.Coating.Biocide == tables.Organotin
+				on["waste"] = on["waste"] || biocidal && len(s.Coats) > 0 // wash water counts too
+				if dust {
+					mark(on, l.Coating)
+					on["antifouling-dust"] = on["antifouling-dust"] || biocidal
+				}
 			}
-			if m, err := b.Material(p.Material); err == nil {
+			if m, err := b.Material(p.Material); err == nil && dust {
 				for h := range m.Hazards() {
 					on[h] = true
 				}

@@ -9,6 +9,9 @@ import (
 // lightnessStep returns the distance of two colours in CIE lightness L*, 0 to 100.
 func lightnessStep(a, b tables.Colour) float64 { return math.Abs(a.Lightness - b.Lightness) }
 
+// wholeStep is lightnessStep as a sentence says it.
+func wholeStep(a, b tables.Colour) int { return int(math.Round(lightnessStep(a, b))) }
+
 // leastStep is the least step between a signal colour and the working colour over it.
 func leastStep(b *tables.Book) float64 {
 	f, err := b.Factor("lightness-step")

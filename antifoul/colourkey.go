@@ -12,14 +12,18 @@ import (
 
 // The rules of the colour key.
 const (
-	RuleShowsBase    finding.ID = "shows-base"
-	RuleShowsOld     finding.ID = "shows-old"
-	RuleShowsSignal  finding.ID = "shows-signal"
-	RuleShowsWorking finding.ID = "shows-working"
+	RuleShowsBase       finding.ID = "shows-base"
+	RuleShowsOld        finding.ID = "shows-old"
+	RuleShowsSignal     finding.ID = "shows-signal"
+	RuleShowsSignalHard finding.ID = "shows-signal-hard"
+	RuleShowsWorking    finding.ID = "shows-working"
 )
 
-// colourKey says, layer by layer from the bottom, what it means when that colour shows.
+// colourKey says, layer by layer from the bottom, what it means when that colour shows; nothing where colours tell nothing.
 func (s *Scheme) colourKey() []ColourKey {
+	if !signals(s.Coating) {
+		return nil
+	}
 	var out []ColourKey
 	oldIsSignal := !slices.ContainsFunc(s.Stack, func(l compat.Layer) bool { return l.For == compat.Signal }) && s.Findings.Has(RuleOldIsSignal)
 	lastFound := -1
@@ -37,6 +41,9 @@ func (s *Scheme) colourKey() []ColourKey {
 			rule = RuleShowsBase
 		case l.For == compat.Signal, oldIsSignal && i == lastFound:
 			rule = RuleShowsSignal
+			if s.Coating.Mechanism == tables.Hard {
+				rule = RuleShowsSignalHard
+			}
 		case l.For == compat.Working:
 			rule, v = RuleShowsWorking, finding.Fine
 		}

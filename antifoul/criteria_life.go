@@ -4,9 +4,7 @@ import (
 	"math"
 
 	"boatyard.example/bottomwork/antifoul/wear"
-	"boatyard.example/bottomwork/compat"
 	"boatyard.example/bottomwork/tables"
-	"boatyard.example/bottomwork/tables/finding"
 	"boatyard.example/bottomwork/tables/quantity"
 )
 
@@ -16,33 +14,36 @@ import (
 // of the wear asks for more than that; more at the typical wear bars. A film
 // that stays: value = typical life / wished months, at most 1; a life whose high end is shorter bars. No coating has nothing to
 // end: 1.
-func lasting(q *question, c *tables.Coating, _ *compat.Route) Criterion {
-	wished := months(q.months)
+func lasting(q *question, c *asked) Criterion {
 	switch {
 	case c.Role == tables.Bare:
-		return Criterion{Value: 1, Boat: wished, Type: noLimit, Judged: true}
+		return c.score(1, true, func() shown { return shown{boat: q.wished, typ: noLimit} })
 	case c.Wears():
-		n := wear.Coats(q.b, *c, q.boat.Use, q.months)
-		facts := []finding.Fact{fact("wished", wished), fact("coats", n.High), fact("most", c.Most)}
+		n := wear.Coats(q.b, *c.Coating, q.boat.Use, q.months)
+		show := func(coats int) shown {
+			return shown{q.wished, coatCount(coats), facts(fact("wished", q.wished), fact("coats", coats), fact("most", c.Most))}
+		}
+		high := func() shown { return show(n.High) }
 		switch {
 		case n.Typical > c.Most:
-			facts[1].Value = n.Typical
-			return answer(0, wished, coatCount(n.Typical), RuleTooManyCoats, c, "wear_use", facts...).bar()
+			return c.answer(0, RuleTooManyCoats, "wear_use", func() shown { return show(n.Typical) }).bar()
 		case n.High > c.Most:
-			return answer(0.3, wished, coatCount(n.High), RuleCoatsAtHigh, c, "wear_use", facts...)
+			return c.answer(0.3, RuleCoatsAtHigh, "wear_use", high)
 		}
 		value := 1.0
 		if n.High > 2 {
 			value = 1 - 0.6*float64(n.High-2)/math.Max(1, float64(c.Most-2))
 		}
-		return answer(value, wished, coatCount(n.High), RuleLastsCoats, c, "wear_use", facts...)
+		return c.answer(value, RuleLastsCoats, "wear_use", high)
 	default:
-		life := wear.Life(q.b, *c, q.boat.Use, c.Coats)
-		typ := c.Life
-		if life.High < q.months {
-			return answer(0, wished, typ, RuleTooShort, c, "life", fact("wished", wished), fact("life", typ)).bar()
+		life := wear.Life(q.b, *c.Coating, q.boat.Use, c.Coats)
+		show := func() shown {
+			return shown{q.wished, c.Life, facts(fact("wished", q.wished), fact("life", c.Life))}
 		}
-		return answer(life.Typical/q.months, wished, typ, RuleLasts, c, "life", fact("wished", wished), fact("life", typ))
+		if life.High < q.months {
+			return c.answer(0, RuleTooShort, "life", show).bar()
+		}
+		return c.answer(life.Typical/q.months, RuleLasts, "life", show)
 	}
 }
 
@@ -54,87 +55,88 @@ func months(m float64) quantity.Months { return quantity.Month.N(int64(math.Roun
 //	value = 1 above the pressure, 0.75 at it, 0.2 one grade below; two below bars
 //
 // No coating bars on a boat that lies afloat, but for parts that the trade leaves bare (propellers): 0.3.
-func growth(q *question, c *tables.Coating, _ *compat.Route) Criterion {
+func growth(q *question, c *asked) Criterion {
 	p := q.boat.Use.Pressure()
 	if c.Role == tables.Bare && q.material.KeepsClean {
-		return answer(1, nil, c.Growth, RuleBareSelf, c, "growth", fact("material", q.material.Name))
+		return c.answer(1, RuleBareSelf, "growth", func() shown { return shown{nil, c.Growth, facts(fact("material", q.material.Name))} })
 	}
 	if c.Role == tables.Bare && q.boat.Use.Afloat() && !q.bareUsual {
 		return bareAfloat(q, c, p)
 	}
 	if p == 0 {
-		return neutral(c.Growth)
+		return c.score(0.5, false, func() shown { return shown{typ: c.Growth} })
 	}
-	facts := []finding.Fact{fact("pressure", p), fact("holds", c.Growth)}
+	show := func() shown { return shown{p, c.Growth, facts(fact("pressure", p), fact("holds", c.Growth))} }
 	switch d := int(c.Growth) - int(p); {
 	case p == tables.None:
-		return answer(1, p, c.Growth, RuleNoGrowth, c, "growth")
+		return c.answer(1, RuleNoGrowth, "growth", func() shown { return shown{boat: p, typ: c.Growth} })
 	case c.Role == tables.Bare:
-		return answer(0.3, p, c.Growth, RuleBareUsual, c, "growth", facts...)
+		return c.answer(0.3, RuleBareUsual, "growth", show)
 	case d <= -2:
-		return answer(0, p, c.Growth, RuleGrowthOver, c, "growth", facts...).bar()
+		return c.answer(0, RuleGrowthOver, "growth", show).bar()
 	case d == -1:
-		return answer(0.2, p, c.Growth, RuleGrowthOver, c, "growth", facts...)
+		return c.answer(0.2, RuleGrowthOver, "growth", show)
 	case d == 0:
-		return answer(0.75, p, c.Growth, RuleGrowthHeld, c, "growth", facts...)
+		return c.answer(0.75, RuleGrowthHeld, "growth", show)
 	default:
-		return answer(1, p, c.Growth, RuleGrowthHeld, c, "growth", facts...)
+		return c.answer(1, RuleGrowthHeld, "growth", show)
 	}
 }
 
 // bareAfloat bars "no coating" for a boat that lies afloat, whatever is known of the growth; a metal that wants its barrier has
 // that reason beside it.
-func bareAfloat(q *question, c *tables.Coating, p tables.Grade) Criterion {
+func bareAfloat(q *question, c *asked, p tables.Grade) Criterion {
 	if q.material.Barrier == tables.OverBarrier {
-		return answer(0, p, c.Growth, RuleBareMetal, c, "growth", fact("material", q.material.Name)).bar()
+		return c.answer(0, RuleBareMetal, "growth", func() shown { return shown{p, c.Growth, facts(fact("material", q.material.Name))} }).bar()
 	}
 	if p == 0 {
-		return answer(0, nil, c.Growth, RuleBareAfloat, c, "growth").bar()
+		return c.answer(0, RuleBareAfloat, "growth", func() shown { return shown{typ: c.Growth} }).bar()
 	}
-	return answer(0, p, c.Growth, RuleBareGrowth, c, "growth", fact("pressure", p)).bar()
+	return c.answer(0, RuleBareGrowth, "growth", func() shown { return shown{p, c.Growth, facts(fact("pressure", p))} }).bar()
 }
 
 // restraint asks for no stronger type than the pressure calls for: value = 1 − surplus grades / 3. Types without biocide are
 // never in surplus. On a boat that lives out of the water a surplus of two grades, or a film that
 // wears away, bars: the biocide has nothing to do.
-func restraint(q *question, c *tables.Coating, _ *compat.Route) Criterion {
+func restraint(q *question, c *asked) Criterion {
 	p := q.boat.Use.Pressure()
 	if p == 0 || c.Biocide == tables.NoBiocide {
-		return Criterion{Value: 1, Type: c.Growth, Judged: p != 0}
+		return c.score(1, p != 0, func() shown { return shown{typ: c.Growth} })
 	}
 	surplus := max(0, int(c.Growth)-int(p))
 	if p == tables.None && (surplus >= 2 || c.Wears()) {
-		return answer(0, p, c.Growth, RuleNoNeed, c, "growth").bar()
+		return c.answer(0, RuleNoNeed, "growth", func() shown { return shown{boat: p, typ: c.Growth} }).bar()
 	}
-	k := answer(1-float64(surplus)/3, p, c.Growth, RuleSurplus, c, "growth", fact("pressure", p), fact("holds", c.Growth))
 	if surplus == 0 {
-		k.Finding = Criterion{}.Finding
+		return c.score(1, true, func() shown { return shown{boat: p, typ: c.Growth} })
 	}
-	return k
+	return c.answer(1-float64(surplus)/3, RuleSurplus, "growth", func() shown { return shown{p, c.Growth, facts(fact("pressure", p), fact("holds", c.Growth))} })
 }
 
 // idle asks whether the type stands the longest lie without moving: value = its longest / the boat's, at most 1; beyond the
 // factor idle-bar times its longest it bars.
-func idle(q *question, c *tables.Coating, _ *compat.Route) Criterion {
-	u := q.boat.Use
+func idle(q *question, c *asked) Criterion {
+	u := &q.boat.Use
 	if !c.IdleMax.Given() || c.Role == tables.Bare {
-		return Criterion{Value: 1, Boat: given(u.LongestIdle), Type: noLimit, Judged: u.LongestIdle.Given()}
+		return c.score(1, u.LongestIdle.Given(), func() shown { return shown{boat: given(u.LongestIdle), typ: noLimit} })
 	}
 	if !u.Afloat() {
-		return Criterion{Value: 1, Type: c.IdleMax, Judged: true}
+		return c.score(1, true, func() shown { return shown{typ: c.IdleMax} })
 	}
 	if !u.LongestIdle.Given() {
-		return neutral(c.IdleMax)
+		return c.score(0.5, false, func() shown { return shown{typ: c.IdleMax} })
 	}
-	facts := []finding.Fact{fact("idle", u.LongestIdle), fact("limit", c.IdleMax)}
 	ratio := 1.0
 	if d := days(u.LongestIdle); d > 0 {
 		ratio = days(c.IdleMax) / d
 	}
-	if ratio >= 1 {
-		return answer(1, u.LongestIdle, c.IdleMax, RuleIdleFits, c, "idle_max", facts...)
+	show := func() shown {
+		return shown{u.LongestIdle, c.IdleMax, facts(fact("idle", u.LongestIdle), fact("limit", c.IdleMax))}
 	}
-	k := answer(ratio, u.LongestIdle, c.IdleMax, RuleIdleOver, c, "idle_max", facts...)
+	if ratio >= 1 {
+		return c.answer(1, RuleIdleFits, "idle_max", show)
+	}
+	k := c.answer(ratio, RuleIdleOver, "idle_max", show)
 	if ratio < 1/q.idleBar {
 		return k.bar()
 	}
@@ -145,41 +147,44 @@ func idle(q *question, c *tables.Coating, _ *compat.Route) Criterion {
 //
 //	value = 1 within the limits, 0.5 between scuffing and recoating; beyond recoating it bars
 //	an open launch: a type that may stand dry for less than the factor open-launch-days gets 0.2, for less than a week it bars
-func air(q *question, c *tables.Coating, _ *compat.Route) Criterion {
-	u := q.boat.Use
-	limit := given(c.AirUsed)
-	if limit == nil {
-		limit = noLimit
-	}
-	k := Criterion{Value: 1, Boat: given(u.AshoreEachYear), Type: limit, Judged: u.AshoreEachYear.Given() || q.boat.Work.LaunchOpen.Said()}
+func air(q *question, c *asked) Criterion {
+	u := &q.boat.Use
+	k := c.score(1, u.AshoreEachYear.Given() || q.boat.Work.LaunchOpen.Said(), func() shown {
+		if !c.AirUsed.Given() {
+			return shown{boat: given(u.AshoreEachYear), typ: noLimit}
+		}
+		return shown{boat: given(u.AshoreEachYear), typ: c.AirUsed}
+	})
 	if u.AshoreEachYear.Given() && c.AirUsed.Given() {
 		ashore := u.AshoreEachYear.Float(quantity.Month) * 365.25 / 12
-		facts := []finding.Fact{fact("ashore", u.AshoreEachYear), fact("limit", c.AirUsed)}
 		scuff := c.AirScuff
 		if !scuff.Given() {
 			scuff = c.AirUsed
 		}
+		show := func() shown {
+			return shown{u.AshoreEachYear, c.AirUsed, facts(fact("ashore", u.AshoreEachYear), fact("limit", c.AirUsed))}
+		}
 		switch {
 		case ashore <= days(scuff):
 		case u.RelaunchedUnpainted == quantity.NotSaid:
-			k = answer(0.6, given(u.AshoreEachYear), c.AirUsed, RuleAirUnsaid, c, "air_used", facts...)
+			k = c.answer(0.6, RuleAirUnsaid, "air_used", show)
 		case u.RelaunchedUnpainted == quantity.No:
 		case ashore <= days(c.AirUsed):
-			k = answer(0.5, given(u.AshoreEachYear), c.AirUsed, RuleAirOver, c, "air_used", facts...)
+			k = c.answer(0.5, RuleAirOver, "air_used", show)
 		default:
-			return answer(0, given(u.AshoreEachYear), c.AirUsed, RuleAirOver, c, "air_used", facts...).bar()
+			return c.answer(0, RuleAirOver, "air_used", show).bar()
 		}
 	}
 	if q.boat.Work.LaunchOpen.True() && c.AirNew.Given() {
-		facts := []finding.Fact{fact("limit", c.AirNew)}
+		show := func() shown { return shown{"open", c.AirNew, facts(fact("limit", c.AirNew))} }
 		switch d := days(c.AirNew); {
 		case d < 7:
-			return answer(0, "open", c.AirNew, RuleAirOpen, c, "air_new", facts...).bar()
+			return c.answer(0, RuleAirOpen, "air_new", show).bar()
 		case d < q.openAir:
-			k = answer(min(k.Value, 0.2), "open", c.AirNew, RuleAirOpen, c, "air_new", facts...)
+			k = c.answer(min(k.Value, 0.2), RuleAirOpen, "air_new", show)
 		default:
 			if k.Value == 1 {
-				k = answer(1, "open", c.AirNew, RuleAirFits, c, "air_new", facts...)
+				k = c.answer(1, RuleAirFits, "air_new", show)
 			}
 		}
 	}

@@ -2,7 +2,6 @@ package antifoul
 
 import (
 	"boatyard.example/bottomwork/antifoul/wear"
-	"boatyard.example/bottomwork/compat"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
 	"boatyard.example/bottomwork/tables/quantity"
@@ -10,82 +9,86 @@ import (
 
 // speed asks whether the sustained speed fits: above the type's most it bars; from 80 % of it the value falls to 0.5. Below
 // the type's least growth is not shed: 0.3 for an owner who wipes at least with a sponge, else it bars.
-func speed(q *question, c *tables.Coating, _ *compat.Route) Criterion {
-	v := q.boat.Use.Speed
-	var limit any
-	switch {
-	case c.SpeedMax.Given():
-		limit = c.SpeedMax
-	case c.SpeedMin.Given():
+func speed(q *question, c *asked) Criterion {
+	u := &q.boat.Use
+	v := u.Speed
+	if !c.SpeedMax.Given() && !c.SpeedMin.Given() {
+		return c.score(1, v.Given(), func() shown { return shown{boat: given(v), typ: noLimit} })
+	}
+	limit := c.SpeedMax
+	if !limit.Given() {
 		limit = c.SpeedMin
-	default:
-		return Criterion{Value: 1, Boat: given(v), Type: noLimit, Judged: v.Given()}
 	}
 	if !v.Given() {
-		return neutral(limit)
+		return c.score(0.5, false, func() shown { return shown{typ: limit} })
 	}
 	kn := func(s quantity.Speed) float64 { return s.Float(quantity.Knot) }
 	if c.SpeedMin.Given() && kn(v) < kn(c.SpeedMin) {
-		k := answer(0.3, v, c.SpeedMin, RuleSpeedUnder, c, "speed_min", fact("speed", v), fact("limit", c.SpeedMin))
-		if q.boat.Use.Afloat() && q.boat.Use.Cleaning <= tables.None {
+		k := c.answer(0.3, RuleSpeedUnder, "speed_min", func() shown { return shown{v, c.SpeedMin, facts(fact("speed", v), fact("limit", c.SpeedMin))} })
+		if u.Afloat() && u.Cleaning <= tables.None {
 			return k.bar()
 		}
 		return k
 	}
+	show := func() shown { return shown{v, limit, facts(fact("speed", v), fact("limit", limit))} }
 	if c.SpeedMax.Given() {
-		facts := []finding.Fact{fact("speed", v), fact("limit", c.SpeedMax)}
 		ratio := kn(v) / kn(c.SpeedMax)
 		switch {
 		case ratio > 1:
-			return answer(0, v, c.SpeedMax, RuleSpeedOver, c, "speed_max", facts...).bar()
+			return c.answer(0, RuleSpeedOver, "speed_max", show).bar()
 		case ratio > 0.8:
-			return answer(1-0.5*(ratio-0.8)/0.2, v, c.SpeedMax, RuleSpeedFits, c, "speed_max", facts...)
+			return c.answer(1-0.5*(ratio-0.8)/0.2, RuleSpeedFits, "speed_max", show)
 		}
-		return answer(1, v, c.SpeedMax, RuleSpeedFits, c, "speed_max", facts...)
+		return c.answer(1, RuleSpeedFits, "speed_max", show)
 	}
-	return answer(1, v, limit, RuleSpeedFits, c, "speed_min", fact("speed", v), fact("limit", limit))
+	return c.answer(1, RuleSpeedFits, "speed_min", show)
 }
 
 // cleaning asks whether the owner's cleaning fits the film: harder than it stands bars; a type that needs cleaning bars when
 // the owner cleans less than half as often as it needs, and gets 0.5 in between; one that she runs fast enough to shed growth
 // by itself needs none. Cleaning that is forbidden where she lies
 // bars the types it is forbidden for.
-func cleaning(q *question, c *tables.Coating, _ *compat.Route) Criterion {
-	u := q.boat.Use
+func cleaning(q *question, c *asked) Criterion {
+	u := &q.boat.Use
 	needs := c.Role != tables.Bare && c.CleanEvery.Given() && u.Afloat() && !shedsBySpeed(u, c)
+	lacks := func(boat any) shown { return shown{boat, c.CleanEvery, facts(fact("needs", c.CleanEvery))} }
 	if u.Cleaning == 0 {
 		if needs {
-			return answer(0, nil, c.CleanEvery, RuleCleanLack, c, "clean_every", fact("needs", c.CleanEvery)).bar()
+			return c.answer(0, RuleCleanLack, "clean_every", func() shown { return lacks(nil) }).bar()
 		}
-		return neutral(c.Scrub)
+		return c.score(0.5, false, func() shown { return shown{typ: c.Scrub} })
 	}
 	if u.Cleaning > tables.None && c.Role != tables.Bare {
 		if u.Cleaning > c.Scrub {
-			return answer(0, u.Cleaning, c.Scrub, RuleCleanHard, c, "scrub", fact("tool", cleaningTool(u.Cleaning)), fact("stands", cleaningTool(c.Scrub))).bar()
+			return c.answer(0, RuleCleanHard, "scrub", func() shown {
+				return shown{u.Cleaning, c.Scrub, facts(fact("tool", cleaningTool(u.Cleaning)), fact("stands", cleaningTool(c.Scrub)))}
+			}).bar()
 		}
-		if banned := q.desk.Cleaning(*c).At(finding.Forbidden); len(banned) > 0 && u.Afloat() {
-			k := answer(0, u.Cleaning, c.Scrub, RuleCleanBanned, c, "scrub", fact("place", banned[0].Against))
-			k.Finding.Basis = banned[0].Basis
-			return k.bar()
+		for i := range c.cleaning {
+			if banned := &c.cleaning[i]; banned.Verdict == finding.Forbidden {
+				k := c.answer(0, RuleCleanBanned, "scrub", func() shown { return shown{u.Cleaning, c.Scrub, facts(fact("place", banned.Against))} })
+				k.Finding.Basis = banned.Basis
+				return k.bar()
+			}
 		}
 	}
 	if needs {
-		facts := []finding.Fact{fact("needs", c.CleanEvery)}
 		if !u.CleanedEvery.Given() {
-			return answer(0, u.Cleaning, c.CleanEvery, RuleCleanLack, c, "clean_every", facts...).bar()
+			return c.answer(0, RuleCleanLack, "clean_every", func() shown { return lacks(u.Cleaning) }).bar()
 		}
+		every := func() shown { return lacks(u.CleanedEvery) }
 		switch ratio := days(u.CleanedEvery) / days(c.CleanEvery); {
 		case ratio > 2:
-			return answer(0, u.CleanedEvery, c.CleanEvery, RuleCleanLack, c, "clean_every", facts...).bar()
+			return c.answer(0, RuleCleanLack, "clean_every", every).bar()
 		case ratio > 1:
-			return answer(0.5, u.CleanedEvery, c.CleanEvery, RuleCleanLack, c, "clean_every", facts...)
+			return c.answer(0.5, RuleCleanLack, "clean_every", every)
 		}
 	}
-	return answer(1, u.Cleaning, c.Scrub, RuleCleanFits, c, "scrub", fact("stands", cleaningTool(c.Scrub)))
+	return c.answer(1, RuleCleanFits, "scrub", func() shown { return shown{u.Cleaning, c.Scrub, facts(fact("stands", cleaningTool(c.Scrub)))} })
 }
 
 // shedsBySpeed reports whether she keeps up the speed at which the type sheds growth by itself, so that it needs no cleaning.
-func shedsBySpeed(u wear.Use, c *tables.Coating) bool {
+func shedsBySpeed(u *wear.Use, c *asked) bool {
 	return c.SpeedMin.Given() && u.Speed.Given() && u.Speed.Cmp(c.SpeedMin) >= 0
 }
 
@@ -104,17 +107,18 @@ func cleaningTool(g tables.Grade) string {
 
 // abrasion asks whether the film stands grounding, bunks and slings: value = 1 − 0.6 × the
 // grades that it falls short; two grades short, or any abrasion on a film that stands none, bars.
-func abrasion(q *question, c *tables.Coating, _ *compat.Route) Criterion {
-	u := q.boat.Use
+func abrasion(q *question, c *asked) Criterion {
+	u := &q.boat.Use
 	need := u.Abrasion()
 	if u.Kept == "" && u.DriesOn == "" {
-		return neutral(c.Abrasion)
+		return c.score(0.5, false, func() shown { return shown{typ: c.Abrasion} })
 	}
+	show := func() shown { return shown{need, c.Abrasion, facts(fact("need", need), fact("stands", c.Abrasion))} }
 	if c.Role == tables.Bare || need <= c.Abrasion {
-		return answer(1, need, c.Abrasion, RuleAbrasionFits, c, "abrasion", fact("need", need), fact("stands", c.Abrasion))
+		return c.answer(1, RuleAbrasionFits, "abrasion", show)
 	}
 	deficit := int(need) - int(c.Abrasion)
-	k := answer(1-float64(deficit)*0.6, need, c.Abrasion, RuleAbrasionOver, c, "abrasion", fact("need", need), fact("stands", c.Abrasion))
+	k := c.answer(1-float64(deficit)*0.6, RuleAbrasionOver, "abrasion", show)
 	if deficit >= 2 || c.Abrasion == tables.None {
 		return k.bar()
 	}
@@ -122,52 +126,56 @@ func abrasion(q *question, c *tables.Coating, _ *compat.Route) Criterion {
 }
 
 // water asks whether the type is meant for the water she lies in.
-func water(q *question, c *tables.Coating, _ *compat.Route) Criterion {
+func water(q *question, c *asked) Criterion {
 	w := q.boat.Use.Water
 	switch {
 	case w == "":
-		return neutral(nil)
+		return c.score(0.5, false, nothing)
 	case c.Suits(w):
-		return Criterion{Value: 1, Boat: w, Judged: true}
+		return c.score(1, true, func() shown { return shown{boat: w} })
 	}
-	return answer(0, w, nil, RuleWaterWrong, c, "waters", fact("water", w)).bar()
+	return c.answer(0, RuleWaterWrong, "waters", func() shown { return shown{boat: w, facts: facts(fact("water", w))} }).bar()
 }
 
 // metal asks whether the biocide is one that the material prefers, where it prefers any: 1 if so, else 0.3. A type that is made
 // for other materials bars.
-func metal(q *question, c *tables.Coating, _ *compat.Route) Criterion {
+func metal(q *question, c *asked) Criterion {
+	m := &q.material
+	material := func() shown { return shown{boat: m.Name, facts: facts(fact("material", m.Name))} }
+	class := func() shown { return shown{m.Name, string(c.Biocide), facts(fact("material", m.Name))} }
 	switch {
-	case q.material.KeepsClean && c.Role != tables.Bare:
-		return answer(0, q.material.Name, nil, RulePaintDefeats, c, "film", fact("material", q.material.Name)).bar()
+	case m.KeepsClean && c.Role != tables.Bare:
+		return c.answer(0, RulePaintDefeats, "film", material).bar()
 	case !c.MadeFor(q.part.Material):
-		return answer(0, q.material.Name, nil, RuleMaterialOther, c, "materials", fact("material", q.material.Name)).bar()
-	case q.material.Prefers(c.Biocide):
-		if !q.material.Choosy() {
-			return Criterion{Value: 1, Judged: true}
+		return c.answer(0, RuleMaterialOther, "materials", material).bar()
+	case m.Prefers(c.Biocide):
+		if !m.Choosy() {
+			return c.score(1, true, nothing)
 		}
-		return answer(1, q.material.Name, string(c.Biocide), RulePreferred, c, "active", fact("material", q.material.Name))
+		return c.answer(1, RulePreferred, "active", class)
 	}
-	return answer(0.3, q.material.Name, string(c.Biocide), RuleNotPreferred, c, "active", fact("material", q.material.Name))
+	return c.answer(0.3, RuleNotPreferred, "active", class)
 }
 
 // work asks how much work the way to the type is: value = 1 − typical hours a square metre / the factor work-hours-full.
-func work(q *question, c *tables.Coating, r *compat.Route) Criterion {
-	h := r.Effort.Typical
+func work(q *question, c *asked) Criterion {
+	h := c.route.Effort.Typical
 	if h < 0.1 {
-		return answer(1-h/q.workBar, nil, perSquareMetre(h), RuleWorkLittle, c, "film")
+		return c.answer(1-h/q.workBar, RuleWorkLittle, "film", func() shown { return shown{typ: perSquareMetre(h)} })
 	}
-	return answer(1-h/q.workBar, nil, perSquareMetre(h), RuleWork, c, "film", fact("hours", perSquareMetre(h)))
+	return c.answer(1-h/q.workBar, RuleWork, "film", func() shown { return shown{typ: perSquareMetre(h), facts: facts(fact("hours", perSquareMetre(h)))} })
 }
 
 // biocide asks what the owner wishes. For less biocide: none 1, copper-free 0.7, thiocyanate and other copper 0.4, cuprous oxide
 // and metallic copper 0.1. The wish for none bars every type that holds one.
-func biocide(q *question, c *tables.Coating, _ *compat.Route) Criterion {
+func biocide(q *question, c *asked) Criterion {
 	wish := q.boat.Wishes.Biocide
+	show := func() shown { return shown{wish, string(c.Biocide), facts(fact("biocide", string(c.Biocide)))} }
 	switch {
 	case wish == "":
-		return Criterion{Value: 0.5, Type: string(c.Biocide)}
+		return c.score(0.5, false, func() shown { return shown{typ: string(c.Biocide)} })
 	case wish == WishNone && c.Biocide != tables.NoBiocide:
-		return answer(0, "none", string(c.Biocide), RuleNoBiocide, c, "active", fact("biocide", string(c.Biocide))).bar()
+		return c.answer(0, RuleNoBiocide, "active", show).bar()
 	}
 	value := 0.1
 	switch c.Biocide {
@@ -178,43 +186,44 @@ func biocide(q *question, c *tables.Coating, _ *compat.Route) Criterion {
 	case tables.CopperThiocyanate, tables.OtherCopper:
 		value = 0.4
 	}
-	return answer(value, wish, string(c.Biocide), RuleLessBiocide, c, "active", fact("biocide", string(c.Biocide)))
+	return c.answer(value, RuleLessBiocide, "active", show)
 }
 
 // colour bars a type that cannot be had in the wished top colour.
-func colour(q *question, c *tables.Coating, _ *compat.Route) Criterion {
+func colour(q *question, c *asked) Criterion {
 	if q.top == nil || c.Role == tables.Bare {
-		return neutral(nil)
+		return c.score(0.5, false, nothing)
 	}
-	k := *q.top
-	if !available(*c, k) {
-		return answer(0, k.Name, nil, RuleColourWrong, c, "bright", fact("colour", k.Name)).bar()
+	if !available(*c.Coating, *q.top) {
+		return c.answer(0, RuleColourWrong, "bright", func() shown { return shown{boat: q.top.Name, facts: facts(fact("colour", q.top.Name))} }).bar()
 	}
-	return Criterion{Value: 1, Boat: k.Name, Judged: true}
+	return c.score(1, true, func() shown { return shown{boat: q.top.Name} })
 }
 
 // racing asks for a film that can be burnished when the owner wants a racing finish.
-func racing(q *question, c *tables.Coating, _ *compat.Route) Criterion {
+func racing(q *question, c *asked) Criterion {
 	if !q.boat.Wishes.Racing.True() {
-		return Criterion{Value: 0.5, Judged: q.boat.Wishes.Racing.Said()}
+		return c.score(0.5, q.boat.Wishes.Racing.Said(), nothing)
 	}
+	show := func() shown { return shown{boat: "racing finish"} }
 	if c.Burnish {
-		return answer(1, "racing finish", nil, RuleRacingFits, c, "burnish")
+		return c.answer(1, RuleRacingFits, "burnish", show)
 	}
-	return answer(0.1, "racing finish", nil, RuleRacingWrong, c, "burnish")
+	return c.answer(0.1, RuleRacingWrong, "burnish", show)
 }
 
 // same favours what is on the bottom already: the same coating 1, the same mechanism 0.7, another 0.3.
-func same(q *question, c *tables.Coating, _ *compat.Route) Criterion {
-	if q.old == nil || q.old.Mechanism == tables.NoFilm {
-		return Criterion{Value: 0.5}
-	}
+func same(q *question, c *asked) Criterion {
 	old := q.old
+	if old == nil || old.Mechanism == tables.NoFilm {
+		return c.score(0.5, false, nothing)
+	}
+	show := func() shown { return shown{old.Name, c.Name, facts(fact("old", old.Name))} }
 	switch {
 	case old.Key == c.Key:
-		return answer(1, old.Name, c.Name, RuleSameAgain, c, "mechanism", fact("old", old.Name))
+		return c.answer(1, RuleSameAgain, "mechanism", show)
 	case old.Mechanism == c.Mechanism:
-		return Criterion{Value: 0.7, Boat: old.Name, Type: c.Name, Judged: true}
+		return c.score(0.7, true, show)
 	}
-	return Criterion{Value: 0.3, Boat: old.Name, Type: c.Name, Judged: true}
+	return c.score(0.3, true, show)
 }

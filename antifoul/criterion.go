@@ -99,7 +99,9 @@ type question struct {
 	b         *tables.Book
 	boat      Boat
 	part      compat.Part
-	months    float64         // calendar months wished
+	surface   *compat.Surface
+	months    float64 // calendar months wished
+	wished    quantity.Months
 	dry       int             // days from the day of the question to launch; -1 when not known
 	old       *tables.Coating // the uppermost film found; nil when none was reported
 	top       *tables.Colour  // the wished top colour; nil when none was wished
@@ -109,11 +111,12 @@ type question struct {
 	desk      *law.Desk
 	material  tables.Material
 	weights   [criteria]float64
+	weight    float64 // sum of the weights
 	workBar   float64 // hours a square metre at which the work criterion reaches zero
 }
 
 func newQuestion(b *tables.Book, boat Boat, part compat.Part, desk *law.Desk) *question {
-	q := &question{b: b, boat: boat, part: part, desk: desk, months: boat.Months(), dry: -1,
+	q := &question{b: b, boat: boat, part: part, surface: compat.On(b, part), desk: desk, months: boat.Months(), wished: months(boat.Months()), dry: -1,
 		openAir: factor(b, "open-launch-days", 60), idleBar: factor(b, "idle-bar", 2), workBar: factor(b, "work-hours-full", 2)}
 	if d, known := boat.Work.Dry(boat.On); known {
 		q.dry = d
@@ -133,6 +136,7 @@ func newQuestion(b *tables.Book, boat Boat, part compat.Part, desk *law.Desk) *q
 	for i, k := range criterionFuncs {
 		if row, err := b.Criterion(k.key); err == nil {
 			q.weights[i] = row.Weight
+			q.weight += row.Weight
 		}
 	}
 	return q
@@ -153,7 +157,7 @@ const criteria = 15
 // criterionFuncs lists the criteria in the order in which a report prints them; each key is a row of the criterion table.
 var criterionFuncs = [criteria]struct {
 	key string
-	f   func(q *question, c *tables.Coating, r *compat.Route) Criterion
+	f   func(q *question, c *asked) Criterion
 }{
 	{"lasting", lasting},
 	{"growth", growth},
@@ -172,17 +176,47 @@ var criterionFuncs = [criteria]struct {
 	{"same", same},
 }
 
-// neutral is the criterion's answer when the boat file does not say.
-func neutral(typ any) Criterion { return Criterion{Value: 0.5, Type: typ} }
+// asked is one type that the criteria are asked about. The values that a criterion shows and its finding are only made when they
+// are told; the ranking of all types takes what the criteria are worth.
+type asked struct {
+	*tables.Coating
+	route    *compat.Route
+	cleaning finding.List // what the law says of cleaning it afloat; empty when nobody cleans her there
+	told     bool
+}
+
+// shown is what a criterion shows: the boat's value, the type's, and the facts of its finding.
+type shown struct {
+	boat, typ any
+	facts     []finding.Fact
+}
+
+// nothing is shown where neither the boat nor the type has a value.
+func nothing() shown { return shown{} }
+
+// score is a criterion without a finding.
+func (c *asked) score(value float64, judged bool, show func() shown) Criterion {
+	k := Criterion{Value: value, Judged: judged}
+	if c.told {
+		s := show()
+		k.Boat, k.Type = s.boat, s.typ
+	}
+	return k
+}
 
 // answer is a judged criterion with its sentence. Verdict Caution marks what speaks against the type.
-func answer(value float64, boat, typ any, rule finding.ID, c *tables.Coating, field string, facts ...finding.Fact) Criterion {
-	v := finding.Fine
+func (c *asked) answer(value float64, rule finding.ID, field string, show func() shown) Criterion {
+	k := Criterion{Value: clamp(value), Judged: true}
+	if !c.told {
+		return k
+	}
+	s, v := show(), finding.Fine
 	if value < 0.5 {
 		v = finding.Caution
 	}
-	return Criterion{Value: clamp(value), Boat: boat, Type: typ, Judged: true,
-		Finding: finding.Finding{Rule: rule, Verdict: v, About: c.Name, Facts: facts, Basis: []finding.Basis{c.Basis(field)}}}
+	k.Boat, k.Type = s.boat, s.typ
+	k.Finding = finding.Finding{Rule: rule, Verdict: v, About: c.Name, Facts: s.facts, Basis: []finding.Basis{c.Basis(field)}}
+	return k
 }
 
 func (k Criterion) bar() Criterion {
@@ -193,5 +227,7 @@ func (k Criterion) bar() Criterion {
 func clamp(x float64) float64 { return min(1, max(0, x)) }
 
 func days(d quantity.Duration) float64 { return d.Float(quantity.Day) }
+
+func facts(fs ...finding.Fact) []finding.Fact { return fs }
 
 func fact(name string, value any) finding.Fact { return finding.Fact{Name: name, Value: value} }

@@ -33,8 +33,8 @@ func Example() {
 	// Output:
 	// hard, cuprous oxide
 	// hull: hard, cuprous oxide, black, 80 to 130 µm (3.15 to 5.12 mil)
-	// hull: 2 coats hard, cuprous oxide, mid-green, 80 to 120 µm (3.15 to 4.72 mil)
 	// hull: 1 coat hard, cuprous oxide, mid-green, 40 to 60 µm (1.57 to 2.36 mil)
+	// hull: 2 coats hard, cuprous oxide, mid-green, 80 to 120 µm (3.15 to 4.72 mil)
 	// trim tabs: hard, cuprous oxide, black
 	// trim tabs: 2 coats hard, cuprous oxide, mid-green, 80 to 120 µm (3.15 to 4.72 mil)
 	// 9.0000 m2/L <nil>

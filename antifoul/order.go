@@ -18,6 +18,7 @@ type Task struct {
 	Says  string // what to do, in a painter's words
 	Hold  string // what must be true before going on
 	Hours quantity.Range[float64]
+	Wait  quantity.Duration // that passes after each coat, or after the work, before the next; not given: none
 }
 
 // same reports whether two tasks are the same work on different parts.
@@ -34,7 +35,7 @@ func (t *Task) same(o *Task) bool {
 
 // order lists the work of all parts: first what each surface needs, then masking, the coats from the bottom up, and the places
 // where she stood. The same work on several parts is one task where each part's own order allows it.
-func order(b *tables.Book, schemes []Scheme, areas []PartArea, pads int) []Task {
+func order(b *tables.Book, schemes []Scheme, areas []PartArea, pads int, gap bool) []Task {
 	area := map[string]quantity.Range[quantity.Area]{}
 	for _, a := range areas {
 		area[a.Part] = a.Total
@@ -46,6 +47,9 @@ func order(b *tables.Book, schemes []Scheme, areas []PartArea, pads int) []Task 
 		paint = merge(paint, coating(b, s))
 	}
 	out := prepare
+	if gap {
+		out = append(out, plain(b, finding.Gap)...)
+	}
 	if len(paint) > 0 {
 		out = append(out, plain(b, finding.Mask)...)
 	}
@@ -56,23 +60,32 @@ func order(b *tables.Book, schemes []Scheme, areas []PartArea, pads int) []Task 
 	return out
 }
 
+// preparation lists the work on one part's surface. Every surface is washed first, but for a film that must be known before
+// water and dust carry it about.
 func preparation(b *tables.Book, s *Scheme, area quantity.Range[quantity.Area]) []Task {
+	steps := s.Route.Steps
+	at := slices.IndexFunc(steps, func(x finding.Step) bool { return x.Do != finding.Identify })
+	if at < 0 {
+		at = len(steps)
+	}
+	if at == len(steps) || steps[at].Do != finding.Wash {
+		steps = slices.Insert(slices.Clone(steps), at, finding.Step{Do: finding.Wash})
+	}
 	var out []Task
-	for _, step := range s.Route.Steps {
-		if step.Coating != "" {
-			continue // its layer is among the coats
+	for i, step := range steps {
+		if step.Coating != "" || step.Do == finding.Wash && i > at {
+			continue // its layer is among the coats; a second wash is part of the abrading
 		}
 		if row, err := b.Step(step.Do); err == nil {
-			out = append(out, Task{Parts: []string{s.Part}, Do: step.Do, Grit: step.Grit, Says: row.Says, Hold: row.Hold, Hours: hours(row.Hours, area, 1)})
+			out = append(out, Task{Parts: []string{s.Part}, Do: step.Do, Grit: step.Grit, Says: row.Says, Hold: row.Hold, Hours: hours(row.Hours, area, 1), Wait: row.Wait})
 		}
 	}
 	return out
 }
 
-// coating lists the coats of a scheme in the order in which they go on: the extra coat on waterline and edges before the
-// working coats, so that it is not forgotten.
+// coating lists the coats of a scheme in the order in which they go on.
 func coating(b *tables.Book, s *Scheme) []Task {
-	var out, working []Task
+	var out []Task
 	for i := range s.Coats {
 		k := s.Coats[i]
 		do := finding.Prime
@@ -83,14 +96,13 @@ func coating(b *tables.Book, s *Scheme) []Task {
 		if err != nil {
 			continue // a test holds that every action has its row
 		}
-		t := Task{Parts: []string{s.Part}, Coat: &k, Hours: hours(row.Hours, k.Area, float64(k.Layer.Coats))}
-		if k.Layer.For == compat.Working {
-			working = append(working, t)
-		} else {
-			out = append(out, t)
+		t := Task{Parts: []string{s.Part}, Coat: &k, Wait: k.Layer.Coating.OvercoatMin, Hours: hours(row.Hours, k.Area, float64(k.Layer.Coats))}
+		if k.Layer.For == compat.Undercoat {
+			t.Says, t.Hold = row.Says, row.Hold
 		}
+		out = append(out, t)
 	}
-	return append(out, working...)
+	return out
 }
 
 // plain is work that is not counted by the square metre.

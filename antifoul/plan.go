@@ -79,9 +79,6 @@ func Plan(b *tables.Book, boat Boat) (*Job, error) {
 	if j.Areas, j.Wetted, err = partAreas(b, boat); err != nil {
 		return nil, err
 	}
-	if j.Pads, err = coverage.Pads(b, boat.Hull); err != nil {
-		return nil, prefixed(err, "hull")
-	}
 	hullType := ""
 	if p, ok := j.choose(b, j.Ranking.Hull(), boat.Wishes.Coating); ok {
 		hullType = p.Coating.Key
@@ -104,15 +101,21 @@ func Plan(b *tables.Book, boat Boat) (*Job, error) {
 		}
 		j.Schemes = append(j.Schemes, s)
 	}
+	if hull, ok := j.Scheme(j.Ranking.Hull().Part); ok && len(hull.Coats) > 0 { // else nothing is painted where she stands
+		if j.Pads, err = coverage.Pads(b, boat.Hull); err != nil {
+			return nil, prefixed(err, "hull")
+		}
+	}
 	j.betweenParts(b)
 	j.legal(b)
 	if j.Buy, err = buy(b, boat, j.Schemes); err != nil {
 		return nil, err
 	}
-	j.Order = order(b, j.Schemes, j.Areas, j.Pads.Count)
+	j.Order = order(b, j.Schemes, j.Areas, j.Pads.Count, j.besideLeg())
 	for _, t := range j.Order {
 		j.Hours = quantity.Range[float64]{Low: j.Hours.Low + t.Hours.Low, Typical: j.Hours.Typical + t.Hours.Typical, High: j.Hours.High + t.Hours.High}
 	}
+	j.launchTooSoon(b)
 	j.Cautions = cautions(b, boat, j.Schemes, j.Order, j.Pads)
 	return j, nil
 }
@@ -142,22 +145,6 @@ func (j *Job) choose(note *tables.Book, pr PartRanking, wish string) (Place, boo
 		}
 	}
 	return p, ok || rule != RuleWishRefused
-}
-
-// betweenParts judges what one part's paint does to its neighbours.
-func (j *Job) betweenParts(b *tables.Book) {
-	for _, s := range j.Schemes {
-		if s.Zone != HullZone {
-			continue
-		}
-		var others []compat.Part
-		for _, p := range j.Boat.Parts {
-			if p.Name != s.Part {
-				others = append(others, p)
-			}
-		}
-		j.Findings = append(j.Findings, compat.Beside(b, s.Coating, others)...)
-	}
 }
 
 // legal asks the law about the old films and about the boat's papers.

@@ -424,7 +424,7 @@ func rising(t *testing.T, n uint64, x antifoul.Boat, changes []func(*antifoul.Bo
 
 // without is the place's score without what one criterion added.
 func without(p antifoul.Place, criterion string) float64 {
-	for _, k := range p.Criteria {
+	for _, k := range p.Criteria() {
 		if k.Key == criterion {
 			return p.Score - k.Points
 		}

@@ -40,11 +40,30 @@ type Place struct {
 	Coating  tables.Coating
 	Tier     Tier
 	Score    float64
-	Criteria []Criterion
 	Findings finding.List // of metal, zone, old film and route
 	Law      finding.List // of the places she is painted, kept and visited in; never empty
 	Route    compat.Route // cheapest way from what is there
-	say      func(finding.Finding, quantity.System) string
+	q        *question    // nil for a Place that no ranking made: it has no criteria and says nothing
+}
+
+// Criteria returns what the score is made of, in the order of the criterion table, with the boat's value, the type's value and
+// the finding of each. It is worked out when it is asked for.
+func (p Place) Criteria() []Criterion {
+	if p.q == nil {
+		return nil
+	}
+	c := p.q.ask(&p.Coating, &p.Route)
+	c.told = true
+	out := make([]Criterion, criteria)
+	for i, k := range criterionFuncs {
+		out[i] = k.f(p.q, &c)
+		out[i].Key = k.key
+		out[i].Points = p.q.points(i, out[i].Value)
+		if p.q.weight > 0 {
+			out[i].Points *= 100 / p.q.weight
+		}
+	}
+	return out
 }
 
 // Hull returns the ranking of the hull.
@@ -90,7 +109,7 @@ func (p Place) Why() string {
 	var out []string
 	for _, f := range p.Reasons() {
 		f.About = "it"
-		out = append(out, p.say(f, quantity.Metric))
+		out = append(out, p.q.b.Say(f, quantity.Metric))
 	}
 	return strings.Join(out, " ")
 }
@@ -108,14 +127,14 @@ func (p Place) Reasons() finding.List {
 	if p.Tier >= Unsuited {
 		out = append(out, p.Findings.At(finding.Forbidden)...)
 		out = append(out, p.Law.At(finding.Forbidden)...)
-		for _, k := range p.Criteria {
+		for _, k := range p.Criteria() {
 			if k.Bars {
 				out = append(out, k.Finding)
 			}
 		}
 		return out
 	}
-	moved := slices.Clone(p.Criteria)
+	moved := p.Criteria()
 	slices.SortStableFunc(moved, func(a, b Criterion) int { return cmp.Compare(math.Abs(b.Points), math.Abs(a.Points)) })
 	n := 0
 	for _, k := range moved {
@@ -156,27 +175,43 @@ func rankPart(b *tables.Book, boat Boat, part compat.Part, desk *law.Desk) PartR
 		return out
 	}
 	q := newQuestion(b, boat, part, desk)
-	places := make([]*Place, 0, 40)
-	for c := range b.Coatings() {
-		if c.Ranked() {
-			places = append(places, q.place(c))
-		}
+	n := 0
+	for range b.Ranked() {
+		n++
 	}
-	slices.SortStableFunc(places, func(a, b *Place) int {
+	out.Places = make([]Place, n)
+	order := make([]int, n)
+	i := 0
+	for c := range b.Ranked() {
+		order[i], out.Places[i].Coating = i, c
+		q.judge(&out.Places[i])
+		i++
+	}
+	slices.SortFunc(order, func(i, j int) int {
+		a, b := &out.Places[i], &out.Places[j]
 		if d := cmp.Compare(a.Tier, b.Tier); d != 0 {
 			return d
 		}
 		if d := cmp.Compare(b.Score, a.Score); d != 0 {
 			return d
 		}
-		return cmp.Compare(a.Coating.Name, b.Coating.Name)
+		return cmp.Or(cmp.Compare(a.Coating.Name, b.Coating.Name), cmp.Compare(i, j))
 	})
-	out.Places = make([]Place, len(places))
-	for i, p := range places {
-		out.Places[i] = *p
-	}
+	arrange(out.Places, order)
 	number(out.Places)
 	return out
+}
+
+// arrange moves the place of index order[i] to i. It swaps, since places are large.
+func arrange(places []Place, order []int) {
+	for i, from := range order {
+		for from < i { // it was swapped away from there
+			from = order[from]
+		}
+		if from != i {
+			places[i], places[from] = places[from], places[i]
+		}
+	}
 }
 
 // number gives ranks; equal tier and score share one.
@@ -190,45 +225,42 @@ func number(places []Place) {
 	}
 }
 
-func (q *question) place(c tables.Coating) *Place {
-	p := &Place{Coating: c, say: q.b.Say}
-	if routes := compat.Routes(q.b, q.part, c); len(routes) > 0 {
-		p.Route = routes[0]
-		p.Findings = append(p.Findings, p.Route.Findings...)
-	}
-	p.Findings = append(p.Findings, compat.OnMaterial(q.b, c, q.part)...)
-	p.Findings = append(p.Findings, q.launchWait(c)...)
-	p.Law = q.desk.Screen(c)
+// ask prepares a type for the criteria.
+func (q *question) ask(c *tables.Coating, r *compat.Route) asked {
+	a := asked{Coating: c, route: r}
 	if q.boat.Use.Cleaning > tables.None && q.boat.Use.Afloat() {
-		for _, f := range q.desk.Cleaning(c) { // what is forbidden bars in the cleaning criterion
-			if f.Verdict == finding.Ask || f.Verdict == finding.Caution {
-				p.Law = append(p.Law, f)
-			}
+		a.cleaning = q.desk.Cleaning(*c)
+	}
+	return a
+}
+
+// judge fills the place of a coating, but for its rank.
+func (q *question) judge(p *Place) {
+	p.q = q
+	p.Route, p.Findings = q.surface.Best(&p.Coating)
+	p.Findings = append(p.Findings, q.launchWait(&p.Coating)...)
+	p.Law = q.desk.Screen(p.Coating)
+	c := q.ask(&p.Coating, &p.Route)
+	for _, f := range c.cleaning { // what is forbidden bars in the cleaning criterion
+		if f.Verdict == finding.Ask || f.Verdict == finding.Caution {
+			p.Law = append(p.Law, f)
 		}
 	}
-	p.Criteria = make([]Criterion, 0, len(criterionFuncs))
-	var sum, weights float64
+	var sum float64
 	bars := false
 	for i, k := range criterionFuncs {
-		v := k.f(q, &c, &p.Route)
-		v.Key = k.key
-		w := q.weights[i]
-		v.Points = float64(w * (v.Value - 0.5))
-		sum += v.Points
-		weights += w
+		v := k.f(q, &c)
+		sum += q.points(i, v.Value)
 		bars = bars || v.Bars
-		p.Criteria = append(p.Criteria, v)
 	}
-	if weights > 0 {
-		for i := range p.Criteria {
-			p.Criteria[i].Points *= 100 / weights
-		}
-		p.Score = math.Round((50+sum*100/weights)*10) / 10
+	if q.weight > 0 {
+		p.Score = math.Round((50+sum*100/q.weight)*10) / 10
 	}
-	p.Findings = dedupe(p.Findings)
 	p.Tier = tier(p.Findings, p.Law, p.Route, bars)
-	return p
 }
+
+// points is what the value of criterion i adds before it is scaled to the sum of all weights.
+func (q *question) points(i int, value float64) float64 { return float64(q.weights[i] * (value - 0.5)) }
 
 // tier places a type by its worst finding. What a route needs counts as work only where it goes beyond washing and abrading. A
 // question that the law leaves open holds for a whole place or a whole class of products, and the tin answers it; it does not
@@ -239,12 +271,16 @@ func tier(fs, legal finding.List, r compat.Route, bars bool) Tier {
 		return Barred
 	case bars:
 		return Unsuited
-	case len(fs.At(finding.Ask)) > 0:
+	case asks(fs):
 		return AskFirst
 	case moreThanScuffing(r.Steps):
 		return AfterWork
 	}
 	return Suits
+}
+
+func asks(fs finding.List) bool {
+	return slices.ContainsFunc(fs, func(f finding.Finding) bool { return f.Verdict == finding.Ask })
 }
 
 func moreThanScuffing(steps []finding.Step) bool {
@@ -258,7 +294,7 @@ func moreThanScuffing(steps []finding.Step) bool {
 }
 
 // launchWait says for a fixed launch day how close to it the last coat must go on.
-func (q *question) launchWait(c tables.Coating) finding.List {
+func (q *question) launchWait(c *tables.Coating) finding.List {
 	if q.dry < 0 || !c.AirNew.Given() || float64(q.dry) <= days(c.AirNew) {
 		return nil
 	}

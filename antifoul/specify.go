@@ -15,6 +15,9 @@ import (
 const (
 	RuleRefused      finding.ID = "scheme-refused"
 	RuleOldIsSignal  finding.ID = "scheme-old-is-signal"
+	RuleSignalWeak   finding.ID = "scheme-signal-weak"
+	RuleSignalHard   finding.ID = "scheme-signal-hard"
+	RuleWet          finding.ID = "scheme-wet"
 	RuleSignalUnder  finding.ID = "scheme-signal-under"
 	RuleNoSignal     finding.ID = "scheme-no-signal"
 	RuleNoStep       finding.ID = "scheme-no-step"
@@ -142,7 +145,7 @@ func (s *Scheme) addCoats(b *tables.Book, boat Boat, part compat.Part, area Part
 		n = c.Most
 	}
 	zone, _ := b.Zone(part.Zone) //nolint:errcheck // checked with the boat; the zero zone has no extra coats
-	if zone.ExtraCoats > 0 && (c.Wears() || c.Mechanism == tables.Hard) {
+	if zone.ExtraCoats > 0 && signals(c) {
 		n += zone.ExtraCoats
 	}
 	top, signal, old := s.colours(b, boat)
@@ -153,18 +156,29 @@ func (s *Scheme) addCoats(b *tables.Book, boat Boat, part compat.Part, area Part
 	case !signals(c):
 		note(RuleNoSignal, finding.Fine)
 	case old:
-		note(RuleOldIsSignal, finding.Fine, fact("signal", signal.Name), fact("top", top.Name))
+		note(RuleOldIsSignal, finding.Fine, fact("signal", signal.Name), fact("top", top.Name), fact("step", wholeStep(top, signal)))
 	case signal.Key == "":
 		note(RuleNoStep, finding.Caution, fact("top", top.Name))
 	default:
-		note(RuleSignalUnder, finding.Fine, fact("signal", signal.Name), fact("top", top.Name), fact("step", lightnessStep(signal, top)))
+		note(RuleSignalUnder, finding.Fine, fact("signal", signal.Name), fact("top", top.Name), fact("step", wholeStep(top, signal)))
 		s.Stack = append(s.Stack, layer(signal, 1, compat.Signal))
+	}
+	if signals(c) && signal.Key != "" {
+		if clear := factor(b, "lightness-step-clear", 30); lightnessStep(top, signal) < clear {
+			note(RuleSignalWeak, finding.Caution, fact("clear", int(clear)))
+		}
+		if c.Mechanism == tables.Hard {
+			note(RuleSignalHard, finding.Caution, fact("signal", signal.Name), fact("top", top.Name))
+		}
+	}
+	if extraZones := zonesWithExtra(b, area, part); len(extraZones) > 0 && signals(c) {
+		note(RuleExtra, finding.Fine)
+		s.Stack = append(s.Stack, layer(top, 1, compat.Extra))
 	}
 	note(RuleCoats, finding.Fine, fact("coats", n), fact("wished", months(boat.Months())), fact("afloat", months(boat.Use.AfloatMonths(boat.Months()))))
 	s.Stack = append(s.Stack, layer(top, n, compat.Working))
-	if extraZones := zonesWithExtra(b, area, part); len(extraZones) > 0 && (c.Wears() || c.Mechanism == tables.Hard) {
-		note(RuleExtra, finding.Fine)
-		s.Stack = append(s.Stack, layer(top, 1, compat.Extra))
+	if part.Laminate == "wet" {
+		note(RuleWet, finding.Caution)
 	}
 }
 

@@ -29,25 +29,31 @@ func epoxyDepth(s Stack) int {
 	return n
 }
 
-// barrierFilm returns the low end of the sound two-pack film that lies on the surface itself; not given when there is none or
-// none was measured.
-func barrierFilm(s Stack) quantity.Film {
+// barrierFilm returns the low end of the sound two-pack film that lies on the surface itself, in stacks that lie on each other; not
+// given when there is none or none was measured.
+func barrierFilm(below ...Stack) quantity.Film {
 	var sum quantity.Film
-	for i := range s[:epoxyDepth(s)] {
-		switch low := s[i].Film.Low; {
-		case !low.Given():
-		case !sum.Given():
-			sum = low
-		default:
-			sum = sum.Add(low)
+	for _, s := range below {
+		depth := epoxyDepth(s)
+		for i := range s[:depth] {
+			switch low := s[i].Film.Low; {
+			case !low.Given():
+			case !sum.Given():
+				sum = low
+			default:
+				sum = sum.Add(low)
+			}
+		}
+		if depth < len(s) {
+			break
 		}
 	}
 	return sum
 }
 
 // barred reports whether the material has a sound barrier of its least film below.
-func barred(m *tables.Material, below Stack) bool {
-	return m.Film.Low.Given() && barrierFilm(below).Cmp(m.Film.Low) >= 0
+func barred(m *tables.Material, below ...Stack) bool {
+	return m.Film.Low.Given() && barrierFilm(below...).Cmp(m.Film.Low) >= 0
 }
 
 // knownBiocide reports whether anybody knows what the film holds. Organotin paints were mixed with copper oxide as often as not.

@@ -18,18 +18,21 @@ func OnMaterial(b *tables.Book, c tables.Coating, p Part) finding.List {
 	if err != nil {
 		return finding.List{{Rule: ruleMaterialUnknown, Verdict: finding.Ask, About: c.Name, Against: p.Material}}
 	}
-	out := onSurface(b, &m, &c, p.Zone)
-	out = aboveBarrier(out, &m, &c, p.Found)
-	out = oldCopper(out, b, &m, &p)
+	out := onSurface(make(finding.List, 0, 4), b, &m, &c, p.Zone)
+	return onFound(out, &m, &c, &p, oldCopper(b, &m, &p))
+}
+
+// onFound adds what depends on what was found on the part: the barrier below, old films that come off, a wet laminate.
+func onFound(out finding.List, m *tables.Material, c *tables.Coating, p *Part, off finding.List) finding.List {
+	out = append(aboveBarrier(out, m, c, p.Found), off...)
 	if p.Laminate == "wet" && c.Packs == 2 {
-		out = append(out, wet(&c, &m))
+		out = append(out, wet(c, m))
 	}
 	return out
 }
 
-// onSurface judges what no step changes: material, zone, carrier, packs, and copper that the material never or always takes.
-func onSurface(b *tables.Book, m *tables.Material, c *tables.Coating, zone string) finding.List {
-	out := make(finding.List, 0, 4)
+// onSurface adds what no step changes: material, zone, carrier, packs, and copper that the material never or always takes.
+func onSurface(out finding.List, b *tables.Book, m *tables.Material, c *tables.Coating, zone string) finding.List {
 	say := func(rule finding.ID, v finding.Verdict, field string, facts ...finding.Fact) {
 		out = append(out, finding.Finding{Rule: rule, Verdict: v, About: c.Name, Against: m.Name, Facts: facts, Basis: []finding.Basis{m.Basis(field)}})
 	}
@@ -91,7 +94,7 @@ func policyField(b tables.Biocide) string {
 }
 
 // aboveBarrier adds what depends on the film below: copper over a barrier, and the barrier that the material itself wants.
-func aboveBarrier(out finding.List, m *tables.Material, c *tables.Coating, below Stack) finding.List {
+func aboveBarrier(out finding.List, m *tables.Material, c *tables.Coating, below ...Stack) finding.List {
 	if c.Role == tables.Bare || m.Painted == tables.Never {
 		return out
 	}
@@ -100,7 +103,7 @@ func aboveBarrier(out finding.List, m *tables.Material, c *tables.Coating, below
 	if !copper && !wants {
 		return out
 	}
-	there := barred(m, below)
+	there := barred(m, below...)
 	film := finding.Fact{Name: "film", Value: m.Film.Low}
 	build := func() []finding.Step { return []finding.Step{{Do: finding.Barrier, Coating: m.With, Film: m.Film}} }
 	if copper {
@@ -123,18 +126,19 @@ func aboveBarrier(out finding.List, m *tables.Material, c *tables.Coating, below
 	return out
 }
 
-// oldCopper adds the old films that the material does not bear, each once. Nothing reported counts as an unknown film.
-func oldCopper(out finding.List, b *tables.Book, m *tables.Material, p *Part) finding.List {
+// oldCopper lists the old films that the material does not bear, each once. Nothing reported counts as an unknown film.
+func oldCopper(b *tables.Book, m *tables.Material, p *Part) finding.List {
 	if m.Painted == tables.Never {
-		return out
+		return nil
 	}
 	if len(p.Found) == 0 {
 		u := unknownLayer(b)
 		if comesOff(m, &u.Coating) {
-			out = append(out, notReported(p), offFinding(m, &u.Coating, finding.Needs))
+			return finding.List{notReported(p), offFinding(m, &u.Coating, finding.Needs)}
 		}
-		return out
+		return nil
 	}
+	var out finding.List
 	for i := range p.Found {
 		if c := &p.Found[i].Coating; comesOff(m, c) {
 			out = append(out, offFinding(m, c, finding.Needs))

@@ -21,10 +21,12 @@ import (
 // at least one finding. Steps name their coating; the film and the number of coats are set in a Route.
 //
 // Basis: common practice, no source.
-func Over(b *tables.Book, next tables.Coating, old Layer) finding.List { return over(b, &next, &old) }
+func Over(b *tables.Book, next tables.Coating, old Layer) finding.List {
+	return over(make(finding.List, 0, 2), b, &next, &old)
+}
 
-func over(b *tables.Book, next *tables.Coating, old *Layer) finding.List {
-	out := make(finding.List, 0, 2)
+// over adds the findings of Over.
+func over(out finding.List, b *tables.Book, next *tables.Coating, old *Layer) finding.List {
 	c := &old.Coating
 	past := true
 	if !old.bare() && next.Role != tables.Bare {
@@ -50,7 +52,7 @@ func over(b *tables.Book, next *tables.Coating, old *Layer) finding.List {
 			}
 		}
 	}
-	row, ok := bestRow(b, next, c, past)
+	row, ok := b.OvercoatOf(next, c, past)
 	if !ok {
 		return append(out, finding.Finding{Rule: ruleUnwritten, Verdict: finding.Ask, About: next.Name, Against: c.Name})
 	}
@@ -112,7 +114,14 @@ func needsOwn(next, old *tables.Coating, row *tables.Overcoat) bool {
 
 // rowSteps are the steps of a row; those that put something on name it.
 func rowSteps(row *tables.Overcoat) []finding.Step {
-	var out []finding.Step
+	n := 0
+	for range row.Steps() {
+		n++
+	}
+	if n == 0 {
+		return nil
+	}
+	out := make([]finding.Step, 0, n)
 	for a := range row.Steps() {
 		s := finding.Step{Do: a}
 		switch {

@@ -33,50 +33,11 @@ type Route struct {
 //	effort = Σ hours of the step × coats of the step
 //
 // Basis: common practice; hours by memory of practice.
-func Routes(b *tables.Book, p Part, want tables.Coating) []Route {
-	m, err := b.Material(p.Material)
-	if err != nil {
-		return []Route{{Findings: finding.List{
-			{Rule: ruleMaterialUnknown, Verdict: finding.Ask, About: want.Name, Against: p.Material},
-			{Rule: ruleRouteNone, Verdict: finding.Forbidden, About: want.Name, Against: p.Name},
-		}}}
-	}
-	always := onSurface(b, &m, &want, p.Zone)
-	if always.Worst() == finding.Forbidden {
-		return []Route{{Keeps: slices.Clip(p.Found), Findings: always}}
-	}
-	if m.Painted == tables.Never {
-		return []Route{unpainted(b, &p, always)}
-	}
-	found := p.Found
-	if len(found) == 0 {
-		found = Stack{unknownLayer(b)}
-		always = append(always, notReported(&p))
-	}
-	j := journey{b: b, m: &m, part: &p, want: &want, found: found, always: always}
-	var out []Route
-	var barred finding.List
-	if !found[0].bare() {
-		w := j.start(found)
-		if w.keep() {
-			out = append(out, w.route())
-		} else {
-			barred = w.barred
-		}
-	}
-	if w := j.strip(barred); len(w.barred) == 0 {
-		out = append(out, w.route())
-	} else {
-		barred = append(barred, w.barred...)
-	}
-	if len(out) == 0 {
-		none := finding.Finding{Rule: ruleRouteNone, Verdict: finding.Forbidden, About: want.Name, Against: p.Name}
-		return []Route{{Keeps: slices.Clip(p.Found), Findings: slices.Concat(always, barred, finding.List{none})}}
-	}
-	slices.SortStableFunc(out, func(a, b Route) int {
-		return cmp.Or(cmp.Compare(a.Effort.Typical, b.Effort.Typical), cmp.Compare(a.Adds.coats(), b.Adds.coats()), strings.Compare(a.words(), b.words()))
-	})
-	return out
+func Routes(b *tables.Book, p Part, want tables.Coating) []Route { return On(b, p).Routes(&want) }
+
+// before reports whether the route is better than the other: by typical hours, then fewer coats put on, then by its steps.
+func (r *Route) before(o *Route) bool {
+	return cmp.Or(cmp.Compare(r.Effort.Typical, o.Effort.Typical), cmp.Compare(r.Adds.coats(), o.Adds.coats()), strings.Compare(r.words(), o.words())) < 0
 }
 
 // unpainted is the way of a part that never takes paint: what is on it comes off.
@@ -111,14 +72,14 @@ func (r *Route) words() string {
 func effort(b *tables.Book, steps []finding.Step) quantity.Range[float64] {
 	var sum quantity.Range[float64]
 	for _, s := range steps {
-		row, err := b.Step(s.Do)
-		if err != nil {
+		hours, ok := b.Hours(s.Do)
+		if !ok {
 			continue // a book of one's own without the row: the work has no hours
 		}
 		n := float64(max(1, s.Coats))
-		sum.Low += float64(row.Hours.Low * n)
-		sum.Typical += float64(row.Hours.Typical * n)
-		sum.High += float64(row.Hours.High * n)
+		sum.Low += float64(hours.Low * n)
+		sum.Typical += float64(hours.Typical * n)
+		sum.High += float64(hours.High * n)
 	}
 	return sum
 }

@@ -52,14 +52,14 @@ func onMetal(out finding.List, b *tables.Book, m *tables.Material, p *Part, s St
 		if l.found() {
 			return append(out, offFinding(m, &l.Coating, finding.Forbidden))
 		}
-		return append(out, atLeast(onSurface(b, m, &l.Coating, ""), finding.Forbidden)...)
+		return append(out, atLeast(onSurface(nil, b, m, &l.Coating, ""), finding.Forbidden)...)
 	}
 	zone := ""
 	if i == len(s)-1 {
 		zone = p.Zone
 	}
 	if !l.found() {
-		all := onSurface(b, m, &l.Coating, zone)
+		all := onSurface(nil, b, m, &l.Coating, zone)
 		if i < len(s)-1 {
 			all = atLeast(all, finding.Ask)
 		}
@@ -86,13 +86,13 @@ func onMetal(out finding.List, b *tables.Book, m *tables.Material, p *Part, s St
 func pairOf(out finding.List, b *tables.Book, s Stack, i int) finding.List {
 	next, old := &s[i], s[i-1]
 	if next.found() && old.found() {
-		if over(b, &next.Coating, &old).Worst() == finding.Forbidden && !old.bare() {
+		if over(nil, b, &next.Coating, &old).Worst() == finding.Forbidden && !old.bare() {
 			out = append(out, finding.Finding{Rule: ruleFoundPair, Verdict: finding.Caution, About: next.Coating.Name, Against: old.Coating.Name})
 		}
 		return out
 	}
 	fresh(&old)
-	out = append(out, over(b, &next.Coating, &old)...)
+	out = over(out, b, &next.Coating, &old)
 	if next.Coating.Role != tables.Antifouling && next.Coating.Role != tables.Blacking {
 		return out
 	}
@@ -105,7 +105,7 @@ func pairOf(out finding.List, b *tables.Book, s Stack, i int) finding.List {
 	}
 	deep := s[j]
 	deep.State = tables.Sound // its state was judged with the undercoat
-	for _, f := range over(b, &next.Coating, &deep) {
+	for _, f := range over(nil, b, &next.Coating, &deep) {
 		if f.Verdict == finding.Forbidden {
 			out = append(out, finding.Finding{Rule: ruleBuried, Verdict: finding.Forbidden, About: f.About, Against: f.Against, Basis: f.Basis})
 		}

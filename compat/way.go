@@ -11,69 +11,57 @@ import (
 	"boatyard.example/bottomwork/tables/quantity"
 )
 
-// journey is what all ways of one question share.
-type journey struct {
-	b      *tables.Book
-	m      *tables.Material
-	part   *Part
-	want   *tables.Coating
-	found  Stack
-	always finding.List // holds on every way
-	naked  *Layer       // the surface itself, once it is asked for
-}
-
 // way is one route being built: work and undercoats on top of the layers kept.
 type way struct {
-	*journey
+	*Surface
 	keeps    Stack
 	adds     Stack
 	steps    []finding.Step
 	findings finding.List
 	barred   finding.List // what makes it no way
+	hours    float64      // of the steps that a prepared way has, typical
 }
 
 // deepest bounds undercoats below undercoats: primer, barrier, tie coat and one to spare.
 const deepest = 4
 
-func (j *journey) start(keeps Stack) *way { return &way{journey: j, keeps: keeps} }
-
-// keep builds the way that leaves everything found in its place.
-func (w *way) keep() bool {
-	if f, thick := tooThick(w.b, w.found); thick && w.want.Role != tables.Bare {
-		w.barred = append(w.barred, f)
+// again returns a way that begins as w does and leaves w as it is.
+func (w *way) again() way {
+	return way{
+		Surface: w.Surface, keeps: slices.Clip(w.keeps), adds: slices.Clip(w.adds), steps: slices.Clip(w.steps),
+		findings: slices.Clip(w.findings), barred: slices.Clip(w.barred), hours: w.hours,
 	}
-	for i := range w.found {
-		w.stays(i)
-	}
-	if len(w.barred) > 0 {
-		return false
-	}
-	if w.want.Role == tables.Bare {
-		w.work(finding.Step{Do: finding.Wash})
-		return w.ready(w.want, 0)
-	}
-	if epoxyDepth(w.found) < len(w.found) {
-		if !w.lacksBarrier() {
-			return w.ready(w.want, 0)
-		}
-		w.barred = append(w.barred, atLeast(aboveBarrier(nil, w.m, w.want, w.found), finding.Needs)...)
-		return false
-	}
-	return w.buildBarrier() && w.ready(w.want, 0)
 }
 
-// stays judges whether the found layer may stay on the material, and in the state it is in.
-func (w *way) stays(i int) {
+// prepareKept prepares the ways that leave everything found in its place.
+func (s *Surface) prepareKept() {
+	if s.found[0].bare() {
+		return
+	}
+	s.stays, s.left = way{Surface: s, keeps: s.found}, way{Surface: s, keeps: s.found}
+	if f, thick := tooThick(s.b, s.found); thick {
+		s.stays.barred = append(s.stays.barred, f)
+	}
+	for i := range s.found {
+		s.stays.stay(i, false)
+		s.left.stay(i, true)
+	}
+	s.left.work(finding.Step{Do: finding.Wash})
+	s.sealed = barred(&s.m, s.found)
+}
+
+// stay judges whether the found layer may stay on the material, and in the state it is in.
+func (w *way) stay(i int, forGood bool) {
 	l := &w.found[i]
-	if comesOff(w.m, &l.Coating) {
-		w.barred = append(w.barred, offFinding(w.m, &l.Coating, finding.Forbidden))
+	if comesOff(&w.m, &l.Coating) {
+		w.barred = append(w.barred, offFinding(&w.m, &l.Coating, finding.Forbidden))
 		return
 	}
-	if holdsCopper(&l.Coating) && w.m.Takes(l.Coating.Biocide) == tables.OverBarrier && !barred(w.m, w.found[:i]) {
-		w.barred = append(w.barred, atLeast(aboveBarrier(nil, w.m, &l.Coating, w.found[:i]), finding.Needs)...)
+	if holdsCopper(&l.Coating) && w.m.Takes(l.Coating.Biocide) == tables.OverBarrier && !barred(&w.m, w.found[:i]) {
+		w.barred = append(w.barred, atLeast(aboveBarrier(nil, &w.m, &l.Coating, w.found[:i]), finding.Needs)...)
 		return
 	}
-	if i == len(w.found)-1 || w.want.Role == tables.Bare {
+	if i == len(w.found)-1 || forGood {
 		return // the top layer is judged with the coat over it
 	}
 	if f, ok := onState(w.b, &w.found[i+1].Coating, l); ok && l.State != "" && l.State != tables.NotReported {
@@ -88,66 +76,99 @@ func (w *way) stays(i int) {
 	}
 }
 
-// strip builds the way over sound epoxy, or over the bare surface.
-func (j *journey) strip(because finding.List) *way {
-	depth := epoxyDepth(j.found)
-	if depth == len(j.found) {
+// keep builds the way that leaves everything found in its place; false when it is no way, with what bars it.
+func (s *Surface) keep(want *tables.Coating) (w way, ok bool) {
+	if want.Role == tables.Bare {
+		w = s.left.again()
+		ok = len(w.barred) == 0 && w.ready(want, 0)
+		return w, ok
+	}
+	w = s.stays.again()
+	switch {
+	case len(w.barred) > 0:
+	case s.sealed || !s.asksBarrier(want):
+		ok = w.ready(want, 0)
+	case s.depth < len(s.found):
+		w.barred = atLeast(aboveBarrier(nil, &s.m, want, s.found), finding.Needs)
+	default:
+		ok = w.put(s.m.With, s.m.Film, 0) && w.ready(want, 0)
+	}
+	return w, ok
+}
+
+// prepareStripped prepares the ways over sound epoxy, or over the bare surface.
+func (s *Surface) prepareStripped() {
+	depth := s.depth
+	if depth == len(s.found) {
 		depth = 0
 	}
-	w := j.start(j.found[:depth])
-	if !j.found[0].bare() {
-		if suspect(j.found[depth:]) {
+	w := &s.stripped
+	w.Surface, w.keeps = s, s.found[:depth]
+	if !s.found[0].bare() {
+		if suspect(s.found[depth:]) {
 			w.work(finding.Step{Do: finding.Identify})
 		}
 		w.work(finding.Step{Do: finding.Strip})
+	}
+	s.primed = w.again()
+	if depth == 0 {
+		w.keeps, s.primed.keeps = nil, nil
+		if s.found[0].bare() {
+			w.work(finding.Step{Do: finding.Wash})
+		}
+		for a := range s.m.Prepare() {
+			s.primed.work(finding.Step{Do: a})
+		}
+		if s.m.Primer != "" {
+			s.primed.put(s.m.Primer, quantity.Range[quantity.Film]{}, 0)
+		}
+	}
+	s.sealedStripped = barred(&s.m, s.primed.keeps, s.primed.adds)
+	s.barriered = s.primed.again()
+	if len(s.primed.barred) == 0 && !s.sealedStripped && s.mayAskBarrier() {
+		s.barriered.put(s.m.With, s.m.Film, 0)
+	}
+	for _, w := range []*way{&s.stripped, &s.primed, &s.barriered} {
+		w.hours = effort(s.b, w.steps).Typical
+	}
+}
+
+// start is the prepared way that a coating begins with once what was found is stripped.
+func (s *Surface) start(want *tables.Coating) *way {
+	switch {
+	case len(s.primed.keeps) == 0 && want.Role == tables.Bare && s.m.Barrier != tables.OverBarrier:
+		return &s.stripped
+	case !s.sealedStripped && s.asksBarrier(want):
+		return &s.barriered
+	}
+	return &s.primed
+}
+
+// strip builds the way over sound epoxy, or over the bare surface.
+func (s *Surface) strip(want *tables.Coating, start *way, because finding.List) way {
+	w := start.again()
+	if len(because) > 0 {
+		w.findings = make(finding.List, 0, len(because)+len(start.findings)+2)
 		for _, f := range because {
 			f.Verdict, f.First = finding.Needs, []finding.Step{{Do: finding.Strip}}
 			w.findings = append(w.findings, f)
 		}
+		w.findings = append(w.findings, start.findings...)
 	}
-	if depth > 0 {
-		if w.buildBarrier() {
-			w.ready(w.want, 0)
-		}
-		return w
-	}
-	w.keeps = nil
-	bareWanted := w.want.Role == tables.Bare && w.m.Barrier != tables.OverBarrier
-	if bareWanted {
-		if j.found[0].bare() {
-			w.work(finding.Step{Do: finding.Wash})
-		}
-		w.ready(w.want, 0)
-		return w
-	}
-	for a := range w.m.Prepare() {
-		w.work(finding.Step{Do: a})
-	}
-	if w.m.Primer != "" && !w.put(w.m.Primer, quantity.Range[quantity.Film]{}, 0) {
-		return w
-	}
-	if w.buildBarrier() {
-		w.ready(w.want, 0)
+	if len(w.barred) == 0 {
+		w.ready(want, 0)
 	}
 	return w
 }
 
-// lacksBarrier reports whether the coating wanted, or the material, asks for a barrier that the layers so far do not make.
-func (w *way) lacksBarrier() bool {
-	asked := w.m.Takes(w.want.Biocide) == tables.OverBarrier || w.m.Barrier == tables.OverBarrier && w.want.Role != tables.Blacking
-	if !asked {
-		return false
-	}
-	if len(w.adds) == 0 {
-		return !barred(w.m, w.keeps)
-	}
-	all := append(w.keeps[:len(w.keeps):len(w.keeps)], w.adds...)
-	return !barred(w.m, all)
+// asksBarrier reports whether the coating wanted, or the material, asks for a barrier below it.
+func (s *Surface) asksBarrier(want *tables.Coating) bool {
+	return s.m.Takes(want.Biocide) == tables.OverBarrier || s.m.Barrier == tables.OverBarrier && want.Role != tables.Blacking
 }
 
-// buildBarrier puts the material's barrier on where one is asked for.
-func (w *way) buildBarrier() bool {
-	return !w.lacksBarrier() || w.put(w.m.With, w.m.Film, 0)
+// mayAskBarrier reports whether any coating asks for a barrier.
+func (s *Surface) mayAskBarrier() bool {
+	return slices.Contains([]tables.Policy{s.m.Barrier, s.m.Cuprous, s.m.Metallic, s.m.Other, s.m.Free}, tables.OverBarrier)
 }
 
 // work adds a step, unless the same work stands there since the last coat.
@@ -158,14 +179,12 @@ func (w *way) work(s finding.Step) {
 			break
 		}
 		if o.Do == s.Do {
-			if o.Grit == "" {
-				o.Grit = s.Grit
+			if o.Grit == "" && s.Grit != "" {
+				w.steps = slices.Clone(w.steps) // they may be those of a prepared way
+				w.steps[i].Grit = s.Grit
 			}
 			return
 		}
-	}
-	if w.steps == nil {
-		w.steps = make([]finding.Step, 0, 4)
 	}
 	w.steps = append(w.steps, s)
 }
@@ -178,22 +197,25 @@ func (w *way) top() *Layer {
 	case len(w.keeps) > 0:
 		return &w.keeps[len(w.keeps)-1]
 	}
-	if w.naked == nil {
-		l := bareLayer(w.b)
-		w.naked = &l
-	}
-	return w.naked
+	return &w.naked
 }
 
 // ready adds the work, and the undercoats, that make the top layer take the next coat.
 func (w *way) ready(next *tables.Coating, depth int) bool {
 	top := w.top()
-	fs := over(w.b, next, top)
+	before := len(w.findings)
+	all := over(w.findings, w.b, next, top)
+	fs := all[before:]
 	if bad := barring(fs); len(bad) > 0 {
 		w.barred = append(w.barred, bad...)
 		return false
 	}
-	w.findings = append(w.findings, fs...)
+	w.findings = all
+	more := 0
+	for i := range fs {
+		more += len(fs[i].First)
+	}
+	w.steps = slices.Grow(w.steps, more)
 	laid := false
 	for i := range fs {
 		for _, s := range fs[i].First {
@@ -224,7 +246,7 @@ func (w *way) put(key string, film quantity.Range[quantity.Film], depth int) boo
 		w.barred = append(w.barred, finding.Finding{Rule: ruleUnwritten, Verdict: finding.Ask, About: key, Against: w.m.Name})
 		return false
 	}
-	if bad := onSurface(w.b, w.m, &c, ""); bad.Worst() == finding.Forbidden {
+	if bad := onSurface(nil, w.b, &w.m, &c, ""); bad.Worst() == finding.Forbidden {
 		w.barred = append(w.barred, bad.At(finding.Forbidden)...)
 		return false
 	}
@@ -244,18 +266,14 @@ func (w *way) put(key string, film quantity.Range[quantity.Film], depth int) boo
 	return true
 }
 
-// route closes the way: laminate, metal, hours.
-func (w *way) route() Route {
-	r := Route{Steps: w.steps, Keeps: slices.Clip(w.keeps), Adds: w.adds}
-	r.Findings = append(make(finding.List, 0, len(w.always)+len(w.findings)+2), w.always...)
-	below := w.keeps
-	if len(w.adds) > 0 {
-		below = append(w.keeps[:len(w.keeps):len(w.keeps)], w.adds...)
-	}
-	r.Findings = aboveBarrier(r.Findings, w.m, w.want, below)
+// route closes the way to the coating wanted: laminate, metal, hours.
+func (w *way) route(want *tables.Coating, always finding.List) Route {
+	r := Route{Steps: slices.Clip(w.steps), Keeps: slices.Clip(w.keeps), Adds: slices.Clip(w.adds)}
+	r.Findings = append(make(finding.List, 0, len(always)+len(w.findings)+2), always...)
+	r.Findings = aboveBarrier(r.Findings, &w.m, want, w.keeps, w.adds)
 	r.Findings = append(r.Findings, w.findings...)
 	if w.part.Laminate == "wet" {
-		r.dryOut(w.m, w.want)
+		r.dryOut(&w.m, want)
 	}
 	r.Effort = effort(w.b, r.Steps)
 	return r

@@ -55,7 +55,8 @@ func (m Method) Check(b *tables.Book) finding.Faults {
 //
 // The low end takes the low area, the high solids, the low loss and the low residue; the high end the reverse; the typical
 // value takes the typical ones. Solids are the coating's; loss and residue those of the way of application. The residue is
-// counted once a coat, so zones that are painted in one go belong into one call. Thinner is not in the formula: it changes the
+// counted once a coat, so zones that are painted in one go belong into one call; on a small part it is at most what the coat
+// itself takes, since nobody fills a tray for a rudder stock (assumption). Thinner is not in the formula: it changes the
 // wet film and the volume in the tray, never the paint to buy. The reserve is not in it either: see Need.
 //
 // The area rises from low to high and is above zero, the film is above zero, coats are 1 to 50, the coating has volume solids
@@ -113,7 +114,12 @@ func litres(area quantity.Area, film quantity.Film, coats int, solids, loss quan
 	um := film.In(quantity.Micrometre, basePlaces, quantity.Up)
 	left := residue.In(quantity.Litre, basePlaces, quantity.Up)
 	den := solids.Number().Mul(hundred.Sub(loss.Number()))
-	num := decimal.NewFromInt(10).Mul(m2).Mul(um).Add(left.Mul(den)).Mul(decimal.NewFromInt(int64(coats)))
+	put := decimal.NewFromInt(10).Mul(m2).Mul(um)
+	tray := left.Mul(den)
+	if tray.Cmp(put) > 0 {
+		tray = put
+	}
+	num := put.Add(tray).Mul(decimal.NewFromInt(int64(coats)))
 	n, err := quantity.Quotient(num, den, litrePlaces, quantity.Up)
 	if err != nil {
 		return quantity.Volume{}, err

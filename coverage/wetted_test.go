@@ -177,7 +177,7 @@ func TestStripsNotMeasured(t *testing.T) {
 		measured []coverage.ZoneArea
 		want     string
 	}{
-		{[]coverage.ZoneArea{flat}, "No area was measured for the waterline strip and the leading edges, chines, keel sole and keel edges, so it counts with the flat and no extra coat is reckoned for it."},
+		{[]coverage.ZoneArea{flat}, "No area was measured for the waterline strip and the edges, so it counts with the flat and no extra coat is reckoned for it."},
 		{[]coverage.ZoneArea{flat, edges}, "No area was measured for the waterline strip, so it counts with the flat and no extra coat is reckoned for it."},
 		{[]coverage.ZoneArea{flat, edges, waterline}, ""},
 	} {

@@ -8,6 +8,7 @@ import (
 	"sync"
 
 	"boatyard.example/bottomwork/tables/finding"
+	"boatyard.example/bottomwork/tables/quantity"
 )
 
 //go:embed data
@@ -37,7 +38,7 @@ type Book struct {
 	sources    shelf[Source]
 	rules      shelf[Rule]
 
-	onOld map[string][]int // places of the overcoat rows, by their old field
+	onOld map[string][]speaker // the overcoat rows by their old field
 }
 
 // tableNames are the arrays that a file may hold.
@@ -105,6 +106,7 @@ func build(records map[string][]*record, faults *finding.Faults) (*Book, error) 
 	b.laws.fill("law", records["law"], faults, readLaw)
 	b.cautions.fill("caution", records["caution"], faults, readCaution)
 	b.classify()
+	b.settleLaws()
 	b.checkReferences(faults)
 	if err := faults.Err(); err != nil {
 		return nil, err
@@ -140,6 +142,17 @@ func (b *Book) Coating(key string) (Coating, error) { return b.coatings.get(key)
 
 // Coatings lists all coatings in file order.
 func (b *Book) Coatings() iter.Seq[Coating] { return b.coatings.all() }
+
+// Ranked lists the coatings that a bottom can end with, in file order: those of which Coating.Ranked is true.
+func (b *Book) Ranked() iter.Seq[Coating] {
+	return func(yield func(Coating) bool) {
+		for i := range b.coatings.rows {
+			if c := &b.coatings.rows[i]; c.Ranked() && !yield(*c) {
+				return
+			}
+		}
+	}
+}
 
 // Active returns the biocide of the key.
 func (b *Book) Active(key string) (ActiveRow, error) { return b.actives.get(key) }
@@ -194,6 +207,15 @@ func (b *Book) Step(a finding.Action) (StepRow, error) { return b.steps.get(stri
 
 // Steps lists all kinds of work.
 func (b *Book) Steps() iter.Seq[StepRow] { return b.steps.all() }
+
+// Hours returns the hours of the action's row, of one hand for a square metre; false when the book does not hold the action.
+func (b *Book) Hours(a finding.Action) (quantity.Range[float64], bool) {
+	i, ok := b.steps.at[string(a)]
+	if !ok {
+		return quantity.Range[float64]{}, false
+	}
+	return b.steps.rows[i].Hours, true
+}
 
 // Factor returns the number of the key.
 func (b *Book) Factor(key string) (Factor, error) { return b.factors.get(key) }

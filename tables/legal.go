@@ -48,6 +48,10 @@ type Law struct {
 	roles    []string
 	waters   []string
 	steps    []finding.Action
+
+	where string   // name of its place
+	lies  []string // the places that its place lies in, itself first
+	facts []finding.Fact
 }
 
 // Biocides lists the biocide classes it speaks of; none: every coating.
@@ -70,6 +74,50 @@ func (l Law) Waters() iter.Seq[string] { return slices.Values(l.waters) }
 
 // Steps lists the work that it asks for, in order; given when its verdict is needs.
 func (l Law) Steps() iter.Seq[finding.Action] { return slices.Values(l.steps) }
+
+// Where returns the name of the law's place.
+func (l Law) Where() string { return l.where }
+
+// LiesIn reports whether the law's place is the place of the key, or lies in it.
+func (l Law) LiesIn(place string) bool { return slices.Contains(l.lies, place) }
+
+// Facts lists what a finding tells of the law: law, says, place; then from, to, content, release, within, read and doubt where
+// the row gives them.
+func (l Law) Facts() iter.Seq[finding.Fact] { return slices.Values(l.facts) }
+
+// settleLaws works out once what every question would work out again: where each law's place lies, and the law's facts.
+func (b *Book) settleLaws() {
+	for i := range b.laws.rows {
+		l := &b.laws.rows[i]
+		l.where = l.Place
+		for key := l.Place; !slices.Contains(l.lies, key); { // places in a ring end it; checkReferences notes them
+			l.lies = append(l.lies, key)
+			at, ok := b.places.at[key]
+			if !ok {
+				break
+			}
+			p := &b.places.rows[at]
+			if key == l.Place {
+				l.where = p.Name
+			}
+			key = p.Within
+		}
+		l.facts = []finding.Fact{{Name: "law", Value: l.Name}, {Name: "says", Value: l.Says}, {Name: "place", Value: l.where}}
+		add := func(given bool, name string, v any) {
+			if given {
+				l.facts = append(l.facts, finding.Fact{Name: name, Value: v})
+			}
+		}
+		add(l.From.Given(), "from", l.From)
+		add(l.To.Given(), "to", l.To)
+		add(l.CopperMax.Given(), "content", l.CopperMax)
+		add(l.ReleaseMax.Given(), "release", l.ReleaseMax)
+		add(l.Within.Given(), "within", l.Within)
+		add(l.ReadOn.Given(), "read", l.ReadOn)
+		doubt := l.Basis("verdict").Doubt
+		add(doubt != "", "doubt", doubt)
+	}
+}
 
 // BerthRoles lists what a place can be to a boat.
 func BerthRoles() []string { return []string{"painted", "kept", "visited", "cleaned"} }

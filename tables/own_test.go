@@ -202,6 +202,22 @@ func TestSafetyRows(t *testing.T) {
 	}
 }
 
+// A safety row that two own folders replace, cell by cell, keeps both reasons: both cells stand.
+func TestBothReasonsAreKept(t *testing.T) {
+	const head = "[[material]]\nkey = \"aluminium\"\nbasis = \"own table\"\nsource = \"letter\"\noverride = true\n"
+	b, err := with(t, head+"cuprous_oxide = \"fine\"\nreason = \"first\"\n").With(ownFile(head + "metallic_copper = \"fine\"\nreason = \"second\"\n"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	m, err := b.Material("aluminium")
+	if err != nil || m.Cuprous != tables.Allowed || m.Metallic != tables.Allowed {
+		t.Errorf("aluminium takes %q and %q, %v", m.Cuprous, m.Metallic, err)
+	}
+	if over, want := slices.Collect(b.Overrides()), []string{"material[aluminium]: first; second"}; !slices.Equal(over, want) {
+		t.Errorf("overrides %q, want %q", over, want)
+	}
+}
+
 // A row that no table guards is replaced without a reason and is not listed.
 func TestPlainRowsNeedNoOverride(t *testing.T) {
 	b := with(t, "[[factor]]\nkey = \"q10\"\nbasis = \"own table\"\nsource = \"log\"\nvalue = 2\n")

@@ -151,7 +151,11 @@ func overlay(table string, base, own []*record, faults *finding.Faults) []*recor
 				r.Fault(finding.ErrSafety, "", "a row that replaces a safety row",
 					`override = true and reason = "why, and who decided"; both are printed in every report`)
 			}
-			merged.over = fmt.Sprintf("%s[%s]: %s", table, o.key(), reason)
+			if merged.over == "" {
+				merged.over = fmt.Sprintf("%s[%s]: %s", table, o.key(), reason)
+			} else { // what the earlier reason was for may still stand
+				merged.over += "; " + reason
+			}
 		}
 		out[i] = merged
 	}

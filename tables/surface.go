@@ -21,6 +21,7 @@ type Material struct {
 	Film       quantity.Range[quantity.Film] // dry film of the barrier
 	With       string                        // key of the coating that the barrier is built of
 	Primer     string                        // key of the primer on the bare surface; empty when none is needed
+	Metal      bool                          // lies in the galvanic series
 	KeepsClean bool                          // keeps growth off by itself, so that paint would only take that away
 	TwoPack    bool                          // takes rigid two-pack coats
 	OldCopper  bool                          // old films with copper, or unknown, may stay; false: they come off
@@ -82,6 +83,7 @@ func readMaterial(r *entry.Row) Material {
 		Primer:     r.Text("primer"),
 		TwoPack:    r.YesNo("two_pack").True(),
 		KeepsClean: r.YesNo("keeps_clean").True(),
+		Metal:      r.YesNo("metal").True(),
 		OldCopper:  r.YesNo("old_copper_stays").True(),
 		Carrier:    r.Word("carrier", "solvent", "water"),
 		bare:       readActions(r, "prepare"),
@@ -199,33 +201,6 @@ func readOvercoat(r *entry.Row) Overcoat {
 	return o
 }
 
-// indexOvercoats notes the rows by their old field.
-func (b *Book) indexOvercoats() {
-	b.onOld = map[string][]int{}
-	for i := range b.overcoats.rows {
-		old := b.overcoats.rows[i].Old
-		b.onOld[old] = append(b.onOld[old], i)
-	}
-}
-
-// OvercoatsOn lists the rows of coat over coat that may speak of the old coating: those that name it by key, mechanism, role or as
-// an antifouling, and those that name none. It is Overcoats without the rows that cannot, in the order of those words.
-func (b *Book) OvercoatsOn(old Coating) iter.Seq[Overcoat] {
-	words := [...]string{"", old.Key, string(old.Mechanism), string(old.Role), string(Antifouling)}
-	return func(yield func(Overcoat) bool) {
-		for i, w := range words {
-			if i > 0 && (w == "" || slices.Contains(words[:i], w)) {
-				continue
-			}
-			for _, at := range b.onOld[w] {
-				if !yield(b.overcoats.rows[at]) {
-					return
-				}
-			}
-		}
-	}
-}
-
 // Zone is a place on the bottom: a part (hull, keel, rudder, leg …) or a strip of the hull (flat, waterline, edges).
 type Zone struct {
 	Row
@@ -267,7 +242,7 @@ func readRuleID(r *entry.Row) finding.ID {
 }
 
 var actionWords = []string{string(finding.Wash), string(finding.Degrease), string(finding.Abrade), string(finding.Identify), string(finding.TestPatch), string(finding.SpotRepair),
-	string(finding.DryOut), string(finding.Tie), string(finding.Seal), string(finding.Strip), string(finding.Blast), string(finding.Prime), string(finding.Barrier), string(finding.Polish), string(finding.Wait), string(finding.Mask), string(finding.Shift)}
+	string(finding.DryOut), string(finding.Tie), string(finding.Seal), string(finding.Strip), string(finding.Blast), string(finding.Prime), string(finding.Barrier), string(finding.Polish), string(finding.Wait), string(finding.Mask), string(finding.Shift), string(finding.Gap)}
 
 func readActions(r *entry.Row, key string) []finding.Action {
 	var out []finding.Action

@@ -105,6 +105,7 @@ func isSRGB(s string) bool {
 type StepRow struct {
 	Row
 	Hours    quantity.Range[float64] // of one hand, for a square metre
+	Wait     quantity.Duration       // that passes before the next work, beside the hours; not given: none
 	Says     string                  // what to do, in a painter's words
 	Hold     string                  // what must be true before going on; empty when nothing is checked
 	cautions []string
@@ -114,7 +115,7 @@ type StepRow struct {
 func (s StepRow) Cautions() iter.Seq[string] { return slices.Values(s.cautions) }
 
 func readStep(r *entry.Row) StepRow {
-	s := StepRow{Row: readRow(r), Says: r.Text("says"), Hold: r.Text("hold"), cautions: r.Texts("cautions")}
+	s := StepRow{Row: readRow(r), Says: r.Text("says"), Hold: r.Text("hold"), Wait: entry.Amount[quantity.Duration](r, "wait"), cautions: r.Texts("cautions")}
 	s.Hours, _ = r.Floats("hours_m2", 0, 20)
 	r.Need("text", "says")
 	r.Need("[low, typical, high] hours of one hand a square metre", "hours_m2")

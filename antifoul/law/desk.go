@@ -42,9 +42,8 @@ type entry struct {
 // not given never keeps a law away. When no berth is painted, she is taken to be painted where she is kept.
 func At(b *tables.Book, craft Craft, at []Berth, on quantity.Date) *Desk {
 	d := &Desk{b: b, spots: spotsOf(b, at), laws: map[subject][]entry{}}
-	within := parents(b)
 	for l := range b.Laws() {
-		if e, ok := d.enter(&l, within, craft, on); ok {
+		if e, ok := d.enter(&l, craft, on); ok {
 			d.laws[subject(l.Subject)] = append(d.laws[subject(l.Subject)], e)
 		}
 	}
@@ -52,9 +51,9 @@ func At(b *tables.Book, craft Craft, at []Berth, on quantity.Date) *Desk {
 }
 
 // enter prepares a law; false when it cannot touch the boat.
-func (d *Desk) enter(l *tables.Law, within map[string]string, craft Craft, on quantity.Date) (entry, bool) {
+func (d *Desk) enter(l *tables.Law, craft Craft, on quantity.Date) (entry, bool) {
 	var e entry
-	wet := d.seat(&e, l, within)
+	wet := d.seat(&e, l)
 	if len(e.spots)+len(e.parts) == 0 {
 		return entry{}, false
 	}
@@ -65,10 +64,7 @@ func (d *Desk) enter(l *tables.Law, within map[string]string, craft Craft, on qu
 	if !wet { // of parts nobody asks
 		e.missing = append(e.missing, "the water")
 	}
-	e.verdict, e.name, e.place = l.Verdict, l.Name, l.Place
-	if p, err := d.b.Place(l.Place); err == nil {
-		e.place = p.Name
-	}
+	e.verdict, e.name, e.place = l.Verdict, l.Name, l.Where()
 	e.classes, e.actives, e.mechs = classesOf(l.Biocides()), slices.Collect(l.Actives()), slices.Collect(l.Mechanisms())
 	if e.copper = math.Inf(1); l.CopperMax.Given() {
 		e.copper = l.CopperMax.Float(quantity.Percent)
@@ -76,13 +72,13 @@ func (d *Desk) enter(l *tables.Law, within map[string]string, craft Craft, on qu
 	for a := range l.Steps() {
 		e.steps = append(e.steps, finding.Step{Do: a})
 	}
-	e.facts, e.basis = factsOf(l, e.place), []finding.Basis{l.Basis("verdict")}
+	e.facts, e.basis = slices.Collect(l.Facts()), []finding.Basis{l.Basis("verdict")}
 	return e, true
 }
 
 // seat notes the spots at which the law applies or may, and those of which only a part has it. It reports whether the water of
 // one spot at least is the law's for certain; that spot then comes first, since the finding names it.
-func (d *Desk) seat(e *entry, l *tables.Law, within map[string]string) bool {
+func (d *Desk) seat(e *entry, l *tables.Law) bool {
 	var roles, waters []string
 	read, wet := false, false
 	for i := range d.spots {
@@ -91,7 +87,7 @@ func (d *Desk) seat(e *entry, l *tables.Law, within map[string]string) bool {
 		if here && s.place != "" && (!s.read.Given() || l.ReadOn.Before(s.read)) {
 			s.read = l.ReadOn
 		}
-		part := !here && s.holds(within, l.Place)
+		part := !here && s.place != "" && l.LiesIn(s.place)
 		if !here && !part {
 			continue
 		}
@@ -178,25 +174,6 @@ func touches(l *tables.Law, craft Craft, on quantity.Date) (answer, []string) {
 		return maybe, missing
 	}
 	return yes, nil
-}
-
-// factsOf lists the values of a law for a finding.
-func factsOf(l *tables.Law, place string) []finding.Fact {
-	fs := []finding.Fact{{Name: "law", Value: l.Name}, {Name: "says", Value: l.Says}, {Name: "place", Value: place}}
-	add := func(given bool, name string, v any) {
-		if given {
-			fs = append(fs, finding.Fact{Name: name, Value: v})
-		}
-	}
-	add(l.From.Given(), "from", l.From)
-	add(l.To.Given(), "to", l.To)
-	add(l.CopperMax.Given(), "content", l.CopperMax)
-	add(l.ReleaseMax.Given(), "release", l.ReleaseMax)
-	add(l.Within.Given(), "within", l.Within)
-	add(l.ReadOn.Given(), "read", l.ReadOn)
-	doubt := l.Basis("verdict").Doubt
-	add(doubt != "", "doubt", doubt)
-	return fs
 }
 
 // listed joins what is missing for a sentence.

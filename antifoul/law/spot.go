@@ -78,28 +78,6 @@ func (s *spot) find(b *tables.Book, key string) {
 	}
 }
 
-// parents maps each place of the book to the one that it lies in.
-func parents(b *tables.Book) map[string]string {
-	out := map[string]string{}
-	for p := range b.Places() {
-		out[p.Key] = p.Within
-	}
-	return out
-}
-
-// holds reports whether the place of the key lies in the spot's place.
-func (s *spot) holds(within map[string]string, key string) bool {
-	if s.place == "" {
-		return false
-	}
-	for range within {
-		if key = within[key]; key == s.place {
-			return true
-		}
-	}
-	return false
-}
-
 // plays reports whether the spot has one of the law's roles.
 func (s *spot) plays(roles []string) bool {
 	return len(roles) == 0 || s.role == "" || slices.Contains(roles, s.role) || s.paints && slices.Contains(roles, "painted")

@@ -36,77 +36,141 @@ func (c *composer) answer() {
 func (c *composer) partAnswer(p antifoul.PartRanking) string {
 	name := sentence(p.Part)
 	if len(p.Left) > 0 {
-		out := name + ": left bare."
-		for _, f := range p.Left {
-			out += " " + c.job.Book.Say(f, c.units)
-		}
-		return out
+		return name + ": left bare. " + c.left(p)
 	}
 	s, ok := c.job.Scheme(p.Part)
 	if !ok {
 		return name + ": " + c.nothing(p)
 	}
 	place, _ := p.Of(s.Coating.Key)
+	why := c.because(p, place)
 	out := fmt.Sprintf("%s: %s%s.", name, s.Coating.Name, tierWords(place))
-	if place.Tied {
-		out += fmt.Sprintf(" It shares its place with %s.", and(c.tiedWith(p, place)))
+	if hull, ok := c.job.Scheme(c.job.Ranking.Hull().Part); ok && p.Zone != antifoul.HullZone && hull.Coating.Key == s.Coating.Key {
+		hullPlace, _ := c.job.Ranking.Hull().Of(s.Coating.Key)
+		if c.because(c.job.Ranking.Hull(), hullPlace) == why {
+			out, why = fmt.Sprintf("%s: as the hull.", name), ""
+		}
 	}
+	return out + why + c.coatsWords(s) + c.lastsWords(s)
+}
+
+// left says why a part is left bare.
+func (c *composer) left(p antifoul.PartRanking) string {
+	var out []string
+	for _, f := range p.Left {
+		out = append(out, c.job.Book.Say(f, c.units))
+	}
+	return strings.Join(out, " ")
+}
+
+// because says what moved a place most, what it shares its place with, and what must be asked first.
+func (c *composer) because(p antifoul.PartRanking, place antifoul.Place) string {
+	out := ""
 	for _, f := range place.Reasons() {
 		out += " " + c.it(f)
 	}
-	out += c.asks(place)
-	if n := coats(s, compat.Working); n > 0 {
-		out += fmt.Sprintf(" %s of working paint", sentence(plural(n, "coat", "coats")))
-		if coats(s, compat.Extra) > 0 {
-			out += ", one more on waterline and edges"
-		}
-		if coats(s, compat.Signal) > 0 {
-			out += ", over one signal coat"
-		}
-		out += "."
+	if place.Tied {
+		out += fmt.Sprintf(" It shares its place with %s; choose among them by what the yard keeps.", and(c.tiedWith(p, place)))
 	}
-	if s.Lasts.Life.High > 0 {
-		out += " Good for " + monthsRange(s.Lasts.Life)
-		if s.Zone == antifoul.HullZone && s.Coating.Wears() {
-			out += " on the flat"
-		}
-		if s.Lasts.NextHaul.Given() {
-			out += ", so the next bottom paint is due from " + s.Lasts.NextHaul.String()
-		}
-		out += "."
-	}
-	return out
+	return out + c.asks(place)
 }
 
-// asks names the open questions of a place. Those of law are named by the law's name and said in full under Law.
-func (c *composer) asks(p antifoul.Place) string {
-	var laws []string
-	out := ""
-	for _, f := range p.Asks() {
-		law := ""
-		for _, x := range f.Facts {
-			if x.Name == "law" {
-				law = c.show(x.Value)
-			}
-		}
-		switch {
-		case law == "":
-			out += " Ask first: " + c.it(f)
-		case !slices.Contains(laws, law):
-			laws = append(laws, law)
-		}
+// coatsWords says how many coats go on.
+func (c *composer) coatsWords(s antifoul.Scheme) string {
+	n := coats(s, compat.Working)
+	if n == 0 {
+		return ""
 	}
-	if len(laws) > 0 {
-		out += " Ask first (see Law): " + strings.Join(laws, "; ") + "."
+	out := " " + sentence(plural(n, "working coat", "working coats"))
+	if coats(s, compat.Extra) > 0 {
+		out += ", one more on waterline and edges"
 	}
-	return out
+	if coats(s, compat.Signal) > 0 {
+		out += ", over one signal coat"
+	}
+	return out + "."
+}
+
+// lastsWords says how long the film lasts and where to look first.
+func (c *composer) lastsWords(s antifoul.Scheme) string {
+	f := s.Lasts
+	switch {
+	case f.Life.High <= 0:
+		return ""
+	case !f.Coating.Wears():
+		out := " Its action lasts " + monthsRange(f.Life) + " from launch"
+		if f.NextHaul.Given() {
+			out += ", so the next paint is due from " + f.NextHaul.String()
+		}
+		return out + "."
+	}
+	out := " It is worn through after " + earliest(f.Life)
+	if s.Zone == antifoul.HullZone {
+		out = " The flat is worn through after " + earliest(f.Life)
+	}
+	if z, ok := f.First(); ok && s.Zone == antifoul.HullZone && z.Months.Low < f.Life.Low {
+		out += "; look first at the " + c.zone(z.Zone)
+		if z.First.Given() {
+			out += ", from " + z.First.String()
+		}
+	} else if f.NextHaul.Given() {
+		out += "; look from " + f.NextHaul.String()
+	}
+	return out + "."
 }
 
 func (c *composer) nothing(p antifoul.PartRanking) string {
-	if len(p.Places) > 0 && p.Places[0].Tier == antifoul.Unsuited {
-		return fmt.Sprintf("nothing in these tables suits. Nearest is %s, but: %s", p.Places[0].Coating.Name, p.Places[0].Why())
+	for _, x := range p.Places {
+		if x.Tier == antifoul.Unsuited && x.Coating.Role != tables.Bare {
+			return fmt.Sprintf("nothing in these tables suits as asked. Nearest is %s, but: %s Change what stands against it, a shorter time until the next paint first, and ask again.", x.Coating.Name, x.Why())
+		}
 	}
 	return "nothing in these tables may be used. The reasons stand with each type below."
+}
+
+// asks names the open questions and the conditions of law of a place. Those of law are named by the law's name and said in full
+// under Law. No coating has none that a reader needs.
+func (c *composer) asks(p antifoul.Place) string {
+	if p.Coating.Role == tables.Bare {
+		return ""
+	}
+	var laws, conditions, others []string
+	for _, f := range p.Asks() {
+		if name := c.lawName(f); name == "" {
+			others = append(others, c.it(f))
+		} else if !slices.Contains(laws, name) {
+			laws = append(laws, name)
+		}
+	}
+	for _, f := range p.Law {
+		if name := c.lawName(f); f.Verdict == finding.Caution && name != "" && !slices.Contains(conditions, name) {
+			conditions = append(conditions, name)
+		}
+	}
+	out := ""
+	if len(others)+len(laws) > 0 {
+		out = " Ask first:"
+		if len(others) > 0 {
+			out += " " + strings.Join(others, " ")
+		}
+		if len(laws) > 0 {
+			out += " " + strings.Join(laws, "; ") + " (see Law)."
+		}
+	}
+	if len(conditions) > 0 {
+		out += " Conditions of law: " + strings.Join(conditions, "; ") + " (see Law)."
+	}
+	return out
+}
+
+// lawName is the name of the law that a finding speaks of; empty when it speaks of none.
+func (c *composer) lawName(f finding.Finding) string {
+	for _, x := range f.Facts {
+		if x.Name == "law" {
+			return c.show(x.Value)
+		}
+	}
+	return ""
 }
 
 func (c *composer) tiedWith(p antifoul.PartRanking, place antifoul.Place) []string {

@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"slices"
 
+	"boatyard.example/bottomwork/compat"
+	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
 )
 
@@ -17,7 +19,7 @@ func (c *composer) law() {
 	}
 	for _, s := range c.job.Schemes {
 		for _, p := range c.job.Ranking.Parts {
-			if p.Part != s.Part {
+			if p.Part != s.Part || s.Coating.Role == tables.Bare {
 				continue
 			}
 			place, _ := p.Of(s.Coating.Key)
@@ -77,24 +79,33 @@ func (c *composer) limits() {
 	items := []string{
 		"This is worked out from a boat file. Nobody has looked at the boat for it; what the file reports is taken as reported.",
 		"Structure, blisters, corrosion under paint, fastenings, running gear and everything above the paint line were not looked at.",
-		"No opinion is given on how long anything lasts beyond the ranges stated. It holds for the day on which it was asked and for the tables named at the top.",
+		"No opinion is given on how long anything lasts beyond the ranges stated. This report holds for the day on which it was asked and for the tables named at the top.",
 	}
-	if n := c.unmeasured(); n > 0 {
-		items = append(items, plural(n, "film was", "films were")+" reported without a measured thickness. On GRP and timber neither a magnetic nor an eddy-current gauge reads.")
-	}
+	items = append(items, c.unmeasured()...)
 	c.list(items)
 }
 
-func (c *composer) unmeasured() int {
-	n := 0
+// unmeasured names the parts with films of no measured thickness, and whether a gauge could read there.
+func (c *composer) unmeasured() []string {
+	var metal, other []string
 	for _, p := range c.job.Boat.Parts {
-		for _, l := range p.Found {
-			if !l.Film.Low.Given() && l.Coating.Key != "bare" {
-				n++
-			}
+		if !slices.ContainsFunc(p.Found, func(l compat.Layer) bool { return !l.Film.Low.Given() && l.Coating.Key != tables.BareSurface }) {
+			continue
+		}
+		if m, err := c.job.Book.Material(p.Material); err == nil && m.Metal {
+			metal = append(metal, p.Name)
+		} else {
+			other = append(other, p.Name)
 		}
 	}
-	return n
+	var out []string
+	if len(metal) > 0 {
+		out = append(out, "Films of no measured thickness on "+and(metal)+": on metal a magnetic or eddy-current gauge reads them, so measure.")
+	}
+	if len(other) > 0 {
+		out = append(out, "Films of no measured thickness on "+and(other)+": neither a magnetic nor an eddy-current gauge reads there.")
+	}
+	return out
 }
 
 // ownTables lists the values of the coatings used that own tables replaced.

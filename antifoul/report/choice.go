@@ -18,8 +18,9 @@ func (c *composer) choice() {
 			continue
 		}
 		c.head(2, "Why: "+p.Part)
-		if c.likeHull(p) {
-			c.say("The ranking of this part is that of the hull, type by type: the same tiers, points and reasons.")
+		if other, few := c.unlikeHull(p); few {
+			c.say("Type by type the ranking of this part is that of the hull, with the same points and reasons%s", map[bool]string{true: ".", false: ", but for these:"}[len(other) == 0])
+			c.list(other)
 			continue
 		}
 		if s, ok := c.job.Scheme(p.Part); ok {
@@ -33,19 +34,23 @@ func (c *composer) choice() {
 	}
 }
 
-// likeHull reports whether a part other than the hull ranks every type as the hull does.
-func (c *composer) likeHull(p antifoul.PartRanking) bool {
+// unlikeHull tells the types that stand otherwise on a part than on the hull; few is false when they are many, or when the part
+// does not get the hull's type.
+func (c *composer) unlikeHull(p antifoul.PartRanking) (other []string, few bool) {
 	hull := c.job.Ranking.Hull()
-	if p.Part == hull.Part || len(p.Places) != len(hull.Places) {
-		return false
+	mine, ok := c.job.Scheme(p.Part)
+	theirs, okHull := c.job.Scheme(hull.Part)
+	if p.Part == hull.Part || !ok || !okHull || mine.Coating.Key != theirs.Coating.Key {
+		return nil, false
 	}
-	for i, x := range p.Places {
-		y := hull.Places[i]
-		if x.Coating.Key != y.Coating.Key || x.Tier != y.Tier || x.Score != y.Score || c.outBecause(x, "it") != c.outBecause(y, "it") {
-			return false
+	for _, x := range p.Places {
+		y, found := hull.Of(x.Coating.Key)
+		if found && x.Tier == y.Tier && (x.Tier >= antifoul.Unsuited || x.Score == y.Score) && c.outBecause(x, "it") == c.outBecause(y, "it") {
+			continue
 		}
+		other = append(other, fmt.Sprintf("%s: %s, %.1f points. %s", sentence(x.Coating.Name), x.Tier, x.Score, c.outBecause(x, "it")))
 	}
-	return true
+	return other, len(other) <= 6
 }
 
 // why lists the criteria of the chosen type with the boat's number, the type's number and what each added or took.
@@ -54,7 +59,7 @@ func (c *composer) why(p antifoul.Place) {
 	c.list(c.findings(p.Findings, finding.Caution))
 	var rows [][]string
 	var said []string
-	for _, k := range p.Criteria {
+	for _, k := range p.Criteria() {
 		row, err := c.job.Book.Criterion(k.Key)
 		if err != nil || math.Abs(k.Points) < 0.05 && !k.Judged {
 			continue
@@ -127,8 +132,8 @@ func tierAnd(p antifoul.Place) string {
 // against is the sentence of the criterion that took most; the work of the route has its own column.
 func (c *composer) against(p antifoul.Place) string {
 	least := antifoul.Criterion{}
-	for _, k := range p.Criteria {
-		if k.Finding.Rule != "" && k.Key != "work" && k.Points < least.Points {
+	for _, k := range p.Criteria() {
+		if k.Finding.Rule != "" && k.Key != "work" && k.Value < 0.5 && k.Points < least.Points {
 			least = k
 		}
 	}
@@ -189,6 +194,8 @@ func (c *composer) ruledOut(p antifoul.PartRanking) {
 
 // outBecause says every reason that rules a type out, calling it by the word given.
 func (c *composer) outBecause(p antifoul.Place, name string) string {
+	defer func(was bool) { c.quiet = was }(c.quiet)
+	c.quiet = true
 	var out []string
 	for _, f := range p.Reasons() {
 		f.About = name

@@ -21,6 +21,7 @@ type composer struct {
 	sources []string // keys of the sources cited so far; the number in brackets is the place in this list
 	hold    string   // hold point of the coat told last
 	rates   []string // wear rates told so far, by coating
+	quiet   bool     // doubts are not noted: what is said is about types that are not used
 	doubts  []string // doubts met so far, in order
 }
 
@@ -91,7 +92,7 @@ func (c *composer) cite(source string) int {
 }
 
 func (c *composer) doubt(d string) {
-	if !slices.Contains(c.doubts, d) {
+	if !c.quiet && !slices.Contains(c.doubts, d) {
 		c.doubts = append(c.doubts, d)
 	}
 }
@@ -129,7 +130,7 @@ func (c *composer) zones(keys []string) string {
 	for _, k := range keys {
 		out = append(out, c.zone(k))
 	}
-	return strings.Join(out, ", ")
+	return and(out)
 }
 
 // show writes any value in the reader's units.
@@ -162,6 +163,21 @@ func spanOf[D quantity.Dim](r quantity.Range[quantity.Amount[D]], u quantity.Uni
 	return out
 }
 
+// earliest prints the low end of a wear range, rounded down, and the typical value. The far end is left out: no film is planned
+// by the slowest wear there is.
+func earliest(r quantity.Range[float64]) string {
+	low, typical := int(math.Floor(r.Low)), int(math.Floor(r.Typical))
+	switch {
+	case low >= 60:
+		return "five years or more"
+	case typical >= 60:
+		return fmt.Sprintf("%s at the earliest, and lasts five years or more at typical wear", plural(low, "month", "months"))
+	case low == typical:
+		return "about " + plural(low, "month", "months")
+	}
+	return fmt.Sprintf("%s at the earliest, about %d at typical wear", plural(low, "month", "months"), typical)
+}
+
 // monthsRange prints calendar months, rounded down at the low end and up at the high end.
 func monthsRange(r quantity.Range[float64]) string {
 	low, high := int(math.Floor(r.Low)), int(math.Ceil(r.High))
@@ -172,7 +188,7 @@ func monthsRange(r quantity.Range[float64]) string {
 		return fmt.Sprintf("%d months to ten years or more", low)
 	}
 	if low == high {
-		return fmt.Sprintf("%d months", low)
+		return plural(low, "month", "months")
 	}
 	return fmt.Sprintf("%d to %d months", low, high)
 }

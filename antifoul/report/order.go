@@ -2,12 +2,15 @@ package report
 
 import (
 	"fmt"
+	"math"
+	"slices"
 	"strings"
 
 	"boatyard.example/bottomwork/antifoul"
 	"boatyard.example/bottomwork/compat"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
+	"boatyard.example/bottomwork/tables/quantity"
 )
 
 // order tells the work in its order, with the points at which it stops until something is right.
@@ -20,6 +23,7 @@ func (c *composer) order() {
 	for _, t := range c.job.Order {
 		items = append(items, c.task(t))
 	}
+	items = append([]string{"Look at what is not paint while she is dry: anodes, skin fittings, bearings, rudder and propeller."}, items...)
 	items = append(items, c.closing()...)
 	c.blocks = append(c.blocks, bullets{items: items, numbered: true})
 	days := c.job.Boat.Work.Hours(c.job.Hours)
@@ -64,12 +68,18 @@ func (c *composer) coat(t antifoul.Task) string {
 	}
 	text += purpose(k.For)
 	if k.For == compat.Extra {
-		text += ", on " + c.zones(t.Coat.Zones)
+		text += ", on the " + c.zones(t.Coat.Zones)
 	}
 	if w := window(k, c.units); w != "" {
 		text += "; next coat " + w
 	}
 	text += "."
+	if t.Says != "" {
+		text += " " + t.Says
+	}
+	if t.Hold != "" {
+		text += " Hold: " + t.Hold
+	}
 	if !k.Coating.ApplyMin.Given() {
 		return text
 	}
@@ -96,20 +106,39 @@ func (c *composer) closing() []string {
 		}
 		parts[s.Coating.Key] = append(parts[s.Coating.Key], s.Part)
 	}
+	for _, s := range c.job.Schemes {
+		for _, k := range s.Coats {
+			if k.Layer.For != compat.Undercoat || !k.Layer.Coating.LaunchMin.Given() {
+				continue
+			}
+			text := fmt.Sprintf("New %s cures for at least %s before the water, longer when it is colder than %s.", k.Layer.Coating.Name, k.Layer.Coating.LaunchMin.Show(c.units), k.Layer.Coating.At.Show(c.units))
+			if !slices.Contains(out, text) {
+				out = append(out, text)
+			}
+		}
+	}
 	for _, s := range types {
 		k := s.Coating
-		text := fmt.Sprintf("%s: %s dries for at least %s before the water", sentence(and(parts[k.Key])), k.Name, k.LaunchMin.Show(c.units))
+		text := fmt.Sprintf("%s: %s dries for at least %s before the water.", sentence(and(parts[k.Key])), k.Name, k.LaunchMin.Show(c.units))
 		if k.AirNew.Given() {
-			text += fmt.Sprintf(" and may stand dry for %s at most; later it is scuffed or recoated", k.AirNew.Show(c.units))
+			text += fmt.Sprintf(" It may stand dry for %s at most; later it is scuffed or recoated.", k.AirNew.Show(c.units))
 		}
-		out = append(out, text+".")
+		if w := c.job.Boat.Work; w.Launch.Given() && !w.LaunchOpen.True() {
+			last := w.Launch.AddDays(-int(math.Ceil(k.LaunchMin.Float(quantity.Day))))
+			text += fmt.Sprintf(" With the launch on %s the last coat goes on by %s", w.Launch, last)
+			if first := w.Launch.AddDays(-int(k.AirNew.Float(quantity.Day))); k.AirNew.Given() && first.After(c.job.Boat.On) {
+				text += " and not before " + first.String()
+			}
+			text += "."
+		}
+		out = append(out, text)
 	}
 	for _, p := range c.job.Ranking.Parts {
 		if len(p.Left) > 0 {
-			out = append(out, sentence(p.Part)+": keep paint off it, take the masking off before launch, renew it where it is a used-up anode.")
+			out = append(out, sentence(p.Part)+": no paint on it; masking off before launch; an anode that is half gone is renewed.")
 		}
 	}
-	return append(out, "While she is dry: anodes, seacocks, bearings, rudder play and propeller.")
+	return out
 }
 
 // pads tells how the places under stands, blocks and chains are finished.
@@ -125,7 +154,9 @@ func (c *composer) pads() {
 		}
 		var items []string
 		for _, l := range s.Patch {
-			items = append(items, c.finding(l.Finding))
+			if text := c.finding(l.Finding); !slices.Contains(items, text) && (l.MayLap || l.Layer.Coating.Key != s.Coating.Key) {
+				items = append(items, text)
+			}
 		}
 		c.say("Each of these places starts again from the beginning and is stepped, the lowest layer smallest:")
 		c.list(items)

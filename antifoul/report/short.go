@@ -2,6 +2,7 @@ package report
 
 import (
 	"fmt"
+	"strings"
 
 	"boatyard.example/bottomwork/antifoul"
 	"boatyard.example/bottomwork/compat"
@@ -34,9 +35,14 @@ func (c *composer) short() {
 		c.head(2, "Buy")
 		var rows [][]string
 		for _, g := range c.job.Buy {
-			rows = append(rows, []string{g.Coating.Name, c.colour(g.Colour), round2(g.Need, c.units), cans(g)})
+			cost := "–"
+			if g.Cost.Given() {
+				cost = g.Cost.String()
+			}
+			rows = append(rows, []string{g.Coating.Name, c.colour(g.Colour), round2(g.Need, c.units), cans(g), cost})
 		}
-		c.table([]string{"Coating", "Colour", "Litres", "Cans"}, rows)
+		c.table([]string{"Coating", "Colour", "Need", "Cans", "Cost"}, rows)
+		c.ownTables()
 	}
 	c.head(2, "Watch for")
 	c.list(c.shortWatch())
@@ -56,16 +62,15 @@ func (c *composer) shortAnswer(p antifoul.PartRanking) string {
 	s, ok := c.job.Scheme(p.Part)
 	switch {
 	case len(p.Left) > 0:
-		out := sentence(p.Part) + ":"
-		for _, f := range p.Left {
-			out += " " + c.job.Book.Say(f, c.units)
-		}
-		return out
+		return sentence(p.Part) + ": " + c.left(p)
 	case !ok:
 		return sentence(p.Part) + ": " + c.nothing(p)
 	}
 	place, _ := p.Of(s.Coating.Key)
 	out := fmt.Sprintf("%s: %s%s.", sentence(p.Part), s.Coating.Name, tierWords(place))
+	if hull, ok := c.job.Scheme(c.job.Ranking.Hull().Part); ok && hull.Part != s.Part && hull.Coating.Key == s.Coating.Key {
+		return sentence(p.Part) + ": as the hull."
+	}
 	for i, f := range place.Reasons() {
 		if i < 2 {
 			out += " " + c.it(f)
@@ -84,7 +89,7 @@ func (c *composer) shortTask(t antifoul.Task) string {
 		out += " in " + c.colour(k.Colour)
 	}
 	if k.For == compat.Extra {
-		out += " on " + c.zones(t.Coat.Zones)
+		out += " on the " + c.zones(t.Coat.Zones)
 	}
 	return out + "; next coat " + window(k, c.units) + "."
 }
@@ -97,18 +102,9 @@ func (c *composer) shortWatch() []string {
 				out = append(out, fmt.Sprintf("%s, %s showing: %s", sentence(s.Part), c.colour(k.Layer.Colour), c.job.Book.Say(k.Shows, c.units)))
 			}
 		}
-		f := s.Lasts
-		if f.Life.High <= 0 {
-			continue
+		if text := strings.TrimSpace(c.lastsWords(s)); text != "" {
+			out = append(out, sentence(s.Part)+": "+text)
 		}
-		text := fmt.Sprintf("%s: good for %s", sentence(s.Part), monthsRange(f.Life))
-		if z, ok := f.First(); ok {
-			text += fmt.Sprintf("; look first at the %s, from %d months after launch", c.zone(z.Zone), int(z.Months.Low))
-		}
-		if f.NextHaul.Given() {
-			text += "; next haul-out " + f.NextHaul.String()
-		}
-		out = append(out, text+".")
 	}
 	return out
 }

@@ -9,7 +9,7 @@ import (
 
 // wear tells what the colours mean and how long each film lasts.
 func (c *composer) wear() {
-	if len(c.job.Schemes) == 0 {
+	if len(c.job.Buy) == 0 {
 		return
 	}
 	c.head(2, "What the colours will tell, and when")
@@ -28,6 +28,9 @@ func (c *composer) colourKey(s antifoul.Scheme) {
 	for i := len(s.Key) - 1; i >= 0; i-- {
 		k := s.Key[i]
 		rows = append(rows, []string{c.colour(k.Layer.Colour), k.Layer.Coating.Name, c.job.Book.Say(k.Shows, c.units)})
+	}
+	if len(rows) == 0 {
+		return
 	}
 	c.say("Top to bottom, what it means when a colour shows:")
 	c.table([]string{"Colour", "Layer", "When it shows"}, rows)
@@ -50,18 +53,17 @@ func (c *composer) forecast(s antifoul.Scheme) {
 			if z.First.Given() {
 				first = z.First.String()
 			}
-			rows = append(rows, []string{sentence(c.zone(z.Zone)), fmt.Sprintf("%.0f to %.0f µm", z.Film.Low, z.Film.High), monthsRange(z.Months), first})
+			rows = append(rows, []string{sentence(c.zone(z.Zone)), fmt.Sprintf("%.0f to %.0f µm", z.Film.Low, z.Film.High), earliest(z.Months), first})
 		}
-		c.say("The working film is worn through, and the colour under it shows:")
-		c.table([]string{"Zone", "Working film", "Calendar months after launch", "Begin to look from"}, rows)
+		c.table([]string{"Zone", "Working film", "Worn through after", "Begin to look from"}, rows)
 		if z, ok := f.First(); ok {
 			c.say("Look first at the %s. The low end of each range decides: it is when to begin to look.", c.zone(z.Zone))
 		}
 	} else if f.Life.High > 0 {
-		c.say("The film stays; its action lasts %s in this use (%s).", monthsRange(f.Life), f.Coating.Basis("life").Kind)
+		c.say("Its action lasts %s from launch in this use (%s).", monthsRange(f.Life), f.Coating.Basis("life").Kind)
 	}
 	if f.NextHaul.Given() {
-		c.say("Plan the next haul-out for %s; that is the low end, rounded down.", f.NextHaul)
+		c.say("Paint again from %s: the low end, rounded down, counted from the launch with her months ashore between the seasons.", f.NextHaul)
 	} else if f.Life.High > 0 {
 		c.say("The launch date is not fixed: count the months from the day she is wet.")
 	}

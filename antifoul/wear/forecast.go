@@ -57,7 +57,8 @@ func Predict(b *tables.Book, layers compat.Stack, u Use, zones []tables.Zone, la
 	if !f.Coating.Wears() {
 		f.Life = clip(Life(b, f.Coating, u, coats))
 		if driesOut(f.Coating, u) { // it ends with the season, whatever its months of active life
-			f.Life = quantity.Range[float64]{Low: min(f.Life.Low, 12), Typical: min(f.Life.Typical, 12), High: min(f.Life.High, 12)}
+			s := u.season()
+			f.Life = quantity.Range[float64]{Low: min(f.Life.Low, s), Typical: min(f.Life.Typical, s), High: min(f.Life.High, s)}
 		}
 		if f.Life.High > 0 { // the zero range: nothing is known to end it
 			f.NextHaul = after(launch, f.Life.Low)

@@ -95,17 +95,18 @@ func exact(tb testing.TB) tables.Coating {
 
 func TestPredictByHand(t *testing.T) {
 	f := wear.Predict(tables.Default(), scheme(exact(t), 3, 1), wear.Use{AshoreEachYear: quantity.Month.N(6)}, zones(t, "flat", "edges"), day(t, "2027-04-30"))
-	// Flat: 120, 150, 180 um; high wear 8, low 4; half of the time afloat. Edges: one coat more, 1.5 to 2 times the wear.
+	// Flat: 120, 150, 180 um; high wear 8, low 4: 15, 30, 45 months afloat in seasons of 6, so 24 + 3, 48 + 6, 84 + 3. Edges: one
+	// coat more, 1.5 to 2 times the wear: 10, 22.86, 40 months afloat, so 12 + 4, 36 + 4.86, 72 + 4.
 	for i, c := range []struct {
 		got  quantity.Range[float64]
 		want [3]float64
 	}{
 		{f.Rate, [3]float64{4, 5, 8}},
-		{f.Life, [3]float64{30, 60, 90}},
+		{f.Life, [3]float64{27, 54, 87}},
 		{f.Zones[0].Film, [3]float64{120, 150, 180}},
-		{f.Zones[0].Months, [3]float64{30, 60, 90}},
+		{f.Zones[0].Months, [3]float64{27, 54, 87}},
 		{f.Zones[1].Film, [3]float64{160, 200, 240}},
-		{f.Zones[1].Months, [3]float64{20, 2 * 200 / (5 * 1.75), 80}},
+		{f.Zones[1].Months, [3]float64{16, 36 + 200/(5*1.75) - 18, 76}},
 	} {
 		for j, w := range c.want {
 			if math.Abs(ends(c.got)[j]-w) > 1e-9 {
@@ -117,11 +118,11 @@ func TestPredictByHand(t *testing.T) {
 	if f.Coating.Key != "ablative-cuprous-multi" || f.Zones[0].Zone != "flat" || f.Zones[1].Zone != "edges" || f.Launch != day(t, "2027-04-30") {
 		t.Errorf("%s launched on %s, zones %v", f.Coating.Key, f.Launch, f.Zones)
 	}
-	if got, want := f.NextHaul, day(t, "2029-10-30"); got != want {
-		t.Errorf("next haul-out on %s, want 30 months later, %s", got, want)
+	if got, want := f.NextHaul, day(t, "2029-07-30"); got != want {
+		t.Errorf("next haul-out on %s, want 27 months later, %s", got, want)
 	}
-	if got, want := f.Zones[1].First, day(t, "2028-12-30"); got != want {
-		t.Errorf("the edges show from %s, want 20 months later, %s", got, want)
+	if got, want := f.Zones[1].First, day(t, "2028-08-30"); got != want {
+		t.Errorf("the edges show from %s, want 16 months later, %s", got, want)
 	}
 	first, ok := f.First()
 	if !ok || first.Zone != "edges" {
@@ -141,12 +142,12 @@ func TestNextHaulRoundsDown(t *testing.T) {
 		{"18 months", "", "2029-02-28"},
 		{"1 month", "", "2027-09-30"},
 		{"0.99 months", "", "2027-08-31"},
-		{"7 months", "5 months", "2028-08-31"},  // 7/12 of the year afloat: 12 calendar months
-		{"14 months", "5 months", "2029-08-31"}, // 24
-		{"6.99 months", "5 months", "2028-07-31"},
-		{"11 months", "1 months", "2028-08-31"},
-		{"5 months", "7 months", "2028-08-31"},
-		{"1 month", "11 months", "2028-08-31"},
+		{"7 months", "5 months", "2028-03-31"},  // one season of 7 months
+		{"14 months", "5 months", "2029-03-31"}, // two seasons of 7: the end of the second is month 19
+		{"6.99 months", "5 months", "2028-02-29"},
+		{"11 months", "1 months", "2028-07-31"},
+		{"5 months", "7 months", "2028-01-31"},
+		{"1 month", "11 months", "2027-09-30"},
 		{"119 months", "", "2037-07-31"},
 		{"120 months", "", "2037-08-31"},
 		{"500 months", "", "2037-08-31"}, // ten years are the most that is told
@@ -165,13 +166,78 @@ func TestWholeMonthsStayWhole(t *testing.T) {
 	launch := day(t, "2027-01-01")
 	for ashore := range int64(12) {
 		for months := int64(1); months <= 10; months++ {
-			// months years of life are 12 × months calendar months, of which (12 − ashore) × months afloat.
+			// So many seasons afloat end with the last season, not with the year.
 			c := own(t, "foul-release-silicone", fmt.Sprintf("life = \"%d months\"\n", (12-ashore)*months))
 			f := wear.Predict(b, scheme(c, 2, 0), wear.Use{AshoreEachYear: quantity.Month.N(ashore)}, nil, launch)
-			if want := launch.AddMonths(int(12 * months)); f.NextHaul != want {
+			if want := launch.AddMonths(int(12*(months-1) + 12 - ashore)); f.NextHaul != want {
 				t.Errorf("%d years with %d months ashore each: %s, want %s", months, ashore, f.NextHaul, want)
 			}
 		}
+	}
+}
+
+// A film that stands ashore each year for longer than its clock ends with the season, whatever its months of active life.
+func TestFilmsThatDryOutEndWithTheSeason(t *testing.T) {
+	b := tables.Default()
+	launch := day(t, "2027-04-01")
+	// 4 months are 121.75 d.
+	clock := "life = [\"6 months\", \"18 months\", \"24 months\"]\nair_scuff = \"60 d\"\nair_used = \"121.75 d\""
+	hard := own(t, "hard-cuprous", clock)
+	for _, c := range []struct {
+		ashore string
+		want   [3]float64
+		haul   string
+	}{
+		{"", [3]float64{6, 18, 24}, "2027-10-01"}, // not given: no clock runs
+		{"0 months", [3]float64{6, 18, 24}, "2027-10-01"},
+		{"4 months", [3]float64{6, 26, 32}, "2027-10-01"}, // on the clock, and no longer
+		{"4.0001 months", [3]float64{6, 7.9999, 7.9999}, "2027-10-01"},
+		{"6 months", [3]float64{6, 6, 6}, "2027-10-01"},
+		{"9 months", [3]float64{3, 3, 3}, "2027-07-01"}, // cut to the season
+	} {
+		f := wear.Predict(b, scheme(hard, 2, 0), wear.Use{AshoreEachYear: parse[quantity.Months](t, c.ashore)}, nil, launch)
+		for i, w := range c.want {
+			if math.Abs(ends(f.Life)[i]-w) > 0.001 {
+				t.Errorf("ashore %q: life %v, want %v", c.ashore, f.Life, c.want)
+				break
+			}
+		}
+		if f.NextHaul != day(t, c.haul) {
+			t.Errorf("ashore %q: next haul-out on %s, want %s", c.ashore, f.NextHaul, c.haul)
+		}
+	}
+}
+
+// The life is told for the flat where the flat is asked for, for a part's own zone where that is the only one, and else as
+// for a flat.
+func TestLifeIsThatOfTheMainZone(t *testing.T) {
+	b := tables.Default()
+	c := exact(t)
+	life := func(keys ...string) quantity.Range[float64] {
+		return wear.Predict(b, scheme(c, 3, 0), wear.Use{}, zones(t, keys...), quantity.Date{}).Life
+	}
+	flat := quantity.Range[float64]{Low: 15, Typical: 30, High: 45} // 120, 150, 180 um at 8, 5, 4 um a month
+	edges := quantity.Range[float64]{Low: 7.5, Typical: 150 / (5 * 1.75), High: 30}
+	for _, k := range []struct {
+		keys []string
+		want quantity.Range[float64]
+	}{
+		{[]string{"flat"}, flat},
+		{[]string{"edges", "flat"}, flat},
+		{[]string{"flat", "waterline", "edges"}, flat},
+		{[]string{"edges"}, edges},
+		{[]string{"waterline", "edges"}, flat},
+		{nil, flat},
+	} {
+		if got := life(k.keys...); math.Abs(got.Low-k.want.Low)+math.Abs(got.Typical-k.want.Typical)+math.Abs(got.High-k.want.High) > 1e-9 {
+			t.Errorf("of %q the life is %v, want %v", k.keys, got, k.want)
+		}
+	}
+	// A flat that wears other than 1, beside another zone.
+	own := tables.Zone{Row: tables.Row{Key: "flat"}, Wear: quantity.Exactly(1.5)}
+	got := wear.Predict(b, scheme(c, 3, 0), wear.Use{}, append(zones(t, "edges"), own), quantity.Date{}).Life
+	if want := 120 / (8 * 1.5); math.Abs(got.Low-want) > 1e-9 {
+		t.Errorf("with a flat of its own wear the life is %v, want %g at the low end", got, want)
 	}
 }
 

@@ -1,6 +1,7 @@
 package wear
 
 import (
+	"math"
 	"slices"
 	"strings"
 
@@ -73,25 +74,35 @@ func (u Use) Abrasion() tables.Grade {
 	return a
 }
 
-// AfloatMonths returns how many of the given calendar months she is in the water.
+// AfloatMonths returns how many of the given calendar months, counted from a launch at the start of a season, she is in the
+// water: each year first her months afloat, then her months ashore.
 //
-//	afloat = months × (12 − months ashore each year) / 12
+//	afloat = whole years × (12 − ashore) + min(rest, 12 − ashore)
 //
 // Months ashore that are not given count as none: the longer time afloat is the safer side.
 func (u Use) AfloatMonths(months float64) float64 {
-	if !u.AshoreEachYear.Given() {
-		return months
-	}
-	return months * (12 - u.AshoreEachYear.Float(quantity.Month)) / 12
+	season := u.season()
+	years := math.Floor(months / 12)
+	return float64(years*season) + min(months-12*years, season)
 }
 
-// CalendarMonths is the inverse of AfloatMonths. A boat that is ashore all year returns the months given.
+// CalendarMonths returns the calendar month, counted as in AfloatMonths, in which so many months afloat are reached. It is the
+// inverse of AfloatMonths while she is afloat. A boat that is ashore all year returns the months given.
 func (u Use) CalendarMonths(afloat float64) float64 {
-	share := u.AfloatMonths(12) / 12
-	if share <= 0 {
+	season := u.season()
+	if season <= 0 || math.IsInf(afloat, 0) {
 		return afloat
 	}
-	return afloat / share
+	years := max(0, math.Ceil(afloat/season-1e-9)-1)
+	return float64(12*years) + afloat - float64(years*season)
+}
+
+// season is the months afloat of a year.
+func (u Use) season() float64 {
+	if !u.AshoreEachYear.Given() {
+		return 12
+	}
+	return 12 - u.AshoreEachYear.Float(quantity.Month)
 }
 
 // Check returns every fault of the section, keys as in a boat file.

@@ -5,7 +5,9 @@ import (
 	"errors"
 	"fmt"
 	"slices"
+	"strconv"
 	"strings"
+	"unicode"
 )
 
 // The kinds of fault, for errors.Is.
@@ -30,7 +32,7 @@ type Fault struct {
 	Want string // what is accepted
 }
 
-// Error returns the fault on one line.
+// Error returns the fault on one line; what does not print is shown by its escape.
 func (f Fault) Error() string {
 	var b strings.Builder
 	if f.File != "" {
@@ -50,8 +52,26 @@ func (f Fault) Error() string {
 	if f.Want != "" {
 		fmt.Fprintf(&b, "; accepted: %s", f.Want)
 	}
+	return oneLine(b.String())
+}
+
+// oneLine shows what does not print, such as a line break in a quoted key, by its escape.
+func oneLine(s string) string {
+	if !strings.ContainsFunc(s, hidden) {
+		return s
+	}
+	var b strings.Builder
+	for _, r := range s {
+		if hidden(r) {
+			b.WriteString(strings.Trim(strconv.QuoteRune(r), "'"))
+		} else {
+			b.WriteRune(r)
+		}
+	}
 	return b.String()
 }
+
+func hidden(r rune) bool { return !unicode.IsPrint(r) }
 
 // Unwrap returns the kind, so that errors.Is(fault, ErrMissing) holds.
 func (f Fault) Unwrap() error { return f.Kind }

@@ -29,6 +29,9 @@ func TestFaultWording(t *testing.T) {
 		{finding.Fault{Kind: finding.ErrSyntax, File: "boat.toml", Got: "line 3"}, "boat.toml: not readable: read line 3"},
 		{finding.Fault{Kind: finding.ErrImpossible, Key: "draft"}, "draft: impossible"},
 		{finding.Fault{Kind: finding.ErrUnknown}, "not known"},
+		// One fault is one line, and no terminal is told to do anything.
+		{finding.Fault{Kind: finding.ErrUnknownKey, File: "a\tb.toml", Key: "a\nb", Got: "a\r\x1b[2J\u2028b"}, `a\tb.toml: a\nb: unknown key: read a\r\x1b[2J\u2028b`},
+		{finding.Fault{Kind: finding.ErrValue, Got: `"Ölfarbe 5 µm, 漆"`, Want: "50\u00a0um"}, `not accepted: read "Ölfarbe 5 µm, 漆"; accepted: 50\u00a0um`},
 		{finding.Fault{}, ""},
 	} {
 		if got := c.fault.Error(); got != c.want {

@@ -7,7 +7,7 @@ import (
 )
 
 // Near returns up to three of the known names that are closest to name, nearest first: names that contain it or that it
-// contains, then those within a third of its length in single-letter changes (Levenshtein distance).
+// contains, then those within a third of its length in single letters changed, added, dropped or swapped.
 func Near(name string, known []string) []string {
 	type hit struct {
 		name string
@@ -52,22 +52,25 @@ func Suggest(name string, known []string) string {
 	return "a name that the tables hold"
 }
 
+// distance is the number of single letters to change, add, drop or swap with their neighbour (optimal string alignment).
 func distance(a, b string) int {
-	row := make([]int, len(b)+1)
-	for j := range row {
-		row[j] = j
+	rows := [3][]int{make([]int, len(b)+1), make([]int, len(b)+1), make([]int, len(b)+1)}
+	for j := range rows[0] {
+		rows[0][j] = j
 	}
 	for i := range len(a) {
-		diag := row[0]
+		before, last, row := rows[(i+2)%3], rows[i%3], rows[(i+1)%3]
 		row[0] = i + 1
 		for j := range len(b) {
-			change := diag
+			change := last[j]
 			if a[i] != b[j] {
 				change++
 			}
-			diag = row[j+1]
-			row[j+1] = min(change, row[j]+1, row[j+1]+1)
+			row[j+1] = min(change, last[j+1]+1, row[j]+1)
+			if i > 0 && j > 0 && a[i] == b[j-1] && a[i-1] == b[j] {
+				row[j+1] = min(row[j+1], before[j-1]+1)
+			}
 		}
 	}
-	return row[len(b)]
+	return rows[len(a)%3][len(b)]
 }

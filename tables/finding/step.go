@@ -21,6 +21,7 @@ const (
 	Prime      Action = "prime"
 	Barrier    Action = "barrier"
 	Polish     Action = "polish"
+	Gap        Action = "gap" // keep a strip beside a leg free of copper
 	Mask       Action = "mask"
 	Shift      Action = "shift stands" // the yard's work, never anyone else's
 	Wait       Action = "wait"         // until the coat below may be overcoated

@@ -1,0 +1,141 @@
+package tables
+
+import (
+	"cmp"
+	"slices"
+)
+
+// speaker is a row of coat over coat with what counts of its rank whatever the pair: its level, and the number of fields it gives.
+type speaker struct {
+	rank int
+	row  *Overcoat
+}
+
+// closest is the most that naming the two closely adds to a speaker's rank.
+const closest = 7
+
+// indexOvercoats notes the rows by their old field, the highest rank first and else in file order.
+func (b *Book) indexOvercoats() {
+	b.onOld = map[string][]speaker{}
+	for i := range b.overcoats.rows {
+		o := &b.overcoats.rows[i]
+		b.onOld[o.Old] = append(b.onOld[o.Old], speaker{weight(o), o})
+	}
+	for _, rows := range b.onOld {
+		slices.SortStableFunc(rows, func(a, b speaker) int { return cmp.Compare(b.rank, a.rank) })
+	}
+}
+
+// weight is what a row counts by itself: its level before the number of fields that it gives.
+func weight(o *Overcoat) int {
+	fields := 0
+	for _, gives := range []bool{o.New != "", o.Old != "", o.NewPacks != 0, o.OldPacks != 0, o.Solvent != "", o.Window != "", o.OldIs != ""} {
+		if gives {
+			fields++
+		}
+	}
+	return (int(Class)-int(o.Level)+1)*1000 + fields*10
+}
+
+// OvercoatOf returns the row of coat over coat that answers the pair; false when no row speaks of it. Past says whether the old
+// coat is past its overcoating window.
+//
+// Level bar is asked first, then same, pair and class; inside a level the row that gives the most fields answers, then the one
+// that names the two most closely, then the harsher verdict, then the first of: rows that name no old coating, that name it by
+// key, by mechanism, by role, as an antifouling; of those the first in the book. On a bare surface and for "no coating" only rows
+// that name "none" speak.
+//
+// Basis: common practice, no source.
+func (b *Book) OvercoatOf(next, old *Coating, past bool) (Overcoat, bool) {
+	words := [...]string{"", old.Key, string(old.Mechanism), string(old.Role), string(Antifouling)}
+	var best *Overcoat
+	most := 0
+	for i, w := range words {
+		if i > 0 && (w == "" || slices.Contains(words[:i], w)) {
+			continue
+		}
+		for _, s := range b.onOld[w] {
+			if s.rank+closest < most {
+				break
+			}
+			closely := names(s.row, next, old, past)
+			if closely == 0 {
+				continue
+			}
+			if r := s.rank + closely; r > most || r == most && s.row.Verdict > best.Verdict {
+				most, best = r, s.row
+			}
+		}
+	}
+	if best == nil {
+		return Overcoat{}, false
+	}
+	return *best, true
+}
+
+// names is 0 when the row does not speak of the pair, else 1 to closest: the higher, the more closely it names the two.
+func names(o *Overcoat, next, old *Coating, past bool) int {
+	nothingOver, onBare := next.Role == Bare, old.Mechanism == NoFilm
+	if (nothingOver || onBare) && !(nothingOver && o.New == string(NoFilm)) && !(onBare && o.Old == string(NoFilm)) {
+		return 0
+	}
+	closely := 1
+	if o.New != "" {
+		how := named(next, o.New)
+		if how == 0 {
+			return 0
+		}
+		closely += how
+	}
+	if o.Old != "" {
+		how := named(old, o.Old)
+		if how == 0 {
+			return 0
+		}
+		closely += how
+	}
+	switch {
+	case o.Level == SameOnSame && !sameKind(next, old),
+		o.Except != "" && named(next, o.Except) > 0,
+		o.NewPacks != 0 && o.NewPacks != next.Packs,
+		o.OldPacks != 0 && o.OldPacks != old.Packs,
+		o.Solvent != "" && (o.Solvent == "strong") != next.Strong,
+		o.Window != "" && (o.Window == "past") != past,
+		o.OldIs != "" && o.OldIs != old.Biocide:
+		return 0
+	}
+	return closely
+}
+
+// named says how closely the word names the coating: 3 its key, 2 its mechanism or role, 1 the class of antifoulings, 0 not.
+func named(c *Coating, word string) int {
+	switch word {
+	case c.Key:
+		return 3
+	case string(c.Mechanism):
+		return 2
+	case string(Antifouling):
+		if c.Role == Antifouling || c.Role == OldFilm && fouls(c.Mechanism) {
+			return 1
+		}
+	case string(c.Role):
+		return 2
+	}
+	return 0
+}
+
+// fouls reports whether an old film of the mechanism is that of an antifouling. An old inert film is taken as epoxy, which any
+// undercoat is.
+func fouls(m Mechanism) bool {
+	switch m {
+	case Hard, Ablative, SelfPolishing, Hybrid, FoulRelease, ThinFilm, CopperLoaded, Soft:
+		return true
+	case Inert, Bitumen, Vinyl, Unknown, NoFilm:
+	}
+	return false
+}
+
+// sameKind reports whether both are of one mechanism that anybody knows.
+func sameKind(next, old *Coating) bool {
+	return next.Mechanism == old.Mechanism && next.Mechanism != "" && next.Mechanism != Unknown && next.Mechanism != NoFilm
+}
