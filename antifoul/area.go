@@ -1,6 +1,7 @@
 package antifoul
 
 import (
+	"errors"
 	"slices"
 
 	"boatyard.example/bottomwork/compat"
@@ -18,7 +19,8 @@ type PartArea struct {
 }
 
 // partAreas shares the bottom out among the parts. A part's own area counts first, then a zone that the yard measured; what
-// the hull formula counts in (keel, rudder) and another part owns is taken off the hull's flat.
+// the hull formula counts in (keel, rudder) and another part owns is taken off the hull's flat. The error is a finding.Faults:
+// those of the hull's dimensions, and parts that leave no area of the flat.
 func partAreas(b *tables.Book, boat Boat) ([]PartArea, coverage.Areas, error) {
 	wetted, err := coverage.Wetted(b, boat.Hull)
 	if err != nil {
@@ -74,14 +76,24 @@ func partAreas(b *tables.Book, boat Boat) ([]PartArea, coverage.Areas, error) {
 	return out, wetted, faults.Err()
 }
 
-// checkArea notes a fault for a painted part, other than the hull, whose area nobody has given.
-func checkArea(b *tables.Book, h coverage.Hull, p compat.Part) finding.Faults {
+// checkArea notes a fault for part i when it is painted, is not the hull, and nobody has given its area: neither its own nor, for
+// the only painted part of its zone, that of the zone.
+func checkArea(b *tables.Book, x Boat, i int) finding.Faults {
+	p := x.Parts[i]
 	if p.Zone == HullZone || p.Area.Given() || unpainted(b, p) {
 		return nil
 	}
 	z, err := b.Zone(p.Zone)
-	if err != nil || slices.ContainsFunc(h.Measured, func(m coverage.ZoneArea) bool { return m.Zone == p.Zone }) {
-		return nil // an unknown zone has its own fault
+	if err != nil {
+		return nil //nolint:nilerr // an unknown zone has its own fault
+	}
+	if slices.ContainsFunc(x.Hull.Measured, func(m coverage.ZoneArea) bool { return m.Zone == p.Zone }) {
+		for k, o := range x.Parts {
+			if k != i && o.Zone == p.Zone && !unpainted(b, o) {
+				return finding.Faults{{Kind: finding.ErrMissing, Key: "area", Want: "its own painted area, since more than one part is of the zone " + p.Zone}}
+			}
+		}
+		return nil
 	}
 	want := "its painted area, \"0.7 m2\""
 	if z.InHull {
@@ -105,7 +117,7 @@ func unpainted(b *tables.Book, p compat.Part) bool {
 
 // prefixed puts the faults of a lower package under a section's name.
 func prefixed(err error, section string) error {
-	if fs, ok := err.(finding.Faults); ok { //nolint:errorlint // every package of the module returns Faults as they are
+	if fs, ok := errors.AsType[finding.Faults](err); ok {
 		return fs.Under("", section).Err()
 	}
 	return err

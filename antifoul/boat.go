@@ -3,6 +3,7 @@ package antifoul
 import (
 	"fmt"
 	"slices"
+	"strconv"
 
 	"boatyard.example/bottomwork/antifoul/calendar"
 	"boatyard.example/bottomwork/antifoul/law"
@@ -48,7 +49,8 @@ const (
 	WishNone = "none"
 )
 
-// Craft returns what the law asks about the boat.
+// Craft returns what the law asks about the boat: her length overall, or on the waterline where that is not given, her mass, and
+// the key of the hull part's material.
 func (x Boat) Craft() law.Craft {
 	c := law.Craft{Length: x.Hull.Overall, Mass: x.Hull.Mass}
 	if !c.Length.Given() {
@@ -68,6 +70,17 @@ func (x Boat) hullPart() (compat.Part, bool) {
 	return x.Parts[i], true
 }
 
+// berths returns the berths with the water that she lies in put where the one she is kept at does not say its own.
+func (x Boat) berths() []law.Berth {
+	out := slices.Clone(x.Berths)
+	for i := range out {
+		if out[i].Water == "" && out[i].Role == "kept" {
+			out[i].Water = x.Use.Water
+		}
+	}
+	return out
+}
+
 // filled returns the boat with the one value taken that the formulas cannot do without: paint goes on by roller. It stands in the
 // list of what was assumed.
 func (x Boat) filled() Boat {
@@ -78,6 +91,7 @@ func (x Boat) filled() Boat {
 }
 
 // Months returns the calendar months that the paint is wished to last: the wish, else the haul-out interval, else 12.
+// Basis: assumption; a boat is lifted and painted once a year where nobody says otherwise.
 func (x Boat) Months() float64 {
 	switch {
 	case x.Wishes.RepaintAfter.Given():
@@ -106,7 +120,7 @@ func (x Boat) Check(b *tables.Book) finding.Faults {
 	for i, p := range x.Parts {
 		label := p.Name
 		if label == "" {
-			label = fmt.Sprint(i + 1)
+			label = strconv.Itoa(i + 1)
 		}
 		key := "part[" + label + "]"
 		if names[p.Name] {
@@ -117,7 +131,7 @@ func (x Boat) Check(b *tables.Book) finding.Faults {
 			hulls++
 		}
 		fs = append(fs, p.Check(b).Under("", key)...)
-		fs = append(fs, checkArea(b, x.Hull, p).Under("", key)...)
+		fs = append(fs, checkArea(b, x, i).Under("", key)...)
 	}
 	switch {
 	case hulls == 0:
@@ -143,8 +157,8 @@ func (w Wishes) check(b *tables.Book) finding.Faults {
 	if w.Biocide != "" && w.Biocide != WishLess && w.Biocide != WishNone {
 		bad(finding.ErrValue, "biocide", entry.Describe(w.Biocide), "one of less, none")
 	}
-	top, okTop := colourKey(b, "top_colour", w.TopColour, &fs)
-	signal, okSignal := colourKey(b, "signal_colour", w.SignalColour, &fs)
+	top, okTop := wishedColour(b, "top_colour", w.TopColour, &fs)
+	signal, okSignal := wishedColour(b, "signal_colour", w.SignalColour, &fs)
 	if okTop && okSignal {
 		if step := lightnessStep(top, signal); step < leastStep(b) {
 			bad(finding.ErrImpossible, "signal_colour", fmt.Sprintf("%s under %s, a step of %.0f in lightness", signal.Name, top.Name, step),
@@ -163,7 +177,8 @@ func (w Wishes) check(b *tables.Book) finding.Faults {
 	return fs
 }
 
-func colourKey(b *tables.Book, key, name string, fs *finding.Faults) (tables.Colour, bool) {
+// wishedColour returns the colour of the key wished; ok is false when none was, or when no row has it, which is noted.
+func wishedColour(b *tables.Book, key, name string, fs *finding.Faults) (tables.Colour, bool) {
 	if name == "" {
 		return tables.Colour{}, false
 	}

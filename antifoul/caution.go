@@ -1,13 +1,15 @@
 package antifoul
 
 import (
+	"slices"
+
 	"boatyard.example/bottomwork/coverage"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
 )
 
 // cautions lists the cautions that this job calls for, in the order of the book: those of the work, of the paint, of the old
-// films that the work disturbs, of the materials, and of what she stands on.
+// films that the work disturbs, of the materials, of what she stands on, and of cleaning a film with biocide afloat.
 func cautions(b *tables.Book, boat Boat, schemes []Scheme, tasks []Task, pads coverage.Patches) []tables.Caution {
 	on := map[string]bool{}
 	for _, t := range tasks {
@@ -33,11 +35,10 @@ func cautions(b *tables.Book, boat Boat, schemes []Scheme, tasks []Task, pads co
 				}
 			}
 			for _, l := range p.Found {
-				biocidal := l.Coating.Copper() || l.Coating.Biocide == tables.CopperFree || l.Coating.Biocide == tables.Organotin
-				on["waste"] = on["waste"] || biocidal && len(s.Coats) > 0 // wash water counts too
+				on["waste"] = on["waste"] || biocidal(l.Coating) && len(s.Coats) > 0 // wash water counts too
 				if dust {
 					mark(on, l.Coating)
-					on["antifouling-dust"] = on["antifouling-dust"] || biocidal
+					on["antifouling-dust"] = on["antifouling-dust"] || biocidal(l.Coating)
 				}
 			}
 			if m, err := b.Material(p.Material); err == nil && dust {
@@ -51,6 +52,7 @@ func cautions(b *tables.Book, boat Boat, schemes []Scheme, tasks []Task, pads co
 		on[loss.Caution] = true
 	}
 	on["stands"] = on["stands"] || pads.Count > 0
+	on["hull-cleaning"] = on["hull-cleaning"] || boat.Use.Afloat() && boat.Use.Cleaning > tables.None && slices.ContainsFunc(schemes, func(s Scheme) bool { return biocidal(s.Coating) })
 	var out []tables.Caution
 	for c := range b.Cautions() {
 		if on[c.Key] {
@@ -59,6 +61,9 @@ func cautions(b *tables.Book, boat Boat, schemes []Scheme, tasks []Task, pads co
 	}
 	return out
 }
+
+// biocidal reports whether the film holds a biocide, or may hold one.
+func biocidal(c tables.Coating) bool { return c.Biocide != tables.NoBiocide && c.Biocide != "" }
 
 func mark(on map[string]bool, c tables.Coating) {
 	for h := range c.Hazards() {
@@ -72,6 +77,7 @@ func disturbs(steps []finding.Step) bool {
 		switch s.Do {
 		case finding.Abrade, finding.Strip, finding.Blast, finding.SpotRepair:
 			return true
+		default:
 		}
 	}
 	return false

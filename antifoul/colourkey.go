@@ -3,8 +3,6 @@ package antifoul
 import (
 	"slices"
 
-	"github.com/shopspring/decimal"
-
 	"boatyard.example/bottomwork/compat"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
@@ -37,8 +35,8 @@ func (s *Scheme) colourKey() []ColourKey {
 		switch {
 		case l.For == compat.Extra || l.Coating.Mechanism == tables.NoFilm:
 			continue
-		case l.For == compat.Undercoat:
-			rule = RuleShowsBase
+		case l.For == compat.Undercoat, undercoat(l.Coating.Role):
+			rule = RuleShowsBase // a sound old barrier under the coats is as bare of antifouling as a new one
 		case l.For == compat.Signal, oldIsSignal && i == lastFound:
 			rule = RuleShowsSignal
 			if s.Coating.Mechanism == tables.Hard {
@@ -52,4 +50,11 @@ func (s *Scheme) colourKey() []ColourKey {
 	return out
 }
 
-func whole(n int) decimal.Decimal { return decimal.NewFromInt(int64(n)) }
+func undercoat(r tables.Role) bool {
+	switch r {
+	case tables.Primer, tables.Barrier, tables.TieCoat, tables.Sealer:
+		return true
+	case tables.Antifouling, tables.Blacking, tables.Bare, tables.OldFilm:
+	}
+	return false
+}

@@ -12,7 +12,7 @@ import (
 //
 // A film that wears: value = 1 up to two coats, then falling evenly to 0.4 at the type's most coats; 0.3 where only the high end
 // of the wear asks for more than that; more at the typical wear bars. A film
-// that stays: value = typical life / wished months, at most 1; a life whose high end is shorter bars. No coating has nothing to
+// that stays: value = typical life / wished months afloat, at most 1; a life whose high end is shorter bars. No coating has nothing to
 // end: 1.
 func lasting(q *question, c *asked) Criterion {
 	switch {
@@ -36,14 +36,18 @@ func lasting(q *question, c *asked) Criterion {
 		}
 		return c.answer(value, RuleLastsCoats, "wear_use", high)
 	default:
-		life := wear.Life(q.b, *c.Coating, q.boat.Use, c.Coats)
+		month := func(m quantity.Months) float64 { return m.Float(quantity.Month) }
+		afloat := q.boat.Use.AfloatMonths(q.months) // the row's life counts months afloat
 		show := func() shown {
 			return shown{q.wished, c.Life, facts(fact("wished", q.wished), fact("life", c.Life))}
 		}
-		if life.High < q.months {
+		switch {
+		case afloat <= 0:
+			return c.answer(1, RuleLasts, "life", show)
+		case month(c.Life.High) < afloat:
 			return c.answer(0, RuleTooShort, "life", show).bar()
 		}
-		return c.answer(life.Typical/q.months, RuleLasts, "life", show)
+		return c.answer(month(c.Life.Typical)/afloat, RuleLasts, "life", show)
 	}
 }
 
@@ -67,15 +71,19 @@ func growth(q *question, c *asked) Criterion {
 		return c.score(0.5, false, func() shown { return shown{typ: c.Growth} })
 	}
 	show := func() shown { return shown{p, c.Growth, facts(fact("pressure", p), fact("holds", c.Growth))} }
+	over := RuleGrowthOver
+	if c.Growth == tables.None {
+		over = RuleBareGrowth
+	}
 	switch d := int(c.Growth) - int(p); {
 	case p == tables.None:
 		return c.answer(1, RuleNoGrowth, "growth", func() shown { return shown{boat: p, typ: c.Growth} })
 	case c.Role == tables.Bare:
 		return c.answer(0.3, RuleBareUsual, "growth", show)
 	case d <= -2:
-		return c.answer(0, RuleGrowthOver, "growth", show).bar()
+		return c.answer(0, over, "growth", show).bar()
 	case d == -1:
-		return c.answer(0.2, RuleGrowthOver, "growth", show)
+		return c.answer(0.2, over, "growth", show)
 	case d == 0:
 		return c.answer(0.75, RuleGrowthHeld, "growth", show)
 	default:

@@ -50,7 +50,13 @@ func speed(q *question, c *asked) Criterion {
 // bars the types it is forbidden for.
 func cleaning(q *question, c *asked) Criterion {
 	u := &q.boat.Use
-	needs := c.Role != tables.Bare && c.CleanEvery.Given() && u.Afloat() && !shedsBySpeed(u, c)
+	if c.Role == tables.Bare {
+		return c.score(1, true, nothing)
+	}
+	if c.Role == tables.Bare {
+		return c.score(1, true, nothing)
+	}
+	needs := c.CleanEvery.Given() && u.Afloat() && !shedsBySpeed(u, c)
 	lacks := func(boat any) shown { return shown{boat, c.CleanEvery, facts(fact("needs", c.CleanEvery))} }
 	if u.Cleaning == 0 {
 		if needs {
@@ -58,7 +64,7 @@ func cleaning(q *question, c *asked) Criterion {
 		}
 		return c.score(0.5, false, func() shown { return shown{typ: c.Scrub} })
 	}
-	if u.Cleaning > tables.None && c.Role != tables.Bare {
+	if u.Cleaning > tables.None {
 		if u.Cleaning > c.Scrub {
 			return c.answer(0, RuleCleanHard, "scrub", func() shown {
 				return shown{u.Cleaning, c.Scrub, facts(fact("tool", cleaningTool(u.Cleaning)), fact("stands", cleaningTool(c.Scrub)))}
@@ -101,8 +107,9 @@ func cleaningTool(g tables.Grade) string {
 		return "a brush"
 	case tables.Heavy:
 		return "hard scrubbing"
+	default:
+		return "no cleaning"
 	}
-	return "no cleaning"
 }
 
 // abrasion asks whether the film stands grounding, bunks and slings: value = 1 − 0.6 × the
@@ -114,12 +121,17 @@ func abrasion(q *question, c *asked) Criterion {
 		return c.score(0.5, false, func() shown { return shown{typ: c.Abrasion} })
 	}
 	show := func() shown { return shown{need, c.Abrasion, facts(fact("need", need), fact("stands", c.Abrasion))} }
-	if c.Role == tables.Bare || need <= c.Abrasion {
+	switch {
+	case c.Role == tables.Bare || need == tables.None: // nothing to say of
+		return c.score(1, true, func() shown { return shown{boat: need, typ: c.Abrasion} })
+	case need <= c.Abrasion:
 		return c.answer(1, RuleAbrasionFits, "abrasion", show)
+	case c.Abrasion == tables.None:
+		return c.answer(0, RuleAbrasionNone, "abrasion", show).bar()
 	}
 	deficit := int(need) - int(c.Abrasion)
 	k := c.answer(1-float64(deficit)*0.6, RuleAbrasionOver, "abrasion", show)
-	if deficit >= 2 || c.Abrasion == tables.None {
+	if deficit >= 2 {
 		return k.bar()
 	}
 	return k
@@ -160,6 +172,9 @@ func metal(q *question, c *asked) Criterion {
 // work asks how much work the way to the type is: value = 1 − typical hours a square metre / the factor work-hours-full.
 func work(q *question, c *asked) Criterion {
 	h := c.route.Effort.Typical
+	if c.Role == tables.Bare && h < 0.1 {
+		return c.score(1-h/q.workBar, true, func() shown { return shown{typ: perSquareMetre(h)} })
+	}
 	if h < 0.1 {
 		return c.answer(1-h/q.workBar, RuleWorkLittle, "film", func() shown { return shown{typ: perSquareMetre(h)} })
 	}
@@ -185,6 +200,7 @@ func biocide(q *question, c *asked) Criterion {
 		value = 0.7
 	case tables.CopperThiocyanate, tables.OtherCopper:
 		value = 0.4
+	default:
 	}
 	return c.answer(value, RuleLessBiocide, "active", show)
 }

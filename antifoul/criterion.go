@@ -59,6 +59,7 @@ const (
 	RuleCleanLack     finding.ID = "use-clean-lack"
 	RuleCleanBanned   finding.ID = "use-clean-banned"
 	RuleAbrasionFits  finding.ID = "use-abrasion-fits"
+	RuleAbrasionNone  finding.ID = "use-abrasion-none"
 	RuleAbrasionOver  finding.ID = "use-abrasion-over"
 	RuleWaterWrong    finding.ID = "use-water-wrong"
 	RuleWork          finding.ID = "use-work"
@@ -116,8 +117,10 @@ type question struct {
 }
 
 func newQuestion(b *tables.Book, boat Boat, part compat.Part, desk *law.Desk) *question {
-	q := &question{b: b, boat: boat, part: part, surface: compat.On(b, part), desk: desk, months: boat.Months(), wished: months(boat.Months()), dry: -1,
-		openAir: factor(b, "open-launch-days", 60), idleBar: factor(b, "idle-bar", 2), workBar: factor(b, "work-hours-full", 2)}
+	q := &question{
+		b: b, boat: boat, part: part, surface: compat.On(b, part), desk: desk, months: boat.Months(), wished: months(boat.Months()), dry: -1,
+		openAir: factor(b, "open-launch-days", 60), idleBar: factor(b, "idle-bar", 2), workBar: factor(b, "work-hours-full", 2),
+	}
 	if d, known := boat.Work.Dry(boat.On); known {
 		q.dry = d
 	}
@@ -129,7 +132,7 @@ func newQuestion(b *tables.Book, boat Boat, part compat.Part, desk *law.Desk) *q
 			q.top = &k
 		}
 	}
-	q.material, _ = b.Material(part.Material) //nolint:errcheck // checked with the boat
+	q.material, _ = b.Material(part.Material) // checked with the boat
 	if z, err := b.Zone(part.Zone); err == nil {
 		q.bareUsual = z.Takes(tables.NoFilm) && !z.Takes(tables.Ablative)
 	}

@@ -54,5 +54,5 @@ func ExamplePlan() {
 	fmt.Println(best.Coating, "because:", best.Why())
 	_ = report.Write // report.Write(os.Stdout, job, report.Options{Format: report.Markdown})
 	// Output:
-	// no coating because: She lives out of the water, so it meets no growth to speak of. It goes over what is there after little more than a wash. It stands hard scrubbing, which is no less than she gets.
+	// no coating because: She lives out of the water, so it meets no growth to speak of.
 }

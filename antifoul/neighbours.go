@@ -41,7 +41,7 @@ func (j *Job) betweenParts(b *tables.Book) {
 		if err != nil {
 			continue // noted by Check
 		}
-		anodes = anodes || m.Painted == tables.Never
+		anodes = anodes || m.Anode
 		if m.KeepsClean {
 			clean = &m
 		}
@@ -53,8 +53,10 @@ func (j *Job) betweenParts(b *tables.Book) {
 		j.Findings = append(j.Findings, finding.Finding{Rule: RuleMetalsTogether, Verdict: finding.Caution, Facts: []finding.Fact{fact("metals", strings.Join(metals, " and "))}})
 	}
 	if clean != nil && anodes {
-		j.Findings = append(j.Findings, finding.Finding{Rule: RuleMetalsKeepClean, Verdict: finding.Caution, Facts: []finding.Fact{fact("material", clean.Name)},
-			Basis: []finding.Basis{clean.Basis("keeps_clean")}})
+		j.Findings = append(j.Findings, finding.Finding{
+			Rule: RuleMetalsKeepClean, Verdict: finding.Caution, Facts: []finding.Fact{fact("material", clean.Name)},
+			Basis: []finding.Basis{clean.Basis("keeps_clean")},
+		})
 	}
 }
 
@@ -65,9 +67,10 @@ func (j *Job) besideLeg() bool {
 
 // launchTooSoon notes a launch day that the job cannot meet even if nothing goes wrong: fewer days are left than
 //
-//	the larger of: low hours of one hand / hands / day-hours; the waits of any one part, its last coat's drying included
+//	the larger of: low hours of one hand / hands / day-hours; the waits of any one part, with the drying of each of its coats
+//	before the water (an epoxy that cures for days holds the launch, however soon the antifouling over it dries)
 //
-// Both run at once in the best case, so the true time is longer.
+// Both run at once in the best case, so the true time is longer. A launch day that may slip is not judged.
 func (j *Job) launchTooSoon(b *tables.Book) {
 	left, known := j.Boat.Work.Dry(j.Boat.On)
 	if !known || len(j.Order) == 0 {
@@ -75,26 +78,38 @@ func (j *Job) launchTooSoon(b *tables.Book) {
 	}
 	least := j.Boat.Work.Hours(j.Hours).Low / factor(b, "day-hours", 8)
 	for _, s := range j.Schemes {
-		var waits float64
-		for _, t := range j.Order {
-			if !slices.Contains(t.Parts, s.Part) || !t.Wait.Given() {
-				continue
-			}
-			n := 1.0
-			if t.Coat != nil {
-				n = float64(t.Coat.Layer.Coats)
-			}
-			waits += float64(n * days(t.Wait))
-		}
-		if s.Coating.LaunchMin.Given() {
-			waits += days(s.Coating.LaunchMin)
-		}
-		least = max(least, waits)
+		least = max(least, waits(j.Order, s.Part))
 	}
 	if n := int(math.Ceil(least)); n > left {
-		j.Findings = append(j.Findings, finding.Finding{Rule: RuleLaunchTooSoon, Verdict: finding.Forbidden,
-			Facts: []finding.Fact{fact("least", n), fact("left", daysLeft(left))}})
+		j.Findings = append(j.Findings, finding.Finding{
+			Rule: RuleLaunchTooSoon, Verdict: finding.Forbidden,
+			Facts: []finding.Fact{fact("least", n), fact("left", daysLeft(left))},
+		})
 	}
+}
+
+// waits is the fewest days from the first task of a part to the water: what passes after each task and each coat, and after the
+// last coat of each layer its drying before launch.
+func waits(order []Task, part string) float64 {
+	var passed, least float64
+	for _, t := range order {
+		if !slices.Contains(t.Parts, part) {
+			continue
+		}
+		wait := 0.0
+		if t.Wait.Given() {
+			wait = days(t.Wait)
+		}
+		if t.Coat != nil {
+			passed += float64(float64(t.Coat.Layer.Coats-1) * wait)
+			if dry := t.Coat.Layer.Coating.LaunchMin; dry.Given() {
+				least = max(least, passed+days(dry))
+			}
+		}
+		least = max(least, passed)
+		passed += wait
+	}
+	return least
 }
 
 func daysLeft(n int) string {

@@ -25,8 +25,8 @@ type asked struct {
 	warn  []string // see warns
 }
 
-// paneled is one invented boat of the panel. A key that the painter was not told is not given.
-type paneled struct {
+// panelled is one invented boat of the panel. A key that the painter was not told is not given.
+type panelled struct {
 	name string
 	text string
 	asks []asked
@@ -51,9 +51,10 @@ const (
 	workingHull  = "kind = \"working-boat\"\nlength = \"8.8 m\"\nbeam = \"3.2 m\"\ndraft = \"1.5 m\"\nmass = \"9 t\""
 )
 
-var panel = []paneled{
-	{"P1 ferrocement", boatText("kind = \"long-keel-yacht\"\nlength = \"10.6 m\"\nbeam = \"3.6 m\"\ndraft = \"1.7 m\"\nmass = \"15 t\"", "ferrocement",
-		film("epoxy-barrier", `film = "300 um"`)+film("ablative-cuprous-multi", `film = "100 um"`), `
+var panel = []panelled{
+	{
+		"P1 ferrocement", boatText("kind = \"long-keel-yacht\"\nlength = \"10.6 m\"\nbeam = \"3.6 m\"\ndraft = \"1.7 m\"\nmass = \"15 t\"", "ferrocement",
+			film("epoxy-barrier", `film = "300 um"`)+film("ablative-cuprous-multi", `film = "100 um"`), `
 [use]
 under_way = "90 h"
 speed = "6 kn"
@@ -66,11 +67,15 @@ water = "salt"
 [[berth]]
 place = "GB"
 role = "kept"`),
-		[]asked{{first: []string{"ablative/cuprous oxide", "self-polishing/cuprous oxide", "ablative/copper-free"},
-			out: []string{"hard/", "foul-release/", "inert/"}, strip: []string{"copper-loaded/"},
-			warn: []string{"coats 3", "law GB approvals of cuprous oxide"}}}},
+		[]asked{{
+			first: []string{"ablative/cuprous oxide", "self-polishing/cuprous oxide", "ablative/copper-free"},
+			out:   []string{"hard/", "foul-release/", "inert/"}, strip: []string{"copper-loaded/"},
+			warn: []string{"coats 3", "law GB approvals of cuprous oxide"},
+		}},
+	},
 
-	{"P2 carvel", boatText(workingHull, "wood-carvel", film("soft-old", ""), `
+	{
+		"P2 carvel", boatText(workingHull, "wood-carvel", film("soft-old", ""), `
 [use]
 speed = "5 kn"
 longest_idle = "7 d"
@@ -83,11 +88,15 @@ launch = 2027-04-20
 [[berth]]
 place = "GB"
 role = "kept"`),
-		[]asked{{first: []string{"soft/cuprous oxide"}, out: []string{"inert/", "copper-loaded/", "foul-release/"},
+		[]asked{{
+			first: []string{"soft/cuprous oxide"}, out: []string{"inert/", "copper-loaded/", "foul-release/"},
 			strip: []string{"hard/", "ablative/", "self-polishing/", "hybrid/", "thin film/"},
-			warn:  []string{"finding launch-wait"}}}},
+			warn:  []string{"finding launch-wait"},
+		}},
+	},
 
-	{"P3 fast aluminium", boatText(runaboutHull, "aluminium", film("epoxy-barrier", `film = "350 um"`)+film("hard-copper-free", `known_by = "log"`), `
+	{
+		"P3 fast aluminium", boatText(runaboutHull, "aluminium", film("epoxy-barrier", `film = "350 um"`)+film("hard-copper-free", `known_by = "log"`), `
 [use]
 under_way = "300 h"
 speed = "32 kn"
@@ -97,28 +106,38 @@ relaunched_unpainted = false
 water = "salt"
 water_temperature = "13 degC"
 kept = "afloat"`),
-		[]asked{{first: []string{"hard/copper-free", "hard/copper thiocyanate", "foul-release/"},
+		[]asked{{
+			first: []string{"hard/copper-free", "hard/copper thiocyanate", "foul-release/"},
 			out:   []string{"/cuprous oxide", "/metallic copper", "ablative/", "soft/", "inert/"},
-			strip: []string{"thin film/", "foul-release/"}}}},
+			strip: []string{"thin film/", "foul-release/"},
+		}},
+	},
 
-	{"P4 copper-nickel", boatText("kind = \"motor-displacement\"\nlength = \"10.2 m\"\nbeam = \"3 m\"\ndraft = \"1 m\"\nmass = \"8 t\"", "copper-nickel", film("bare", ""), `
+	{
+		"P4 copper-nickel", boatText("kind = \"motor-displacement\"\nlength = \"10.2 m\"\nbeam = \"3 m\"\ndraft = \"1 m\"\nmass = \"8 t\"", "copper-nickel", film("bare", ""), `
 [use]
 longest_idle = "7 d"
 water = "salt"
 kept = "afloat"`),
-		[]asked{{first: []string{"none/"}, out: []string{"hard/", "ablative/", "self-polishing/", "hybrid/", "foul-release/", "inert/", "thin film/", "copper-loaded/", "soft/", "bitumen/"}}}},
+		[]asked{{first: []string{"none/"}, out: []string{"hard/", "ablative/", "self-polishing/", "hybrid/", "foul-release/", "inert/", "thin film/", "copper-loaded/", "soft/", "bitumen/"}}},
+	},
 
-	{"P5 dry-sailed", boatText("kind = \"fin-keel-yacht\"\nlength = \"5.9 m\"\nbeam = \"2.3 m\"\ndraft = \"1.3 m\"\nmass = \"1 t\"", "grp", film("bare", ""), `
+	{
+		"P5 dry-sailed", boatText("kind = \"fin-keel-yacht\"\nlength = \"5.9 m\"\nbeam = \"2.3 m\"\ndraft = \"1.3 m\"\nmass = \"1 t\"", "grp", film("bare", ""), `
 [use]
 speed = "8 kn"
 longest_idle = "1 d"
 growth = "light"
 water = "salt"
 kept = "lift"`),
-		[]asked{{first: []string{"none/", "thin film/"},
-			out: []string{"ablative/", "self-polishing/", "soft/", "foul-release/", "copper-loaded/", "/cuprous oxide"}}}},
+		[]asked{{
+			first: []string{"none/", "thin film/"},
+			out:   []string{"ablative/", "self-polishing/", "soft/", "foul-release/", "copper-loaded/", "/cuprous oxide"},
+		}},
+	},
 
-	{"P6 narrowboat", boatText("kind = \"motor-displacement\"\nlength = \"17 m\"\nbeam = \"2.1 m\"\ndraft = \"0.6 m\"\nmass = \"18 t\"", "steel", film("blacking-bitumen", ""), `
+	{
+		"P6 narrowboat", boatText("kind = \"motor-displacement\"\nlength = \"17 m\"\nbeam = \"2.1 m\"\ndraft = \"0.6 m\"\nmass = \"18 t\"", "steel", film("blacking-bitumen", ""), `
 [use]
 speed = "3 kn"
 haul_out_every = "36 months"
@@ -128,10 +147,14 @@ kept = "afloat"
 place = "GB"
 role = "kept"
 water = "fresh"`),
-		[]asked{{first: []string{"bitumen/", "inert/"}, out: []string{"none/", "/cuprous oxide", "/metallic copper", "self-polishing/", "foul-release/", "hard/"},
-			strip: []string{"inert/"}}}},
+		[]asked{{
+			first: []string{"bitumen/", "inert/"}, out: []string{"none/", "/cuprous oxide", "/metallic copper", "self-polishing/", "foul-release/", "hard/"},
+			strip: []string{"inert/"},
+		}},
+	},
 
-	{"P7 warm liveaboard", boatText("kind = \"fin-keel-yacht\"\nlength = \"11.8 m\"\nbeam = \"4 m\"\ndraft = \"1.9 m\"\nmass = \"11 t\"", "grp", film("ablative-cuprous-multi", `film = "100 um"`), `
+	{
+		"P7 warm liveaboard", boatText("kind = \"fin-keel-yacht\"\nlength = \"11.8 m\"\nbeam = \"4 m\"\ndraft = \"1.9 m\"\nmass = \"11 t\"", "grp", film("ablative-cuprous-multi", `film = "100 um"`), `
 [use]
 speed = "6.5 kn"
 longest_idle = "120 d"
@@ -141,10 +164,14 @@ water = "salt"
 water_temperature = "28 degC"
 cleaning = "none"
 kept = "afloat"`),
-		[]asked{{first: []string{"ablative/cuprous oxide"}, out: []string{"foul-release/", "inert/", "thin film/", "none/"}, strip: []string{"hard/"},
-			warn: []string{"coats 3"}}}},
+		[]asked{{
+			first: []string{"ablative/cuprous oxide"}, out: []string{"foul-release/", "inert/", "thin film/", "none/"}, strip: []string{"hard/"},
+			warn: []string{"coats 3"},
+		}},
+	},
 
-	{"P8 firm drying mooring", boatText("kind = \"medium-keel-yacht\"\nlength = \"6.8 m\"\nbeam = \"2.7 m\"\ndraft = \"0.9 m\"\nmass = \"2.6 t\"", "grp", film("hard-cuprous", `film = "150 um"`), `
+	{
+		"P8 firm drying mooring", boatText("kind = \"medium-keel-yacht\"\nlength = \"6.8 m\"\nbeam = \"2.7 m\"\ndraft = \"0.9 m\"\nmass = \"2.6 t\"", "grp", film("hard-cuprous", `film = "150 um"`), `
 [use]
 speed = "4.5 kn"
 haul_out_every = "12 months"
@@ -153,9 +180,11 @@ relaunched_unpainted = false
 water = "salt"
 kept = "afloat"
 dries_on = "firm"`),
-		[]asked{{first: []string{"hard/cuprous oxide", "hybrid/"}, out: []string{"ablative/", "self-polishing/", "soft/", "foul-release/", "thin film/"}, strip: []string{"copper-loaded/"}}}},
+		[]asked{{first: []string{"hard/cuprous oxide", "hybrid/"}, out: []string{"ablative/", "self-polishing/", "soft/", "foul-release/", "thin film/"}, strip: []string{"copper-loaded/"}}},
+	},
 
-	{"P9 twin stern drives", boatText(runaboutHull, "grp", film("hard-thiocyanate", ""), `
+	{
+		"P9 twin stern drives", boatText(runaboutHull, "grp", film("hard-thiocyanate", ""), `
 [[part]]
 name = "port leg"
 zone = "leg"
@@ -176,9 +205,11 @@ kept = "afloat"`),
 			{first: []string{"hard/copper thiocyanate", "hard/cuprous oxide"}, out: []string{"ablative/", "soft/"}, strip: []string{"copper-loaded/", "foul-release/"}}, // self-polishing is doubtful at 28 kn, not out: practice differs
 			{part: "port leg", first: []string{"hard/copper-free"}, out: []string{"/cuprous oxide", "/metallic copper"}},
 			{part: "starboard leg", first: []string{"hard/copper-free"}, out: []string{"/cuprous oxide", "/metallic copper"}},
-		}},
+		},
+	},
 
-	{"P10 silicone on", boatText("kind = \"motor-displacement\"\nlength = \"9.2 m\"\nbeam = \"3.4 m\"\ndraft = \"0.9 m\"\nmass = \"6 t\"", "grp", film("foul-release-silicone", `film = "200 um"`), `
+	{
+		"P10 silicone on", boatText("kind = \"motor-displacement\"\nlength = \"9.2 m\"\nbeam = \"3.4 m\"\ndraft = \"0.9 m\"\nmass = \"6 t\"", "grp", film("foul-release-silicone", `film = "200 um"`), `
 [use]
 under_way = "150 h"
 speed = "9 kn"
@@ -190,11 +221,15 @@ place = "GB"
 role = "kept"
 [wishes]
 coating = "ablative-cuprous-multi"`),
-		[]asked{{first: []string{"foul-release/"},
+		[]asked{{
+			first: []string{"foul-release/"},
 			strip: []string{"hard/", "ablative/", "self-polishing/", "hybrid/", "inert/", "thin film/", "copper-loaded/", "soft/", "bitumen/"},
-			warn:  []string{"step strip"}}}},
+			warn:  []string{"step strip"},
+		}},
+	},
 
-	{"P11 organotin suspected", boatText(cruiserHull, "grp", film("unknown-old", `film = "300 um"`), `
+	{
+		"P11 organotin suspected", boatText(cruiserHull, "grp", film("unknown-old", `film = "300 um"`), `
 [use]
 speed = "5 kn"
 haul_out_every = "12 months"
@@ -202,10 +237,14 @@ kept = "afloat"
 [[berth]]
 place = "GB"
 role = "kept"`),
-		[]asked{{first: []string{"ablative/"}, strip: []string{"hard/", "inert/", "foul-release/", "copper-loaded/"},
-			warn: []string{"step identify or strip", "caution unknown-old-film"}}}},
+		[]asked{{
+			first: []string{"ablative/"}, strip: []string{"hard/", "inert/", "foul-release/", "copper-loaded/"},
+			warn: []string{"step identify or strip", "caution unknown-old-film"},
+		}},
+	},
 
-	{"P12 soft wanted, launch open", boatText(workingHull, "wood-carvel", film("ablative-cuprous-multi", ""), `
+	{
+		"P12 soft wanted, launch open", boatText(workingHull, "wood-carvel", film("ablative-cuprous-multi", ""), `
 [use]
 water = "salt"
 kept = "afloat"
@@ -213,10 +252,14 @@ kept = "afloat"
 launch_open = true
 [wishes]
 coating = "soft-cuprous"`),
-		[]asked{{first: []string{"ablative/"}, out: []string{"soft/", "inert/", "copper-loaded/", "foul-release/"}, strip: []string{"hard/"},
-			warn: []string{"job wish-unsuited"}}}},
+		[]asked{{
+			first: []string{"ablative/"}, out: []string{"soft/", "inert/", "copper-loaded/", "foul-release/"}, strip: []string{"hard/"},
+			warn: []string{"job wish-unsuited"},
+		}},
+	},
 
-	{"P13 Swedish lake", boatText("kind = \"motor-planing\"\nlength = \"6.2 m\"\nbeam = \"2.4 m\"\ndraft = \"0.5 m\"\nmass = \"1.2 t\"", "grp", film("hard-cuprous", `film = "120 um"`), `
+	{
+		"P13 Swedish lake", boatText("kind = \"motor-planing\"\nlength = \"6.2 m\"\nbeam = \"2.4 m\"\ndraft = \"0.5 m\"\nmass = \"1.2 t\"", "grp", film("hard-cuprous", `film = "120 um"`), `
 [use]
 ashore_each_year = "6 months"
 water = "fresh"
@@ -227,10 +270,14 @@ kept = "afloat"
 place = "SE-fresh"
 role = "kept"
 water = "fresh"`),
-		[]asked{{first: []string{"inert/", "none/"}, out: []string{"/cuprous oxide", "/copper thiocyanate", "/other copper", "/copper-free", "/metallic copper", "bitumen/", "foul-release/"},
-			strip: []string{"inert/"}}}},
+		[]asked{{
+			first: []string{"inert/", "none/"}, out: []string{"/cuprous oxide", "/copper thiocyanate", "/other copper", "/copper-free", "/metallic copper", "bitumen/", "foul-release/"},
+			strip: []string{"inert/"},
+		}},
+	},
 
-	{"P14 Washington, diver", boatText(cruiserHull, "grp", film("hard-cuprous", `film = "180 um"`), `
+	{
+		"P14 Washington, diver", boatText(cruiserHull, "grp", film("hard-cuprous", `film = "180 um"`), `
 [use]
 haul_out_every = "24 months"
 ashore_each_year = "0 months"
@@ -248,19 +295,25 @@ place = "US-WA"
 role = "cleaned"
 water = "salt"`),
 		[]asked{{first: []string{"hard/", "inert/"}, out: []string{"ablative/", "soft/"}, strip: []string{"inert/", "foul-release/"}, // whether self-polishing counts as sloughing is for the place to say: it must ask
-			warn: []string{"law Washington (copper above 0.5 %)"}}}},
+			warn: []string{"law Washington (copper above 0.5 %)"}}},
+	},
 
-	{"P15 copper-loaded wanted on steel", boatText("kind = \"long-keel-yacht\"\nlength = \"10.5 m\"\nbeam = \"3.6 m\"\ndraft = \"1.8 m\"\nmass = \"12 t\"", "steel",
-		film("epoxy-barrier", `film = "400 um"`)+film("self-polishing-cuprous", `film = "80 um"`), `
+	{
+		"P15 copper-loaded wanted on steel", boatText("kind = \"long-keel-yacht\"\nlength = \"10.5 m\"\nbeam = \"3.6 m\"\ndraft = \"1.8 m\"\nmass = \"12 t\"", "steel",
+			film("epoxy-barrier", `film = "400 um"`)+film("self-polishing-cuprous", `film = "80 um"`), `
 [use]
 longest_idle = "7 d"
 kept = "afloat"
 [wishes]
 coating = "copper-loaded-epoxy"`),
-		[]asked{{first: []string{"self-polishing/cuprous oxide", "ablative/cuprous oxide"}, out: []string{"copper-loaded/"}, strip: []string{"foul-release/", "hard/"},
-			warn: []string{"job wish-refused", "finding metal-barrier-there"}}}},
+		[]asked{{
+			first: []string{"self-polishing/cuprous oxide", "ablative/cuprous oxide"}, out: []string{"copper-loaded/"}, strip: []string{"foul-release/", "hard/"},
+			warn: []string{"job wish-refused", "finding metal-barrier-there"},
+		}},
+	},
 
-	{"P16 thin-film racer", boatText("kind = \"fin-keel-yacht\"\nlength = \"10.8 m\"\nbeam = \"3.6 m\"\ndraft = \"2.4 m\"\nmass = \"5 t\"", "carbon", film("thin-film-thiocyanate", `state = "burnished"`), `
+	{
+		"P16 thin-film racer", boatText("kind = \"fin-keel-yacht\"\nlength = \"10.8 m\"\nbeam = \"3.6 m\"\ndraft = \"2.4 m\"\nmass = \"5 t\"", "carbon", film("thin-film-thiocyanate", `state = "burnished"`), `
 [use]
 haul_out_every = "12 months"
 ashore_each_year = "9 months"
@@ -272,29 +325,39 @@ cleaned_every = "7 d"
 kept = "afloat"
 [wishes]
 racing_finish = true`),
-		[]asked{{first: []string{"thin film/"}, strip: []string{"ablative/", "self-polishing/", "soft/", "foul-release/", "copper-loaded/", "hybrid/"}}}},
+		[]asked{{first: []string{"thin film/"}, strip: []string{"ablative/", "self-polishing/", "soft/", "foul-release/", "copper-loaded/", "hybrid/"}}},
+	},
 
-	{"P17 hard kept, ablative above", boatText(cruiserHull, "grp", film("hard-cuprous", "colour = \"black\"\nfilm = \"200 um\""), `
+	{
+		"P17 hard kept, ablative above", boatText(cruiserHull, "grp", film("hard-cuprous", "colour = \"black\"\nfilm = \"200 um\""), `
 [use]
 speed = "5 kn"
 haul_out_every = "24 months"
 ashore_each_year = "5 months"
 relaunched_unpainted = true
 kept = "afloat"`),
-		[]asked{{first: []string{"ablative/", "hybrid/"}, out: []string{"hard/"}, strip: []string{"foul-release/", "inert/", "copper-loaded/"},
-			warn: []string{"step abrade"}}}},
+		[]asked{{
+			first: []string{"ablative/", "hybrid/"}, out: []string{"hard/"}, strip: []string{"foul-release/", "inert/", "copper-loaded/"},
+			warn: []string{"step abrade"},
+		}},
+	},
 
-	{"P18 white top", boatText(cruiserHull, "grp", film("epoxy-barrier", "film = \"300 um\"\nage = \"1 d\""), `
+	{
+		"P18 white top", boatText(cruiserHull, "grp", film("epoxy-barrier", "film = \"300 um\"\nage = \"1 d\""), `
 [use]
 speed = "6 kn"
 longest_idle = "7 d"
 kept = "afloat"
 [wishes]
 top_colour = "white"`),
-		[]asked{{first: []string{"self-polishing/copper thiocyanate", "ablative/copper thiocyanate", "self-polishing/copper-free", "ablative/copper-free", "hard/copper thiocyanate"},
-			out: []string{"/cuprous oxide", "/metallic copper"}, warn: []string{"scheme scheme-signal-under"}}}},
+		[]asked{{
+			first: []string{"self-polishing/copper thiocyanate", "ablative/copper thiocyanate", "self-polishing/copper-free", "ablative/copper-free", "hard/copper thiocyanate"},
+			out:   []string{"/cuprous oxide", "/metallic copper"}, warn: []string{"scheme scheme-signal-under"},
+		}},
+	},
 
-	{"P19 biocide-free wish, Baltic", boatText(cruiserHull, "grp", film("ablative-cuprous-multi", `film = "150 um"`), `
+	{
+		"P19 biocide-free wish, Baltic", boatText(cruiserHull, "grp", film("ablative-cuprous-multi", `film = "150 um"`), `
 [use]
 speed = "6 kn"
 water = "brackish"
@@ -308,12 +371,16 @@ role = "kept"
 water = "brackish"
 [wishes]
 biocide = "none"`),
-		[]asked{{first: []string{"foul-release/", "inert/"},
+		[]asked{{
+			first: []string{"foul-release/", "inert/"},
 			out:   []string{"/cuprous oxide", "/metallic copper", "/copper thiocyanate", "/other copper", "/copper-free"},
 			strip: []string{"foul-release/", "inert/"},
-			warn:  []string{"step strip", "caution waste"}}}},
+			warn:  []string{"step strip", "caution waste"},
+		}},
+	},
 
-	{"P20 seven months ashore, unpainted", boatText(cruiserHull, "grp", film("ablative-cuprous-multi", `film = "150 um"`), `
+	{
+		"P20 seven months ashore, unpainted", boatText(cruiserHull, "grp", film("ablative-cuprous-multi", `film = "150 um"`), `
 [use]
 under_way = "60 h"
 speed = "5.5 kn"
@@ -323,8 +390,11 @@ relaunched_unpainted = true
 growth = "medium"
 cleaning = "none"
 kept = "afloat"`),
-		[]asked{{first: []string{"ablative/", "self-polishing/cuprous oxide"}, out: []string{"hard/", "thin film/", "soft/", "foul-release/", "inert/"},
-			warn: []string{"coats 3"}}}},
+		[]asked{{
+			first: []string{"ablative/", "self-polishing/cuprous oxide"}, out: []string{"hard/", "thin film/", "soft/", "foul-release/", "inert/"},
+			warn: []string{"coats 3"},
+		}},
+	},
 }
 
 // Not covered yet, so not asked of any boat: rust weeping through ferrocement; iron fastenings and planks that open ashore;
@@ -419,9 +489,10 @@ func mostCopper(b *tables.Book, pr antifoul.PartRanking) tables.Coating {
 		}
 		sum := 0.0
 		for a := range p.Coating.Actives() {
-			switch row, _ := b.Active(a.Key); row.Class { //nolint:errcheck // the book has checked its references
+			switch row, _ := b.Active(a.Key); row.Class { // the book has checked its references
 			case tables.CuprousOxide, tables.MetallicCopper, tables.CopperThiocyanate, tables.OtherCopper:
 				sum += a.Content.Typical.Float(quantity.Percent)
+			default:
 			}
 		}
 		if sum > most {

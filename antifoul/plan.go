@@ -137,6 +137,7 @@ func (j *Job) choose(note *tables.Book, pr PartRanking, wish string) (Place, boo
 		rule, v, p = RuleWishRefused, finding.Forbidden, best
 	case Unsuited:
 		rule = RuleWishUnsuited
+	default: // it is planned as wished
 	}
 	if note != nil && rule != "" {
 		c, err := note.Coating(wish)
@@ -149,7 +150,7 @@ func (j *Job) choose(note *tables.Book, pr PartRanking, wish string) (Place, boo
 
 // legal asks the law about the old films and about the boat's papers.
 func (j *Job) legal(b *tables.Book) {
-	desk := law.At(b, j.Boat.Craft(), j.Boat.Berths, j.Boat.On)
+	desk := law.At(b, j.Boat.Craft(), j.Boat.berths(), j.Boat.On)
 	for _, p := range j.Boat.Parts {
 		found := p.Found
 		if len(found) == 0 && !unpainted(b, p) {

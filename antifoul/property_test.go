@@ -162,8 +162,10 @@ func (p *pens) boat(t *testing.T) antifoul.Boat {
 	length := p.between(50, 200)
 	x := antifoul.Boat{
 		Name: "any", On: day("2027-04-03"),
-		Hull: coverage.Hull{Kind: p.one(p.forms...), Length: quantity.Millimetre.N(length * 100), Beam: quantity.Millimetre.N(length * p.between(20, 45)),
-			Draft: quantity.Millimetre.N(length * p.between(5, 25))},
+		Hull: coverage.Hull{
+			Kind: p.one(p.forms...), Length: quantity.Millimetre.N(length * 100), Beam: quantity.Millimetre.N(length * p.between(20, 45)),
+			Draft: quantity.Millimetre.N(length * p.between(5, 25)),
+		},
 		Use: p.use(),
 	}
 	if p.perhaps() {
@@ -277,7 +279,7 @@ func rankedWell(t *testing.T, n uint64, ranked int, r antifoul.Ranking, parts []
 			if p.Tier < q.Tier || p.Tier == q.Tier && p.Score > q.Score {
 				t.Errorf("boat %d, %s: %s stands behind %s", n, pr.Part, p.Coating.Key, q.Coating.Key)
 			}
-			if tie := p.Tier == q.Tier && p.Score == q.Score; tie != (p.Rank == q.Rank) || tie && !(p.Tied && q.Tied) || !tie && p.Rank != i+1 {
+			if tie := p.Tier == q.Tier && p.Score == q.Score; tie != (p.Rank == q.Rank) || tie && (!p.Tied || !q.Tied) || !tie && p.Rank != i+1 {
 				t.Errorf("boat %d, %s: ranks %d and %d of %s and %s", n, pr.Part, q.Rank, p.Rank, q.Coating.Key, p.Coating.Key)
 			}
 		}
@@ -514,8 +516,12 @@ func TestLessGrowthNeverFavoursCopper(t *testing.T) {
 	for g := tables.Heavy; g >= tables.Light; g-- {
 		changes = append(changes, func(x *antifoul.Boat) { x.Use.Growth = g })
 	}
-	pairs := [][2]string{{"hard-copper-free", "hard-cuprous"}, {"ablative-copper-free", "ablative-cuprous-multi"},
-		{"self-polishing-copper-free", "self-polishing-cuprous"}, {"hybrid-copper-free", "hybrid-cuprous"}}
+	pairs := [][2]string{
+		{"hard-copper-free", "hard-cuprous"},
+		{"ablative-copper-free", "ablative-cuprous-multi"},
+		{"self-polishing-copper-free", "self-polishing-cuprous"},
+		{"hybrid-copper-free", "hybrid-cuprous"},
+	}
 	eachBoat(t, 16, func(t *testing.T, n uint64, x antifoul.Boat) {
 		t.Helper()
 		rising(t, n, x, changes, func(i int, before, after antifoul.PartRanking) {
@@ -561,8 +567,10 @@ func TestAnyBoatsAreOfManyKinds(t *testing.T) {
 			kinds["tier "+p.Tier.String()]++
 		}
 	}
-	for _, k := range []string{"material aluminium", "copper found on aluminium", "material steel", "material grp", "found 0", "found 1", "found 2", "parts 1", "parts 2", "parts 3", "kept afloat", "kept trailer",
-		"growth light", "growth heavy", "tier fine", "tier after work", "tier ask first", "tier unsuited", "tier forbidden"} {
+	for _, k := range []string{
+		"material aluminium", "copper found on aluminium", "material steel", "material grp", "found 0", "found 1", "found 2", "parts 1", "parts 2", "parts 3", "kept afloat", "kept trailer",
+		"growth light", "growth heavy", "tier fine", "tier after work", "tier ask first", "tier unsuited", "tier forbidden",
+	} {
 		if kinds[k] < 3 {
 			t.Errorf("%d of %q in 300 boats", kinds[k], k)
 		}

@@ -157,7 +157,7 @@ func Rank(b *tables.Book, boat Boat) (Ranking, error) {
 
 func rank(b *tables.Book, boat Boat) Ranking {
 	r := Ranking{Assumed: assume(b, boat)}
-	desk := law.At(b, boat.Craft(), boat.Berths, boat.On)
+	desk := law.At(b, boat.Craft(), boat.berths(), boat.On)
 	for _, part := range boat.Parts {
 		r.Parts = append(r.Parts, rankPart(b, boat, part, desk))
 	}
@@ -169,8 +169,10 @@ func rankPart(b *tables.Book, boat Boat, part compat.Part, desk *law.Desk) PartR
 	if m, err := b.Material(part.Material); err == nil && m.Painted == tables.Never {
 		out.Left = finding.List{{Rule: RuleNeverPainted, Verdict: finding.Forbidden, About: part.Name, Against: m.Name, Basis: []finding.Basis{m.Basis("painted")}}}
 		if !m.Suits(boat.Use.Water) {
-			out.Left = append(out.Left, finding.Finding{Rule: RuleAnodeWater, Verdict: finding.Caution, About: part.Name, Against: m.Name,
-				Facts: []finding.Fact{fact("water", boat.Use.Water)}, Basis: []finding.Basis{m.Basis("waters")}})
+			out.Left = append(out.Left, finding.Finding{
+				Rule: RuleAnodeWater, Verdict: finding.Caution, About: part.Name, Against: m.Name,
+				Facts: []finding.Fact{fact("water", boat.Use.Water)}, Basis: []finding.Basis{m.Basis("waters")},
+			})
 		}
 		return out
 	}
@@ -288,8 +290,9 @@ func moreThanScuffing(steps []finding.Step) bool {
 		switch s.Do {
 		case finding.Wash, finding.Degrease, finding.Abrade:
 			return false
+		default:
+			return true
 		}
-		return true
 	})
 }
 
@@ -298,8 +301,10 @@ func (q *question) launchWait(c *tables.Coating) finding.List {
 	if q.dry < 0 || !c.AirNew.Given() || float64(q.dry) <= days(c.AirNew) {
 		return nil
 	}
-	return finding.List{{Rule: RuleFilmWait, Verdict: finding.Caution, About: c.Name, Basis: []finding.Basis{c.Basis("air_new")},
-		Facts: []finding.Fact{fact("launch", q.boat.Work.Launch), fact("limit", c.AirNew)}}}
+	return finding.List{{
+		Rule: RuleFilmWait, Verdict: finding.Caution, About: c.Name, Basis: []finding.Basis{c.Basis("air_new")},
+		Facts: []finding.Fact{fact("launch", q.boat.Work.Launch), fact("limit", c.AirNew)},
+	}}
 }
 
 // dedupe drops findings that say the same of the same a second time: the route repeats what the material says.

@@ -54,10 +54,8 @@ func ReadBoatWith(b *tables.Book, fsys fs.FS, name string) (Boat, error) {
 	found := x.Check(b)
 	if len(x.Hull.Check(b)) == 0 {
 		if _, _, err := partAreas(b, x); err != nil {
-			var more finding.Faults
-			if errors.As(err, &more) {
-				found = append(found, more...)
-			}
+			more, _ := errors.AsType[finding.Faults](err)
+			found = append(found, more...)
 		}
 	}
 	unread := slices.Clone(*faults)
@@ -88,14 +86,12 @@ func readHull(r *entry.Row) coverage.Hull {
 		Mass:    entry.Amount[quantity.Mass](r, "mass"),
 		Overall: entry.Amount[quantity.Length](r, "overall"),
 	}
+	var s coverage.Support
+	s.StandPairs, _ = r.Int("stand_pairs", 0, 100)
+	s.KeelBlocks, _ = r.Int("keel_blocks", 0, 100)
+	s.Chains, _ = r.Int("chains", 0, 100)
 	if r.Has("stand_pairs") || r.Has("keel_blocks") || r.Has("chains") {
-		h.Support = &coverage.Support{}
-		h.Support.StandPairs, _ = r.Int("stand_pairs", 0, 100)
-		h.Support.KeelBlocks, _ = r.Int("keel_blocks", 0, 100)
-		h.Support.Chains, _ = r.Int("chains", 0, 100)
-	}
-	for _, k := range []string{"stand_pairs", "keel_blocks", "chains"} {
-		r.Raw(k)
+		h.Support = &s
 	}
 	measured := r.Table("measured")
 	for _, zone := range measured.Keys() {

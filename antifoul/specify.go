@@ -3,6 +3,8 @@ package antifoul
 import (
 	"slices"
 
+	"github.com/shopspring/decimal"
+
 	"boatyard.example/bottomwork/antifoul/wear"
 	"boatyard.example/bottomwork/compat"
 	"boatyard.example/bottomwork/coverage"
@@ -44,7 +46,7 @@ type Scheme struct {
 }
 
 // Refused reports whether the scheme cannot be built; Findings says why, and there are no layers.
-func (s Scheme) Refused() bool { return len(s.Stack) == 0 && s.Findings.Worst() == finding.Forbidden }
+func (s *Scheme) Refused() bool { return len(s.Stack) == 0 && s.Findings.Worst() == finding.Forbidden }
 
 // Coat is one layer that is put on, with where and how much.
 type Coat struct {
@@ -68,6 +70,11 @@ type ColourKey struct {
 //
 // A type that metal, law or the old film forbids is refused: the scheme then has findings and no layers. The error is a
 // finding.Faults: faults of the boat, an unknown part, a coating that no bottom ends with.
+//
+// The working coats are those of wear.Coats at the high wear, cut at the type's most coats, which a finding then says; litres are
+// those of coverage.Paint. A colour that was not wished is taken from the colour table: the farthest in lightness from the sound
+// old film of the same mechanism, else the darkest.
+// Basis: common practice; the least step in lightness is an assumption.
 func Specify(b *tables.Book, boat Boat, part string, c tables.Coating) (Scheme, error) {
 	ranking, err := Rank(b, boat)
 	if err != nil {
@@ -109,7 +116,7 @@ func specify(b *tables.Book, boat Boat, part compat.Part, area PartArea, place P
 	if err := s.measure(b, boat, area); err != nil {
 		return s, err
 	}
-	s.Findings = append(s.Findings, compat.CheckStack(b, part, s.Stack, dryDays(b, boat, c))...)
+	s.Findings = append(s.Findings, compat.CheckStack(b, part, s.Stack, dryDays(boat, c))...)
 	s.Lasts = wear.Predict(b, s.Stack, boat.Use, zonesOf(b, area), boat.Work.Launch)
 	s.Key = s.colourKey()
 	if part.Zone == HullZone {
@@ -120,9 +127,9 @@ func specify(b *tables.Book, boat Boat, part compat.Part, area PartArea, place P
 	return s, nil
 }
 
-// dryDays is how long the last coat stands before launch: the days left, or as many as the type stands, since the last coat
-// can wait.
-func dryDays(_ *tables.Book, boat Boat, c tables.Coating) int {
+// dryDays is how many days the last coat stands before launch: the days left, or as many as the type stands, since the last
+// coat can wait; -1 when the launch day is not known.
+func dryDays(boat Boat, c tables.Coating) int {
 	d, known := boat.Work.Dry(boat.On)
 	if !known {
 		return -1
@@ -144,7 +151,7 @@ func (s *Scheme) addCoats(b *tables.Book, boat Boat, part compat.Part, area Part
 		note(RuleCoatsCut, finding.Caution, fact("coats", n), fact("most", c.Most), fact("wished", months(boat.Months())))
 		n = c.Most
 	}
-	zone, _ := b.Zone(part.Zone) //nolint:errcheck // checked with the boat; the zero zone has no extra coats
+	zone, _ := b.Zone(part.Zone) // checked with the boat; the zero zone has no extra coats
 	if zone.ExtraCoats > 0 && signals(c) {
 		n += zone.ExtraCoats
 	}
@@ -164,8 +171,8 @@ func (s *Scheme) addCoats(b *tables.Book, boat Boat, part compat.Part, area Part
 		s.Stack = append(s.Stack, layer(signal, 1, compat.Signal))
 	}
 	if signals(c) && signal.Key != "" {
-		if clear := factor(b, "lightness-step-clear", 30); lightnessStep(top, signal) < clear {
-			note(RuleSignalWeak, finding.Caution, fact("clear", int(clear)))
+		if seen := factor(b, "lightness-step-clear", 30); lightnessStep(top, signal) < seen {
+			note(RuleSignalWeak, finding.Caution, fact("clear", int(seen)))
 		}
 		if c.Mechanism == tables.Hard {
 			note(RuleSignalHard, finding.Caution, fact("signal", signal.Name), fact("top", top.Name))
@@ -189,8 +196,8 @@ func signals(c tables.Coating) bool { return c.Wears() || c.Mechanism == tables.
 // itself the signal. A wished colour is taken as wished; Check has refused wishes without a step between them.
 func (s *Scheme) colours(b *tables.Book, boat Boat) (top, signal tables.Colour, old bool) {
 	c := s.Coating
-	top, okTop := colourKey(b, "", boat.Wishes.TopColour, new(finding.Faults))
-	signal, okSignal := colourKey(b, "", boat.Wishes.SignalColour, new(finding.Faults))
+	top, okTop := wishedColour(b, "", boat.Wishes.TopColour, new(finding.Faults))
+	signal, okSignal := wishedColour(b, "", boat.Wishes.SignalColour, new(finding.Faults))
 	if okTop && !available(c, top) {
 		okTop = false
 	}
@@ -224,8 +231,10 @@ func (s *Scheme) colours(b *tables.Book, boat Boat) (top, signal tables.Colour, 
 }
 
 func (s *Scheme) taken(c tables.Coating, k tables.Colour) {
-	s.Findings = append(s.Findings, finding.Finding{Rule: RuleColourTaken, Verdict: finding.Fine, About: c.Name, Against: s.Part,
-		Facts: []finding.Fact{fact("colour", k.Name)}, Basis: []finding.Basis{k.Basis("lightness")}})
+	s.Findings = append(s.Findings, finding.Finding{
+		Rule: RuleColourTaken, Verdict: finding.Fine, About: c.Name, Against: s.Part,
+		Facts: []finding.Fact{fact("colour", k.Name)}, Basis: []finding.Basis{k.Basis("lightness")},
+	})
 }
 
 // oldColour is the colour of a sound old film of the same mechanism that stays right under the new coats.
@@ -252,7 +261,7 @@ func darkest(b *tables.Book, c tables.Coating) (best tables.Colour, ok bool) {
 
 // times is the film of n coats.
 func times(film quantity.Range[quantity.Film], n int) quantity.Range[quantity.Film] {
-	k := whole(n)
+	k := decimal.NewFromInt(int64(n))
 	return quantity.Range[quantity.Film]{Low: film.Low.Scale(k), Typical: film.Typical.Scale(k), High: film.High.Scale(k)}
 }
 

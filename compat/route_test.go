@@ -60,10 +60,10 @@ func TestRoutes(t *testing.T) {
 		{"bare steel", "steel", bare(t, b), "ablative-cuprous-multi", [][]string{{"degrease", "blast", "prime epoxy-primer", "barrier epoxy-barrier"}}},
 		{"steel under a sound barrier", "steel", compat.Stack{barrier, sound(t, b, "ablative-cuprous-multi", 100)}, "ablative-cuprous-multi", [][]string{{"wash"}, {"strip", "wash", "abrade"}}},
 		{"steel under a thin barrier", "steel", compat.Stack{sound(t, b, "epoxy-barrier", 200), sound(t, b, "ablative-copper-free", 100)}, "ablative-copper-free", [][]string{{"strip", "wash", "abrade", "barrier epoxy-barrier"}}},
-		{"steel, bitumen again", "steel", compat.Stack{sound(t, b, "bitumen-old", 100)}, "blacking-bitumen", [][]string{{"wash"}, {"strip", "degrease", "blast", "prime epoxy-primer"}}},
+		{"steel, bitumen again", "steel", compat.Stack{sound(t, b, "bitumen-old", 100)}, "blacking-bitumen", [][]string{{"wash"}, {"degrease", "blast", "prime epoxy-primer"}}},
 		{"steel, metallic copper", "steel", bare(t, b), "copper-loaded-epoxy", nil},
 		{"aluminium, cuprous oxide", "aluminium", compat.Stack{barrier}, "hard-cuprous", nil},
-		{"aluminium, thiocyanate over a barrier", "aluminium", compat.Stack{barrier}, "ablative-thiocyanate", [][]string{{"wash", "abrade"}, {"strip", "degrease", "blast", "prime epoxy-primer", "barrier epoxy-barrier"}}},
+		{"aluminium, thiocyanate over a barrier", "aluminium", compat.Stack{barrier}, "ablative-thiocyanate", [][]string{{"wash", "abrade"}, {"degrease", "blast", "prime epoxy-primer", "barrier epoxy-barrier"}}},
 		{"aluminium, thiocyanate on bare metal", "aluminium", bare(t, b), "ablative-thiocyanate", [][]string{{"degrease", "blast", "prime epoxy-primer", "barrier epoxy-barrier"}}},
 		{"aluminium, copper-free on bare metal", "aluminium", bare(t, b), "ablative-copper-free", [][]string{{"degrease", "blast", "prime epoxy-primer"}}},
 		{"aluminium, copper-free over unknown", "aluminium", compat.Stack{barrier, sound(t, b, "unknown-old", 100)}, "ablative-copper-free", [][]string{{"identify", "strip", "wash", "abrade"}}},
@@ -107,12 +107,12 @@ func TestStripSaysWhy(t *testing.T) {
 	}
 }
 
-// Hours of a way, with a pencil: strip 0.8, degrease 0.04, blast 0.5, prime one coat 0.08, barrier of 425 um in coats of 80 um, which
+// Hours of a way, with a pencil: degrease 0.04, blast 0.5, old paint and all, prime one coat 0.08, barrier of 425 um in coats of 80 um, which
 // are six, 0.08 each.
 func TestEffort(t *testing.T) {
 	b := book(t)
 	r := compat.Routes(b, compat.Part{Name: "hull", Material: "steel", Found: compat.Stack{sound(t, b, "hard-cuprous", 100)}}, coating(t, b, "ablative-cuprous-multi"))[0]
-	if want := 0.8 + 0.04 + 0.5 + 0.08 + 6*0.08; math.Abs(r.Effort.Typical-want) > 1e-9 {
+	if want := 0.04 + 0.5 + 0.08 + 6*0.08; math.Abs(r.Effort.Typical-want) > 1e-9 {
 		t.Errorf("%v h/m2, want %v: %v", r.Effort.Typical, want, actions(r.Steps))
 	}
 	if n := r.Adds[1].Coats; n != 6 {

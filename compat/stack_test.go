@@ -164,7 +164,7 @@ func TestBarrierMinimum(t *testing.T) {
 		primed := sound(t, b, "epoxy-barrier", um)
 		primed.For, primed.Age = compat.Undercoat, quantity.Hour.N(24)
 		fs := compat.CheckStack(b, steel, compat.Stack{primed, top}, 7)
-		if fs.Worst() != want && !(want == finding.Fine && fs.Worst() < finding.Ask) {
+		if fs.Worst() != want && (want != finding.Fine || fs.Worst() >= finding.Ask) {
 			t.Errorf("%d um: %v, want %s", um, rules(fs), want)
 		}
 		if thin := fs.Has("stack-barrier-thin"); thin != (um < least) {

@@ -29,8 +29,10 @@ func tooThick(b *tables.Book, found Stack) (finding.Finding, bool) {
 	if !total.Given() || total.Float(quantity.Micrometre) <= limit.Value.Typical {
 		return finding.Finding{}, false
 	}
-	return finding.Finding{Rule: ruleTooThick, Verdict: finding.Forbidden, About: found[len(found)-1].Coating.Name,
-		Facts: []finding.Fact{{Name: "film", Value: total}, {Name: "limit", Value: quantity.Micrometre.N(int64(limit.Value.Typical))}}, Basis: []finding.Basis{limit.Basis("value")}}, true
+	return finding.Finding{
+		Rule: ruleTooThick, Verdict: finding.Forbidden, About: found[len(found)-1].Coating.Name,
+		Facts: []finding.Fact{{Name: "film", Value: total}, {Name: "limit", Value: quantity.Micrometre.N(int64(limit.Value.Typical))}}, Basis: []finding.Basis{limit.Basis("value")},
+	}, true
 }
 
 // suspect reports whether a film may hold what must be known before anyone scrapes it: it is unidentified, or holds organotin.

@@ -117,6 +117,9 @@ func (s *Surface) prepareStripped() {
 			w.work(finding.Step{Do: finding.Wash})
 		}
 		for a := range s.m.Prepare() {
+			if a == finding.Blast { // it takes the old paint with it
+				s.primed.steps = slices.DeleteFunc(slices.Clone(s.primed.steps), func(x finding.Step) bool { return x.Do == finding.Strip })
+			}
 			s.primed.work(finding.Step{Do: a})
 		}
 		if s.m.Primer != "" {

@@ -38,12 +38,24 @@ type Book struct {
 	sources    shelf[Source]
 	rules      shelf[Rule]
 
+	potentials  shelf[Potential]
+	electrodes  shelf[Electrode]
+	protections shelf[Protection]
+	grades      shelf[GradeRow]
+	profiles    shelf[Profile]
+	samplings   shelf[Sampling]
+	roughnesses shelf[Roughness]
+	values      shelf[Value]
+
 	onOld map[string][]speaker // the overcoat rows by their old field
 }
 
 // tableNames are the arrays that a file may hold.
-var tableNames = []string{"active", "can", "caution", "coating", "colour", "condition", "criterion", "factor", "hull_form", "law", "loss",
-	"material", "overcoat", "place", "rule", "source", "step", "zone"}
+var tableNames = []string{
+	"active", "can", "caution", "coating", "colour", "condition", "criterion", "factor", "hull_form", "law", "loss",
+	"material", "overcoat", "place", "rule", "source", "step", "zone",
+	"electrode", "grade", "potential", "profile", "protection", "roughness", "sampling", "value",
+}
 
 var defaultBook = sync.OnceValues(func() (*Book, error) {
 	data, err := fs.Sub(embedded, "data")
@@ -105,6 +117,14 @@ func build(records map[string][]*record, faults *finding.Faults) (*Book, error) 
 	b.places.fill("place", records["place"], faults, readPlace)
 	b.laws.fill("law", records["law"], faults, readLaw)
 	b.cautions.fill("caution", records["caution"], faults, readCaution)
+	b.potentials.fill("potential", records["potential"], faults, readPotential)
+	b.electrodes.fill("electrode", records["electrode"], faults, readElectrode)
+	b.protections.fill("protection", records["protection"], faults, readProtection)
+	b.grades.fill("grade", records["grade"], faults, readGrade)
+	b.profiles.fill("profile", records["profile"], faults, readProfile)
+	b.samplings.fill("sampling", records["sampling"], faults, readSampling)
+	b.roughnesses.fill("roughness", records["roughness"], faults, readRoughness)
+	b.values.fill("value", records["value"], faults, readValue)
 	b.classify()
 	b.settleLaws()
 	b.checkReferences(faults)

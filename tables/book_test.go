@@ -11,7 +11,7 @@ import (
 )
 
 func TestDefaultIsOneBook(t *testing.T) {
-	if tables.Default() != tables.Default() {
+	if first, second := tables.Default(), tables.Default(); first != second {
 		t.Error("Default makes a book at each call")
 	}
 }
@@ -211,14 +211,14 @@ func TestNothingLeaks(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	print := b.Fingerprint()
+	digits := b.Fingerprint()
 	c.Key, c.Film.Low, c.Coats = "changed", c.Film.High, 9
 	for row := range b.Coatings() {
 		row.Coats = 9
 		row.Key = "changed"
 	}
 	again, err := b.Coating("hard-cuprous")
-	if err != nil || again.Coats == 9 || again.Key != "hard-cuprous" || again.Film.Low.Equal(c.Film.High) || b.Fingerprint() != print {
+	if err != nil || again.Coats == 9 || again.Key != "hard-cuprous" || again.Film.Low.Equal(c.Film.High) || b.Fingerprint() != digits {
 		t.Errorf("the book changed with the row that it gave: %s, %d coats", again.Key, again.Coats)
 	}
 }
@@ -243,10 +243,12 @@ func TestClassFollowsFromTheActives(t *testing.T) {
 	} {
 		f := good()["coating"]
 		f["key"] = `"mixed"`
-		more := text + row("coating", f)
+		var rows strings.Builder
+		rows.WriteString(text + row("coating", f))
 		for _, a := range c.actives {
-			more += "[[coating.active]]\nkey = \"" + a + "\"\ncontent = \"5 %\"\n"
+			rows.WriteString("[[coating.active]]\nkey = \"" + a + "\"\ncontent = \"5 %\"\n")
 		}
+		more := rows.String()
 		b, err := tables.Load(folder(map[string]string{"more.toml": more}))
 		if err != nil {
 			t.Fatal(err)

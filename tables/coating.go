@@ -50,6 +50,7 @@ type Coating struct {
 	Under      string                          // key of the undercoat that it cannot do without (silicone on its tie coat)
 
 	Recognised string // old films: how they are recognised
+	sheet      bool
 	waters     []string
 	materials  []string
 	actives    []Active
@@ -81,12 +82,13 @@ func (c Coating) Copper() bool {
 	switch c.Biocide {
 	case CuprousOxide, MetallicCopper, CopperThiocyanate, OtherCopper, UnknownBiocide:
 		return true
+	case CopperFree, NoBiocide, Organotin:
 	}
 	return false
 }
 
 // Laid reports whether the coating is laid as a sheet rather than painted.
-func (c Coating) Laid() bool { return c.Mechanism == FoulRelease && c.Carrier == "none" }
+func (c Coating) Laid() bool { return c.sheet }
 
 // Wears reports whether the film wears away in the water, so that its life is a question of thickness.
 func (c Coating) Wears() bool { return c.WearUse.Typical.Given() }
@@ -148,6 +150,7 @@ func readCoating(r *entry.Row) Coating {
 		WearUse:     entry.Range[quantity.Film](r, "wear_use"),
 		Under:       r.Text("under"),
 		Recognised:  r.Text("recognised"),
+		sheet:       r.YesNo("sheet").True(),
 		waters:      r.Words("waters", waterWords...),
 		materials:   r.Texts("materials"),
 		hazards:     r.Texts("hazards"),

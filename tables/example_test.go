@@ -48,8 +48,10 @@ solids = "54 %"
 
 func ExampleBook_Say() {
 	book := tables.Default()
-	f := finding.Finding{Rule: "use-speed-over", Verdict: finding.Caution, About: "this type",
-		Facts: []finding.Fact{{Name: "speed", Value: quantity.Knot.N(26)}, {Name: "limit", Value: quantity.Knot.N(22)}}}
+	f := finding.Finding{
+		Rule: "use-speed-over", Verdict: finding.Caution, About: "this type",
+		Facts: []finding.Fact{{Name: "speed", Value: quantity.Knot.N(26)}, {Name: "limit", Value: quantity.Knot.N(22)}},
+	}
 	fmt.Println(book.Say(f, quantity.Metric))
 	// Output: This type does not stand a sustained 26 kn; its limit is 22 kn.
 }

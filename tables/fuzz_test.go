@@ -34,7 +34,7 @@ func FuzzLoad(f *testing.F) {
 	if err != nil {
 		f.Fatal(err)
 	}
-	print := base.Fingerprint()
+	digits := base.Fingerprint()
 	f.Fuzz(func(t *testing.T, text string) {
 		if len(text) > 1<<14 {
 			t.Skip("large files have a test of their own")
@@ -74,7 +74,7 @@ func FuzzLoad(f *testing.F) {
 				}
 			}
 		}
-		if base.Fingerprint() != print {
+		if base.Fingerprint() != digits {
 			t.Error("the base book has changed")
 		}
 	})

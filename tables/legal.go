@@ -211,14 +211,17 @@ type Rule struct {
 	ID     finding.ID
 	Says   string // with {about}, {against} and {fact} where the finding's values go
 	Safety bool   // an own table changes what it guards only with an override and a reason
-	basis  finding.Basis
+	row    Row
 }
 
-// Basis returns what the rule rests on.
-func (r Rule) Basis() finding.Basis { return r.basis }
+// Basis returns what the rule's words rest on: the own table's basis where one replaced them.
+func (r Rule) Basis() finding.Basis { return r.row.Basis("says") }
+
+// heir takes the own table's bases over, as Row does for the other rows.
+func (r *Rule) heir(rec *record) { r.row.heir(rec) }
 
 func readRule(r *entry.Row) Rule {
 	row := readRow(r)
 	r.Need("text", "says")
-	return Rule{ID: finding.ID(row.Key), Says: r.Text("says"), Safety: r.YesNo("safety").True(), basis: row.basis}
+	return Rule{ID: finding.ID(row.Key), Says: r.Text("says"), Safety: r.YesNo("safety").True(), row: row}
 }

@@ -51,7 +51,7 @@ func TestOwnRowReplacesOnlyWhatItGives(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	print := base.Fingerprint()
+	digits := base.Fingerprint()
 	b := with(t, `[[coating]]
 key = "hard-cuprous"
 basis = "own table"
@@ -88,7 +88,7 @@ basis_of = { solids = "assumption" }
 		t.Error("a field that the own row does not give has changed")
 	}
 	// The book below is as it was.
-	if base.Fingerprint() != print {
+	if base.Fingerprint() != digits {
 		t.Error("the base book has another fingerprint after With")
 	}
 	again, err := base.Coating("hard-cuprous")

@@ -76,7 +76,7 @@ func (b *Book) OvercoatOf(next, old *Coating, past bool) (Overcoat, bool) {
 // names is 0 when the row does not speak of the pair, else 1 to closest: the higher, the more closely it names the two.
 func names(o *Overcoat, next, old *Coating, past bool) int {
 	nothingOver, onBare := next.Role == Bare, old.Mechanism == NoFilm
-	if (nothingOver || onBare) && !(nothingOver && o.New == string(NoFilm)) && !(onBare && o.Old == string(NoFilm)) {
+	if (nothingOver || onBare) && (!nothingOver || o.New != string(NoFilm)) && (!onBare || o.Old != string(NoFilm)) {
 		return 0
 	}
 	closely := 1

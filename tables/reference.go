@@ -11,8 +11,10 @@ import (
 func (b *Book) checkReferences(faults *finding.Faults) {
 	miss := func(rec *record, table, field, got string, known []string) {
 		if got != "" && !slices.Contains(known, got) {
-			*faults = append(*faults, finding.Fault{Kind: finding.ErrUnknown, File: rec.file, Key: table + "[" + rec.key() + "]." + field,
-				Got: entry.Describe(got), Want: finding.Suggest(got, known)})
+			*faults = append(*faults, finding.Fault{
+				Kind: finding.ErrUnknown, File: rec.file, Key: table + "[" + rec.key() + "]." + field,
+				Got: entry.Describe(got), Want: finding.Suggest(got, known),
+			})
 		}
 	}
 	sources, coatings, cautions := b.sources.keys(), b.coatings.keys(), b.cautions.keys()
@@ -81,9 +83,20 @@ func (b *Book) checkReferences(faults *finding.Faults) {
 	for i, p := range b.places.rows {
 		miss(b.places.from[i], "place", "within", p.Within, places)
 		if b.circular(p.Key) {
-			*faults = append(*faults, finding.Fault{Kind: finding.ErrImpossible, File: b.places.from[i].file, Key: "place[" + p.Key + "].within",
-				Got: entry.Describe(p.Within), Want: "a place that does not lie in this one"})
+			*faults = append(*faults, finding.Fault{
+				Kind: finding.ErrImpossible, File: b.places.from[i].file, Key: "place[" + p.Key + "].within",
+				Got: entry.Describe(p.Within), Want: "a place that does not lie in this one",
+			})
 		}
+	}
+	electrodes := b.electrodes.keys()
+	for i, p := range b.potentials.rows {
+		miss(b.potentials.from[i], "potential", "electrode", p.Electrode, electrodes)
+		miss(b.potentials.from[i], "potential", "material", p.Material, materials)
+	}
+	for i, p := range b.protections.rows {
+		miss(b.protections.from[i], "protection", "electrode", p.Electrode, electrodes)
+		miss(b.protections.from[i], "protection", "material", p.Material, materials)
 	}
 	for i, l := range b.laws.rows {
 		rec := b.laws.from[i]

@@ -4,6 +4,7 @@ import (
 	"iter"
 	"maps"
 	"slices"
+	"strings"
 
 	"boatyard.example/bottomwork/tables/entry"
 	"boatyard.example/bottomwork/tables/finding"
@@ -45,7 +46,7 @@ func readRow(r *entry.Row) Row {
 	}
 	if !r.Has("basis") {
 		r.Raw("basis")
-		r.Fault(finding.ErrBasis, "basis", "", "one of "+kindWords())
+		r.Fault(finding.ErrBasis, "basis", "", "one of "+strings.Join(kinds(), ", "))
 	}
 	out.basis = finding.Basis{
 		Kind:   finding.Kind(r.Word("basis", kinds()...)),
@@ -82,15 +83,4 @@ func kinds() []string {
 		out = append(out, string(k))
 	}
 	return out
-}
-
-func kindWords() string {
-	var s string
-	for i, k := range kinds() {
-		if i > 0 {
-			s += ", "
-		}
-		s += k
-	}
-	return s
 }

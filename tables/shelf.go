@@ -26,11 +26,6 @@ func (s *shelf[T]) get(key string) (T, error) {
 
 func (s *shelf[T]) all() iter.Seq[T] { return slices.Values(s.rows) }
 
-func (s *shelf[T]) has(key string) bool {
-	_, ok := s.at[key]
-	return ok
-}
-
 func (s *shelf[T]) keys() []string {
 	out := make([]string, 0, len(s.rows))
 	for _, r := range s.from {

@@ -22,6 +22,7 @@ type Material struct {
 	With       string                        // key of the coating that the barrier is built of
 	Primer     string                        // key of the primer on the bare surface; empty when none is needed
 	Metal      bool                          // lies in the galvanic series
+	Anode      bool                          // gives up itself or a current to protect other metals
 	KeepsClean bool                          // keeps growth off by itself, so that paint would only take that away
 	TwoPack    bool                          // takes rigid two-pack coats
 	OldCopper  bool                          // old films with copper, or unknown, may stay; false: they come off
@@ -51,7 +52,7 @@ func (m Material) Prefers(b Biocide) bool {
 	return len(m.prefers) == 0 || slices.Contains(m.prefers, string(b))
 }
 
-// Takes returns the material's policy for a biocide class.
+// Takes returns the material's policy for a biocide class; what is unknown, and organotin, is taken as cuprous oxide.
 func (m Material) Takes(b Biocide) Policy {
 	switch b {
 	case CuprousOxide:
@@ -62,8 +63,9 @@ func (m Material) Takes(b Biocide) Policy {
 		return m.Other
 	case CopperFree, NoBiocide:
 		return m.Free
+	case UnknownBiocide, Organotin:
 	}
-	return m.Cuprous // unknown and organotin: as the harshest
+	return m.Cuprous // as the harshest
 }
 
 var policyWords = []string{string(Allowed), string(OverBarrier), string(AskMaker), string(Never)}
@@ -82,6 +84,7 @@ func readMaterial(r *entry.Row) Material {
 		With:       r.Text("barrier_with"),
 		Primer:     r.Text("primer"),
 		TwoPack:    r.YesNo("two_pack").True(),
+		Anode:      r.YesNo("anode").True(),
 		KeepsClean: r.YesNo("keeps_clean").True(),
 		Metal:      r.YesNo("metal").True(),
 		OldCopper:  r.YesNo("old_copper_stays").True(),
@@ -231,7 +234,7 @@ func readVerdict(r *entry.Row) finding.Verdict {
 	var v finding.Verdict
 	r.Need("fine, caution, ask, needs or forbidden", "verdict")
 	if s := r.Word("verdict", "fine", "caution", "ask", "needs", "forbidden"); s != "" {
-		_ = v.UnmarshalText([]byte(s)) //nolint:errcheck // the word was checked one line above
+		_ = v.UnmarshalText([]byte(s)) // the word was checked one line above
 	}
 	return v
 }
@@ -241,8 +244,11 @@ func readRuleID(r *entry.Row) finding.ID {
 	return finding.ID(r.Text("rule"))
 }
 
-var actionWords = []string{string(finding.Wash), string(finding.Degrease), string(finding.Abrade), string(finding.Identify), string(finding.TestPatch), string(finding.SpotRepair),
-	string(finding.DryOut), string(finding.Tie), string(finding.Seal), string(finding.Strip), string(finding.Blast), string(finding.Prime), string(finding.Barrier), string(finding.Polish), string(finding.Wait), string(finding.Mask), string(finding.Shift), string(finding.Gap)}
+var actionWords = []string{
+	string(finding.Wash), string(finding.Degrease), string(finding.Abrade), string(finding.Identify), string(finding.TestPatch), string(finding.SpotRepair),
+	string(finding.DryOut), string(finding.Tie), string(finding.Seal), string(finding.Strip), string(finding.Blast), string(finding.Prime), string(finding.Barrier),
+	string(finding.Polish), string(finding.Wait), string(finding.Mask), string(finding.Shift), string(finding.Gap),
+}
 
 func readActions(r *entry.Row, key string) []finding.Action {
 	var out []finding.Action

@@ -72,7 +72,7 @@ func (d *Desk) enter(l *tables.Law, craft Craft, on quantity.Date) (entry, bool)
 	for a := range l.Steps() {
 		e.steps = append(e.steps, finding.Step{Do: a})
 	}
-	e.facts, e.basis = slices.Collect(l.Facts()), []finding.Basis{l.Basis("verdict")}
+	e.facts, e.basis = slices.AppendSeq(make([]finding.Fact, 0, 10), l.Facts()), []finding.Basis{l.Basis("verdict")}
 	return e, true
 }
 

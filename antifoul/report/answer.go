@@ -48,7 +48,7 @@ func (c *composer) partAnswer(p antifoul.PartRanking) string {
 	if hull, ok := c.job.Scheme(c.job.Ranking.Hull().Part); ok && p.Zone != antifoul.HullZone && hull.Coating.Key == s.Coating.Key {
 		hullPlace, _ := c.job.Ranking.Hull().Of(s.Coating.Key)
 		if c.because(c.job.Ranking.Hull(), hullPlace) == why {
-			out, why = fmt.Sprintf("%s: as the hull.", name), ""
+			out, why = name+": as the hull.", ""
 		}
 	}
 	return out + why + c.coatsWords(s) + c.lastsWords(s)
@@ -65,14 +65,14 @@ func (c *composer) left(p antifoul.PartRanking) string {
 
 // because says what moved a place most, what it shares its place with, and what must be asked first.
 func (c *composer) because(p antifoul.PartRanking, place antifoul.Place) string {
-	out := ""
+	var out strings.Builder
 	for _, f := range place.Reasons() {
-		out += " " + c.it(f)
+		out.WriteString(" " + c.it(f))
 	}
 	if place.Tied {
-		out += fmt.Sprintf(" It shares its place with %s; choose among them by what the yard keeps.", and(c.tiedWith(p, place)))
+		out.WriteString(" It shares its place with " + and(c.tiedWith(p, place)) + "; choose among them by what the yard keeps.")
 	}
-	return out + c.asks(place)
+	return out.String() + c.asks(place)
 }
 
 // coatsWords says how many coats go on.
@@ -191,8 +191,9 @@ func tierWords(p antifoul.Place) string {
 		return ", once the open question is answered"
 	case antifoul.Unsuited:
 		return ", as wished, though the use speaks against it"
+	default: // it suits, or nothing is done
+		return ""
 	}
-	return ""
 }
 
 func coats(s antifoul.Scheme, p compat.Purpose) int {

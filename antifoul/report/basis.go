@@ -3,6 +3,7 @@ package report
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"boatyard.example/bottomwork/compat"
 	"boatyard.example/bottomwork/tables"
@@ -46,12 +47,15 @@ func (c *composer) basis() {
 	c.head(2, "What this rests on")
 	c.say("Numbers in square brackets are sources. “Common practice” has no source. “Assumption” is a working value of these tables, to be replaced by the paint's data sheet or the boat's own record. “From memory” was not looked up again. “Derived” is computed.")
 	var items []string
-	for i, key := range c.sources {
-		if s, err := c.job.Book.Source(key); err == nil {
-			items = append(items, fmt.Sprintf("[%d] %s", i+1, join(", ", s.Title, s.Edition, s.Note)))
-		} else {
-			items = append(items, fmt.Sprintf("[%d] %s", i+1, key))
+	for i, from := range c.sources {
+		text := from.key
+		if s, err := c.job.Book.Source(from.key); err == nil {
+			text = join(", ", s.Title, s.Edition, s.Note)
 		}
+		if len(from.places) > 0 {
+			text += "; used here: " + strings.Join(from.places, "; ")
+		}
+		items = append(items, fmt.Sprintf("[%d] %s", i+1, text))
 	}
 	c.list(items)
 	if len(c.doubts) > 0 {

@@ -1,6 +1,7 @@
 package report
 
 import (
+	"slices"
 	"strings"
 
 	"boatyard.example/bottomwork/antifoul/wear"
@@ -70,6 +71,7 @@ func (c *composer) boat() {
 // found tells what is on each part, bottom to top.
 func (c *composer) found() {
 	var rows [][]string
+	var signs []string
 	for _, p := range c.job.Boat.Parts {
 		material := p.Material
 		if m, err := c.job.Book.Material(p.Material); err == nil {
@@ -83,10 +85,19 @@ func (c *composer) found() {
 		}
 		for _, l := range p.Found {
 			rows = append(rows, []string{p.Name, material, l.Coating.Name, c.colour(l.Colour), filmOf(l, c.units), state(l), or(l.KnownBy, "not said")})
+			if how := l.Coating.Recognised; how != "" && l.Coating.Key != tables.BareSurface {
+				if text := sentence(l.Coating.Name) + ": " + how + "."; !slices.Contains(signs, text) {
+					signs = append(signs, text)
+				}
+			}
 		}
 	}
 	c.say("What was found on each part, bottom to top:")
 	c.table([]string{"Part", "Made of", "Film", "Colour", "Dry film", "State", "Known by"}, rows)
+	if len(signs) > 0 {
+		c.say("How these films are told, to be checked on the boat:")
+		c.list(signs)
+	}
 }
 
 func filmOf(l compat.Layer, s quantity.System) string {
@@ -160,8 +171,9 @@ func relaunched(y quantity.YesNo) string {
 		return ", and relaunched unpainted"
 	case quantity.No:
 		return ", and painted before each launch"
+	default:
+		return ""
 	}
-	return ""
 }
 
 func launch(d quantity.Date, open quantity.YesNo) string {

@@ -19,7 +19,11 @@ func (c *composer) choice() {
 		}
 		c.head(2, "Why: "+p.Part)
 		if other, few := c.unlikeHull(p); few {
-			c.say("Type by type the ranking of this part is that of the hull, with the same points and reasons%s", map[bool]string{true: ".", false: ", but for these:"}[len(other) == 0])
+			tail := "."
+			if len(other) > 0 {
+				tail = ", but for these:"
+			}
+			c.say("Type by type the ranking of this part is that of the hull, with the same points and reasons%s", tail)
 			c.list(other)
 			continue
 		}

@@ -6,6 +6,8 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"boatyard.example/bottomwork/antifoul"
 	"boatyard.example/bottomwork/tables"
@@ -18,11 +20,17 @@ type composer struct {
 	job     *antifoul.Job
 	units   quantity.System
 	blocks  []block
-	sources []string // keys of the sources cited so far; the number in brackets is the place in this list
+	sources []cited  // the sources cited so far; the number in brackets is the place in this list
 	hold    string   // hold point of the coat told last
 	rates   []string // wear rates told so far, by coating
 	quiet   bool     // doubts are not noted: what is said is about types that are not used
 	doubts  []string // doubts met so far, in order
+}
+
+// cited is a source with the places in it that values were read from.
+type cited struct {
+	key    string
+	places []string
 }
 
 func (c *composer) head(level int, text string) { c.blocks = append(c.blocks, heading{level, text}) }
@@ -67,7 +75,7 @@ func (c *composer) rests(f finding.Finding) string {
 		case b.Kind == finding.OwnTable:
 			m = "own table: " + b.Source
 		case b.Source != "":
-			m = fmt.Sprintf("[%d]", c.cite(b.Source))
+			m = fmt.Sprintf("[%d]", c.cite(b))
 		}
 		if m != "" && !slices.Contains(marks, m) {
 			marks = append(marks, m)
@@ -82,13 +90,23 @@ func (c *composer) rests(f finding.Finding) string {
 	return " (" + strings.Join(marks, "; ") + ")"
 }
 
-// cite returns the number of a source, giving it the next one when it is new.
-func (c *composer) cite(source string) int {
-	if i := slices.Index(c.sources, source); i >= 0 {
-		return i + 1
+// cite returns the number of a basis' source, giving it the next one when it is new, and notes the place cited in it.
+func (c *composer) cite(b finding.Basis) int {
+	i := slices.IndexFunc(c.sources, func(s cited) bool { return s.key == b.Source })
+	if i < 0 {
+		i = len(c.sources)
+		c.sources = append(c.sources, cited{key: b.Source})
 	}
-	c.sources = append(c.sources, source)
-	return len(c.sources)
+	if s := &c.sources[i]; b.Kind == finding.Published && b.Place != "" && !slices.Contains(s.places, b.Place) && !c.noted(b) {
+		s.places = append(s.places, b.Place)
+	}
+	return i + 1
+}
+
+// noted reports whether the source's own row says already where it was read.
+func (c *composer) noted(b finding.Basis) bool {
+	s, err := c.job.Book.Source(b.Source)
+	return err == nil && strings.Contains(join(", ", s.Title, s.Note), b.Place)
 }
 
 func (c *composer) doubt(d string) {
@@ -141,11 +159,12 @@ func (c *composer) show(v any) string {
 	return tables.Show(v, c.units)
 }
 
-// area, litres and film print ranges of the kinds that tables hold.
+// area prints a range of areas, typical first.
 func area(r quantity.Range[quantity.Area], s quantity.System) string {
 	return spanOf(r, quantity.SquareMetre, 1, s)
 }
 
+// litres prints a range of volumes, typical first.
 func litres(r quantity.Range[quantity.Volume], s quantity.System) string {
 	return spanOf(r, quantity.Litre, 1, s)
 }
@@ -171,7 +190,7 @@ func earliest(r quantity.Range[float64]) string {
 	case low >= 60:
 		return "five years or more"
 	case typical >= 60:
-		return fmt.Sprintf("%s at the earliest, and lasts five years or more at typical wear", plural(low, "month", "months"))
+		return plural(low, "month", "months") + " at the earliest, and lasts five years or more at typical wear"
 	case low == typical:
 		return "about " + plural(low, "month", "months")
 	}
@@ -228,5 +247,6 @@ func sentence(s string) string {
 	if s == "" {
 		return s
 	}
-	return strings.ToUpper(s[:1]) + s[1:]
+	first, size := utf8.DecodeRuneInString(s)
+	return string(unicode.ToUpper(first)) + s[size:]
 }

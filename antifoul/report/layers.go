@@ -80,8 +80,9 @@ func purpose(p compat.Purpose) string {
 		return ", extra coat"
 	case compat.Working:
 		return ", working coats"
+	default: // the name of an undercoat says what it is for
+		return ""
 	}
-	return ""
 }
 
 // window tells when the next coat may follow.

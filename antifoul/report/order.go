@@ -144,6 +144,7 @@ func (c *composer) closing() []string {
 // pads tells how the places under stands, blocks and chains are finished.
 func (c *composer) pads() {
 	if c.job.Pads.Count == 0 {
+		c.list(c.findings(c.job.Pads.Findings, finding.Ask)) // nobody said what she stands on
 		return
 	}
 	c.list(c.findings(c.job.Pads.Findings, finding.Fine))

@@ -71,12 +71,13 @@ func (c *composer) shortAnswer(p antifoul.PartRanking) string {
 	if hull, ok := c.job.Scheme(c.job.Ranking.Hull().Part); ok && hull.Part != s.Part && hull.Coating.Key == s.Coating.Key {
 		return sentence(p.Part) + ": as the hull."
 	}
+	var why strings.Builder
 	for i, f := range place.Reasons() {
 		if i < 2 {
-			out += " " + c.it(f)
+			why.WriteString(" " + c.it(f))
 		}
 	}
-	return out + c.asks(place)
+	return out + why.String() + c.asks(place)
 }
 
 func (c *composer) shortTask(t antifoul.Task) string {

@@ -44,8 +44,8 @@ func (c *composer) forecast(s antifoul.Scheme) {
 	if f.Coating.Wears() {
 		if rate := fmt.Sprint(f.Coating.Key, f.Rate); !slices.Contains(c.rates, rate) {
 			c.rates = append(c.rates, rate)
-			c.say("The wear of "+f.Coating.Name+" on the flat is taken as %.2g to %.2g µm a month afloat (%s). It is a working range, not a measurement: two gauge readings of this boat, or the month in which the signal first showed, would narrow it most.",
-				f.Rate.Low, f.Rate.High, f.Coating.Basis("wear_use").Kind)
+			c.say("The wear of %s on the flat is taken as %.2g to %.2g µm a month afloat (%s). It is a working range, not a measurement: two gauge readings of this boat, or the month in which the signal first showed, would narrow it most.",
+				f.Coating.Name, f.Rate.Low, f.Rate.High, f.Coating.Basis("wear_use").Kind)
 		}
 		var rows [][]string
 		for _, z := range f.Zones {

@@ -1,6 +1,7 @@
 package report
 
 import (
+	"errors"
 	"fmt"
 	"io"
 	"slices"
@@ -41,8 +42,8 @@ type Options struct {
 	Short  bool            // one page: what, how much, when, what to watch for
 }
 
-// Write writes the report of the job. The whole report is made before the first byte is written; an error is the writer's own,
-// or says that the format is unknown.
+// Write writes the report of a job that antifoul.Plan made. The whole report is made before the first byte is written; an error is
+// the writer's own, or says that the format is unknown or the job is empty.
 func Write(w io.Writer, j *antifoul.Job, o Options) error {
 	if o.Format == "" {
 		o.Format = Text
@@ -52,6 +53,9 @@ func Write(w io.Writer, j *antifoul.Job, o Options) error {
 	}
 	if _, err := ParseFormat(string(o.Format)); err != nil {
 		return err
+	}
+	if j == nil || j.Book == nil {
+		return errors.New("report: no job: antifoul.Plan makes one")
 	}
 	c := &composer{job: j, units: o.Units}
 	if o.Short {

@@ -28,11 +28,15 @@ func Air(c tables.Coating, u Use) finding.List {
 	switch {
 	case c.AirUsed.Given() && days > c.AirUsed.Float(quantity.Day):
 		facts[1].Value = c.AirUsed
-		return finding.List{{Rule: RuleAirUsed, Verdict: finding.Needs, About: c.Name, Facts: facts, First: []finding.Step{{Do: finding.Wash}, {Do: finding.Abrade}},
-			Basis: []finding.Basis{c.Basis("air_used")}}}
+		return finding.List{{
+			Rule: RuleAirUsed, Verdict: finding.Needs, About: c.Name, Facts: facts, First: []finding.Step{{Do: finding.Wash}, {Do: finding.Abrade}},
+			Basis: []finding.Basis{c.Basis("air_used")},
+		}}
 	case c.AirScuff.Given() && days > c.AirScuff.Float(quantity.Day):
-		return finding.List{{Rule: RuleAirScuff, Verdict: finding.Needs, About: c.Name, Facts: facts, First: []finding.Step{{Do: finding.Abrade}},
-			Basis: []finding.Basis{c.Basis("air_scuff")}}}
+		return finding.List{{
+			Rule: RuleAirScuff, Verdict: finding.Needs, About: c.Name, Facts: facts, First: []finding.Step{{Do: finding.Abrade}},
+			Basis: []finding.Basis{c.Basis("air_scuff")},
+		}}
 	}
 	return nil
 }

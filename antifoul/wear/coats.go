@@ -34,6 +34,9 @@ func Coats(b *tables.Book, c tables.Coating, u Use, months float64) quantity.Ran
 // to end it (no coating).
 //
 //	low life = n × low film / high rate; high life the reverse
+//
+// A rate of zero gives an infinite life.
+// Basis: derived from the rate, which is an assumption; the months of a row, common practice or assumption as the row says.
 func Life(b *tables.Book, c tables.Coating, u Use, n int) quantity.Range[float64] {
 	if !c.Wears() {
 		if !c.Life.Low.Given() {

@@ -34,6 +34,11 @@ type ZoneForecast struct {
 // Predict returns the forecast of the layers on one part, for the zones given, launched on the date given (which may be not
 // given). Working film is that of the layers For Working everywhere, and of those For Extra in zones that take extra coats.
 // Layers of which none is a working layer give a forecast without a coating, life or zones.
+//
+//	months of a zone, low = low film / (high rate × high zone factor), as calendar months; the high end the reverse
+//
+// Life and months are cut at 120. Dates are counted from the low end, rounded down to a whole month.
+// Basis: derived from the rate, which is an assumption; see Rate.
 func Predict(b *tables.Book, layers compat.Stack, u Use, zones []tables.Zone, launch quantity.Date) Forecast {
 	f := Forecast{Launch: launch}
 	var flat, extra quantity.Range[float64]
@@ -47,6 +52,7 @@ func Predict(b *tables.Book, layers compat.Stack, u Use, zones []tables.Zone, la
 			coats += l.Coats
 		case compat.Extra:
 			extra = sum(extra, film)
+		default: // what is under the working coats does not work
 		}
 	}
 	if f.Coating.Key == "" {

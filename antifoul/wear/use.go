@@ -3,6 +3,7 @@ package wear
 import (
 	"math"
 	"slices"
+	"strconv"
 	"strings"
 
 	"boatyard.example/bottomwork/tables"
@@ -20,10 +21,10 @@ type Use struct {
 	HaulOutEvery        quantity.Months      // between haul-outs with bottom work
 	AshoreEachYear      quantity.Months      // out of the water, a year
 	RelaunchedUnpainted quantity.YesNo       // goes back after that time without new paint
-	Growth              tables.Grade         // fouling pressure where she lies: light, medium, heavy
+	Growth              tables.Grade         // fouling pressure where she lies: light, medium, heavy; 0: not given
 	Water               string               // salt, brackish, fresh
 	WaterTemperature    quantity.Temperature // mean in season
-	Cleaning            tables.Grade         // hardest cleaning afloat: none, light (sponge), medium (brush), heavy (scrubbing)
+	Cleaning            tables.Grade         // hardest cleaning afloat: none, light (sponge), medium (brush), heavy (scrubbing); 0: not given
 	CleanedEvery        quantity.Duration    // between cleanings in season
 	Kept                string               // afloat, trailer, lift
 	DriesOn             string               // ground she takes between tides: none, soft, firm
@@ -46,7 +47,9 @@ func ParseCleaning(word string) tables.Grade {
 // Afloat reports whether she lies in the water in season: kept afloat, or not said.
 func (u Use) Afloat() bool { return u.Kept == "" || u.Kept == "afloat" }
 
-// Pressure returns the fouling pressure that the bottom meets: none for a boat that lives on a trailer or lift.
+// Pressure returns the fouling pressure that the bottom meets: none for a boat that lives on a trailer or lift, else what was
+// given; 0 when nothing was.
+// Basis: common practice.
 func (u Use) Pressure() tables.Grade {
 	if !u.Afloat() {
 		return tables.None
@@ -80,6 +83,7 @@ func (u Use) Abrasion() tables.Grade {
 //	afloat = whole years × (12 − ashore) + min(rest, 12 − ashore)
 //
 // Months ashore that are not given count as none: the longer time afloat is the safer side.
+// Basis: derived.
 func (u Use) AfloatMonths(months float64) float64 {
 	season := u.season()
 	years := math.Floor(months / 12)
@@ -88,6 +92,11 @@ func (u Use) AfloatMonths(months float64) float64 {
 
 // CalendarMonths returns the calendar month, counted as in AfloatMonths, in which so many months afloat are reached. It is the
 // inverse of AfloatMonths while she is afloat. A boat that is ashore all year returns the months given.
+//
+//	whole years = ceil(afloat / (12 − ashore)) − 1
+//	calendar    = 12 × whole years + afloat − whole years × (12 − ashore)
+//
+// Basis: derived.
 func (u Use) CalendarMonths(afloat float64) float64 {
 	season := u.season()
 	if season <= 0 || math.IsInf(afloat, 0) {
@@ -119,6 +128,12 @@ func (u Use) Check() finding.Faults {
 	word("water", u.Water, tables.Waters())
 	word("kept", u.Kept, keptWords)
 	word("dries_on", u.DriesOn, driesOnWords)
+	if u.Growth == tables.None || u.Growth > tables.Heavy { // a file cannot say either
+		bad(finding.ErrValue, "growth", strconv.Itoa(int(u.Growth)), "one of "+strings.Join(tables.GradeWords()[1:], ", "))
+	}
+	if u.Cleaning > tables.Heavy {
+		bad(finding.ErrValue, "cleaning", strconv.Itoa(int(u.Cleaning)), "one of "+strings.Join(CleaningWords(), ", "))
+	}
 	if u.UnderWay.Given() && (u.UnderWay.Sign() < 0 || u.UnderWay.Cmp(quantity.Hour.N(8784)) > 0) {
 		bad(finding.ErrImpossible, "under_way", u.UnderWay.String(), "hours a year, 0 h to 8784 h")
 	}

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"maps"
 	"slices"
+	"strconv"
 	"strings"
 	"time"
 
@@ -270,7 +271,7 @@ func (r *Row) Tables(key string) []*Row {
 		return nil
 	}
 	for i, m := range list {
-		label := fmt.Sprint(i + 1)
+		label := strconv.Itoa(i + 1)
 		for _, k := range []string{"key", "name"} {
 			if s, ok := m[k].(string); ok && s != "" {
 				label = s

@@ -3,8 +3,9 @@ package finding
 // ID names a rule: the key of a row in rules.toml. Rule ids are part of the module's interface.
 type ID string
 
-// Fact is one value that decided: its name as the rule's words call it, and the value. Value is a string, an int, a
-// quantity amount or range, a date, or anything with Show(quantity.System) string or String() string.
+// Fact is one value that decided: its name as the rule's words call it, and the value. Value is a string, an int, a plain
+// number (float64, said to three digits) or a range of them, a quantity amount or range, a date, or anything with
+// Show(quantity.System) string or String() string.
 type Fact struct {
 	Name  string
 	Value any

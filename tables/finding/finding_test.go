@@ -43,8 +43,10 @@ func TestEmptyListIsNotJudged(t *testing.T) {
 
 func TestAtKeepsTheOrderAndHas(t *testing.T) {
 	l := finding.List{
-		{Rule: "a", Verdict: finding.Caution}, {Rule: "b", Verdict: finding.Needs},
-		{Rule: "c", Verdict: finding.Caution}, {Rule: "d", Verdict: finding.Fine},
+		{Rule: "a", Verdict: finding.Caution},
+		{Rule: "b", Verdict: finding.Needs},
+		{Rule: "c", Verdict: finding.Caution},
+		{Rule: "d", Verdict: finding.Fine},
 	}
 	at := l.At(finding.Caution)
 	if len(at) != 2 || at[0].Rule != "a" || at[1].Rule != "c" {

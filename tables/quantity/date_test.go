@@ -91,7 +91,7 @@ func TestDateSums(t *testing.T) {
 	if none.AddDays(1).Given() || none.AddMonths(1).Given() || none.DaysUntil(day) != 0 || day.DaysUntil(none) != 0 {
 		t.Error("a date came from nothing")
 	}
-	if none.Before(day) || day.After(none) || none.Compare(day) != -1 || day.Compare(none) != 1 || !none.Equal(none) {
+	if none.Before(day) || day.After(none) || none.Compare(day) != -1 || day.Compare(none) != 1 || !none.Equal(quantity.Date{}) {
 		t.Error("not given sorts first, yet is before nothing")
 	}
 }

@@ -39,8 +39,9 @@ func (y YesNo) String() string {
 		return "yes"
 	case No:
 		return "no"
+	default:
+		return "not said"
 	}
-	return "not said"
 }
 
 // MarshalText is "true" or "false"; no answer is an error.
@@ -50,8 +51,9 @@ func (y YesNo) MarshalText() ([]byte, error) {
 		return []byte("true"), nil
 	case No:
 		return []byte("false"), nil
+	default:
+		return nil, errNotGiven
 	}
-	return nil, errNotGiven
 }
 
 // UnmarshalText takes "true" or "false".
