@@ -123,7 +123,7 @@ func (x Boat) Check(b *tables.Book) finding.Faults {
 			label = strconv.Itoa(i + 1)
 		}
 		key := "part[" + label + "]"
-		if names[p.Name] {
+		if p.Name != "" && names[p.Name] {
 			bad(finding.ErrDuplicate, key+".name", entry.Describe(p.Name), "a name that no other part has")
 		}
 		names[p.Name] = true

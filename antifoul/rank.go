@@ -106,6 +106,9 @@ func (p PartRanking) Of(coating string) (Place, bool) {
 // Why says in a few sentences, which call the type “it”, why the place is what it is, metric units first: for a place that may be used the criteria
 // that added most and the one that took most, for a ruled-out one every reason.
 func (p Place) Why() string {
+	if p.q == nil { // a place that no ranking made
+		return ""
+	}
 	var out []string
 	for _, f := range p.Reasons() {
 		f.About = "it"

@@ -122,7 +122,7 @@ func readStep(r *entry.Row) StepRow {
 	return s
 }
 
-// Factor is one number that a formula uses, as a range.
+// Factor is one number that a formula uses, as a range; above zero.
 type Factor struct {
 	Row
 	Value quantity.Range[float64]
@@ -131,7 +131,7 @@ type Factor struct {
 
 func readFactor(r *entry.Row) Factor {
 	f := Factor{Row: readRow(r), Unit: r.Text("unit")}
-	f.Value, _ = r.Floats("value", -1e9, 1e9)
+	f.Value, _ = r.Floats("value", 1e-9, 1e9) // formulas divide by them
 	r.Need("[low, typical, high] or one number", "value")
 	return f
 }

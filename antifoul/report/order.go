@@ -133,10 +133,15 @@ func (c *composer) closing() []string {
 		}
 		out = append(out, text)
 	}
-	for _, p := range c.job.Ranking.Parts {
-		if len(p.Left) > 0 {
-			out = append(out, sentence(p.Part)+": no paint on it; masking off before launch; an anode that is half gone is renewed.")
+	for i, p := range c.job.Ranking.Parts {
+		if len(p.Left) == 0 {
+			continue
 		}
+		text := sentence(p.Part) + ": no paint on it; masking off before launch."
+		if m, err := c.job.Book.Material(c.job.Boat.Parts[i].Material); err == nil && m.Anode {
+			text += " An anode that is half gone is renewed."
+		}
+		out = append(out, text)
 	}
 	return out
 }

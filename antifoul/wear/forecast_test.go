@@ -307,9 +307,8 @@ func ExamplePredict() {
 	}
 	always := wear.Use{UnderWay: quantity.Hour.N(1000), Speed: quantity.Knot.N(6)}
 	f := wear.Predict(book, layers, always, []tables.Zone{flat}, launch)
-	fmt.Printf("%.0f to %.0f months; haul out by %s\n", f.Life.Low, f.Life.High, f.NextHaul)
 	// 120 um at 6 um a month are 20 months, 180 um at 2 um a month are 90.
-	//
+	fmt.Printf("%.0f to %.0f months; haul out by %s\n", f.Life.Low, f.Life.High, f.NextHaul)
 	// Output:
 	// 20 to 90 months; haul out by 2028-12-15
 }
