@@ -2,7 +2,9 @@ package tables_test
 
 import (
 	"fmt"
+	"io/fs"
 	"os"
+	"path/filepath"
 	"strings"
 	"testing"
 	"testing/fstest"
@@ -12,16 +14,16 @@ import (
 
 func BenchmarkLoad(b *testing.B) {
 	data := fstest.MapFS{}
-	entries, err := os.ReadDir("data")
+	err := fs.WalkDir(os.DirFS("data"), ".", func(p string, d fs.DirEntry, err error) error {
+		if err != nil || d.IsDir() {
+			return err
+		}
+		text, err := os.ReadFile(filepath.Join("data", p))
+		data[p] = &fstest.MapFile{Data: text}
+		return err
+	})
 	if err != nil {
 		b.Fatal(err)
-	}
-	for _, e := range entries {
-		text, err := os.ReadFile("data/" + e.Name())
-		if err != nil {
-			b.Fatal(err)
-		}
-		data[e.Name()] = &fstest.MapFile{Data: text}
 	}
 	b.ReportAllocs()
 	for b.Loop() {

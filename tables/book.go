@@ -47,6 +47,8 @@ type Book struct {
 	roughnesses shelf[Roughness]
 	values      shelf[Value]
 
+	digits func() string // the fingerprint, worked out once when it is first asked for
+
 	onOld map[string][]speaker // the overcoat rows by their old field
 }
 
@@ -74,7 +76,8 @@ func Default() *Book {
 	return b
 }
 
-// Load reads a whole book from every TOML file of the folder, subfolders too. The error is a finding.Faults with every fault
+// Load reads a whole book from every TOML file of the folder, subfolders too. Files are read at the same time, as os.DirFS,
+// embed.FS and fstest.MapFS allow. The error is a finding.Faults with every fault
 // of every file: unknown tables and keys, missing fields, values that are not accepted, rows without a basis, references to
 // rows that do not exist.
 func Load(fsys fs.FS) (*Book, error) {
@@ -97,7 +100,7 @@ func (b *Book) With(own fs.FS) (*Book, error) {
 }
 
 func build(records map[string][]*record, faults *finding.Faults) (*Book, error) {
-	b := &Book{records: records}
+	b := &Book{records: records, digits: sync.OnceValue(func() string { return fingerprint(records) })}
 	b.sources.fill("source", records["source"], faults, readSource)
 	b.rules.fill("rule", records["rule"], faults, readRule)
 	b.actives.fill("active", records["active"], faults, readActive)

@@ -15,9 +15,16 @@ import (
 // Fingerprint returns twelve hexadecimal digits that change with any cell of any row, and with what a replaced cell rests on. A
 // report prints them, so that a reader can tell by which tables it was made.
 func (b *Book) Fingerprint() string {
+	if b.digits == nil { // a Book that no loader made holds no row
+		return fingerprint(nil)
+	}
+	return b.digits()
+}
+
+func fingerprint(records map[string][]*record) string {
 	var text []byte
 	for _, t := range tableNames {
-		for _, r := range b.records[t] {
+		for _, r := range records[t] {
 			text = append(append(text, t...), '\n')
 			text = canonical(text, r.m)
 			text = strconv.AppendQuote(text, r.over)

@@ -7,6 +7,7 @@ import (
 	"path"
 	"slices"
 	"strings"
+	"sync"
 
 	"boatyard.example/bottomwork/tables/entry"
 	"boatyard.example/bottomwork/tables/finding"
@@ -65,6 +66,23 @@ func (r *Row) heir(rec *record) {
 	r.cells = cells
 }
 
+// opened is one file that was read.
+type opened struct {
+	root   *entry.Row
+	faults *finding.Faults
+}
+
+// open reads the files at the same time, since parsing is most of what a book costs, and returns them in the order of the names.
+func open(fsys fs.FS, names []string) []opened {
+	out := make([]opened, len(names))
+	var all sync.WaitGroup
+	for i, name := range names {
+		all.Go(func() { out[i].root, out[i].faults = entry.Open(fsys, name) })
+	}
+	all.Wait()
+	return out
+}
+
 // gather reads every TOML file of a folder into records by table name. Unknown tables and double keys are faults.
 func gather(fsys fs.FS, known []string, faults *finding.Faults) map[string][]*record {
 	var names []string
@@ -84,8 +102,8 @@ func gather(fsys fs.FS, known []string, faults *finding.Faults) map[string][]*re
 	slices.Sort(names)
 	out := map[string][]*record{}
 	seen := map[string]string{}
-	for _, name := range names {
-		root, fileFaults := entry.Open(fsys, name)
+	for i, file := range open(fsys, names) {
+		name, root, fileFaults := names[i], file.root, file.faults
 		if root != nil {
 			for _, table := range root.Keys() {
 				if !slices.Contains(known, table) {

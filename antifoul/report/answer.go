@@ -72,7 +72,21 @@ func (c *composer) because(p antifoul.PartRanking, place antifoul.Place) string 
 	if place.Tied {
 		out.WriteString(" It shares its place with " + and(c.tiedWith(p, place)) + "; choose among them by what the yard keeps.")
 	}
-	return out.String() + c.asks(place)
+	return out.String() + littleJudged(place) + c.asks(place)
+}
+
+// littleJudged warns of a ranking for which less than half of the criteria had anything to go by.
+func littleJudged(p antifoul.Place) string {
+	criteria, judged := p.Criteria(), 0
+	for _, k := range criteria {
+		if k.Judged {
+			judged++
+		}
+	}
+	if judged*2 >= len(criteria) {
+		return ""
+	}
+	return fmt.Sprintf(" Only %d of %d criteria could be judged: do not rely on the order before more is reported.", judged, len(criteria))
 }
 
 // coatsWords says how many coats go on.
