@@ -77,7 +77,7 @@ func (c *composer) shortAnswer(p antifoul.PartRanking) string {
 			why.WriteString(" " + c.it(f))
 		}
 	}
-	return out + why.String() + c.asks(place)
+	return out + why.String() + littleJudged(place) + c.asks(place)
 }
 
 func (c *composer) shortTask(t antifoul.Task) string {
