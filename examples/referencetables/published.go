@@ -1,0 +1,46 @@
+package main
+
+import "strconv"
+
+// published lays out the literature values.
+func (w *writer) published() {
+	w.sheet("Galvanic series in flowing seawater", "Each list by itself; two lists are never mixed.", "metal", "list", "state", "noble end", "active end", "against")
+	for p := range w.book.Potentials() {
+		w.row(p.Row, p.Name, p.Series, p.State, w.show(p.Noble), w.show(p.Active), p.Electrode)
+	}
+	w.sheet("Reference electrodes", "", "electrode", "against the standard hydrogen electrode")
+	for e := range w.book.Electrodes() {
+		w.row(e.Row, e.Name, w.show(e.SHE))
+	}
+	w.sheet("Protection potentials", "", "metal", "against", "protected at or below", "not below")
+	for p := range w.book.Protections() {
+		w.row(p.Row, p.Name, p.Electrode, w.show(p.At), w.show(p.NotBelow))
+	}
+	w.sheet("Gradings", "Preparation, rust, fouling, condition of coatings.", "scale", "grade", "means", "cover")
+	for g := range w.book.Grades() {
+		w.row(g.Row, g.Scale, g.Grade, g.Says, w.show(g.Cover))
+	}
+	w.sheet("Blast profiles", "", "grade", "abrasive", "depth", "taken off a reading")
+	for p := range w.book.Profiles() {
+		w.row(p.Row, p.Name, p.Abrasive, w.show(p.Depth), w.show(p.Correction))
+	}
+	w.sheet("Counts of film readings", "", "standard", "area over", "up to", "readings", "may be repeated", "more for each", "so many")
+	for s := range w.book.Samplings() {
+		w.row(s.Row, s.Standard, w.show(s.Over), w.show(s.UpTo), strconv.Itoa(s.Readings), count(s.Repeats), w.show(s.Each), count(s.More))
+	}
+	w.sheet("Roughness of fouling", "", "condition", "rating", "sand roughness", "roughness over 50 mm", "resistance at 15 kn", "at 30 kn")
+	for r := range w.book.Roughnesses() {
+		w.row(r.Row, r.Name, r.Rating, w.show(r.Ks), w.show(r.Rt50), w.show(r.Slow), w.show(r.Fast))
+	}
+	w.sheet("Single numbers", "", "number", "value", "unit", "bound")
+	for v := range w.book.Values() {
+		w.row(v.Row, v.Name, numbers(v.Value), v.Unit, v.Bound)
+	}
+}
+
+func count(n int) string {
+	if n == 0 {
+		return ""
+	}
+	return strconv.Itoa(n)
+}
