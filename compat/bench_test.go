@@ -4,7 +4,6 @@ import (
 	"testing"
 
 	"boatyard.example/bottomwork/compat"
-	"boatyard.example/bottomwork/tables"
 )
 
 func BenchmarkOver(b *testing.B) {
@@ -30,16 +29,25 @@ func BenchmarkOnMaterial(b *testing.B) {
 func BenchmarkRoutesOfEveryType(b *testing.B) {
 	book := book(b)
 	p := compat.Part{Name: "hull", Material: "grp", Zone: "hull", Found: compat.Stack{sound(b, book, "ablative-old", 100)}}
-	var types []tables.Coating
-	for c := range book.Coatings() {
-		if c.Ranked() {
-			types = append(types, c)
-		}
-	}
+	types := wanted(book)
 	b.ReportAllocs()
 	for b.Loop() {
 		for _, c := range types {
 			compat.Routes(book, p, c)
+		}
+	}
+}
+
+// BenchmarkSurfaceOfEveryType asks one surface for the best way to every type, as a ranking does.
+func BenchmarkSurfaceOfEveryType(b *testing.B) {
+	book := book(b)
+	p := compat.Part{Name: "hull", Material: "grp", Zone: "hull", Found: compat.Stack{sound(b, book, "ablative-old", 100)}}
+	types := wanted(book)
+	b.ReportAllocs()
+	for b.Loop() {
+		s := compat.On(book, p)
+		for i := range types {
+			s.Best(&types[i])
 		}
 	}
 }

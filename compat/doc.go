@@ -10,6 +10,8 @@
 //		fmt.Println(r.Steps, r.Effort.Typical)    // cheapest first
 //	}
 //
+// Who asks for many coatings on one part makes a [Surface] once with [On].
+//
 // Precedence: the rule of the metal, then the state of the old coat, then the same over itself, then the pair. A pair may be
 // forbidden while the boat still has a way, strip; what a metal forbids no way lifts.
 //

@@ -18,7 +18,7 @@ func OnMaterial(b *tables.Book, c tables.Coating, p Part) finding.List {
 	if err != nil {
 		return finding.List{{Rule: ruleMaterialUnknown, Verdict: finding.Ask, About: c.Name, Against: p.Material}}
 	}
-	out := onSurface(make(finding.List, 0, 4), b, &m, &c, p.Zone)
+	out := onSurface(make(finding.List, 0, 4), finding.Fine, b, &m, &c, p.Zone)
 	return onFound(out, &m, &c, &p, oldCopper(b, &m, &p))
 }
 
@@ -31,10 +31,13 @@ func onFound(out finding.List, m *tables.Material, c *tables.Coating, p *Part, o
 	return out
 }
 
-// onSurface adds what no step changes: material, zone, carrier, packs, and copper that the material never or always takes.
-func onSurface(out finding.List, b *tables.Book, m *tables.Material, c *tables.Coating, zone string) finding.List {
-	say := func(rule finding.ID, v finding.Verdict, field string, facts ...finding.Fact) {
-		out = append(out, finding.Finding{Rule: rule, Verdict: v, About: c.Name, Against: m.Name, Facts: facts, Basis: []finding.Basis{m.Basis(field)}})
+// onSurface adds what no step changes: material, zone, carrier, packs, and copper that the material never or always takes; of it
+// the verdicts from least up.
+func onSurface(out finding.List, least finding.Verdict, b *tables.Book, m *tables.Material, c *tables.Coating, zone string) finding.List {
+	say := func(rule finding.ID, v finding.Verdict, field string) {
+		if v >= least {
+			out = append(out, finding.Finding{Rule: rule, Verdict: v, About: c.Name, Against: m.Name, Basis: []finding.Basis{m.Basis(field)}})
+		}
 	}
 	if c.Role == tables.Bare {
 		say(ruleBareStays, finding.Fine, "painted")
@@ -51,14 +54,16 @@ func onSurface(out finding.List, b *tables.Book, m *tables.Material, c *tables.C
 	if zone != "" && c.Mechanism != "" {
 		z, err := b.Zone(zone)
 		switch {
-		case err != nil:
+		case err != nil && least <= finding.Ask:
 			out = append(out, finding.Finding{Rule: ruleZoneUnknown, Verdict: finding.Ask, About: c.Name, Against: zone})
+		case err != nil:
 		case !z.Takes(c.Mechanism), c.Laid() && !z.Sheet:
 			out = append(out, finding.Finding{Rule: ruleZoneMechanism, Verdict: finding.Forbidden, About: c.Name, Against: z.Name, Basis: []finding.Basis{z.Basis("mechanisms")}})
 		}
 	}
 	if m.Carrier != "" && c.Carrier != m.Carrier {
-		say(ruleCarrierOnly, finding.Forbidden, "carrier", finding.Fact{Name: "carrier", Value: m.Carrier})
+		say(ruleCarrierOnly, finding.Forbidden, "carrier")
+		out[len(out)-1].Facts = []finding.Fact{{Name: "carrier", Value: m.Carrier}}
 	}
 	if c.Packs == 2 && !m.TwoPack {
 		say(ruleOnePackOnly, finding.Forbidden, "two_pack")
@@ -66,15 +71,20 @@ func onSurface(out finding.List, b *tables.Book, m *tables.Material, c *tables.C
 	if c.Role == tables.Barrier && m.Barrier == tables.Never {
 		say(ruleBarrierHarms, finding.Forbidden, "barrier")
 	}
-	class := finding.Fact{Name: "class", Value: string(c.Biocide)}
+	var rule finding.ID
+	var v finding.Verdict
 	switch m.Takes(c.Biocide) {
 	case tables.Allowed:
-		say(ruleMetalTakes, finding.Fine, policyField(c.Biocide), class)
+		rule, v = ruleMetalTakes, finding.Fine
 	case tables.Never:
-		say(ruleMetalNever, finding.Forbidden, policyField(c.Biocide), class)
+		rule, v = ruleMetalNever, finding.Forbidden
 	case tables.AskMaker:
-		say(ruleMetalAsk, finding.Ask, policyField(c.Biocide), class)
+		rule, v = ruleMetalAsk, finding.Ask
 	case tables.OverBarrier: // judged with what is below
+	}
+	if rule != "" && v >= least {
+		say(rule, v, policyField(c.Biocide))
+		out[len(out)-1].Facts = []finding.Fact{{Name: "class", Value: string(c.Biocide)}}
 	}
 	return out
 }

@@ -52,18 +52,18 @@ func onMetal(out finding.List, b *tables.Book, m *tables.Material, p *Part, s St
 		if l.found() {
 			return append(out, offFinding(m, &l.Coating, finding.Forbidden))
 		}
-		return append(out, atLeast(onSurface(nil, b, m, &l.Coating, ""), finding.Forbidden)...)
+		return onSurface(out, finding.Forbidden, b, m, &l.Coating, "")
 	}
 	zone := ""
 	if i == len(s)-1 {
 		zone = p.Zone
 	}
 	if !l.found() {
-		all := onSurface(nil, b, m, &l.Coating, zone)
+		least := finding.Fine
 		if i < len(s)-1 {
-			all = atLeast(all, finding.Ask)
+			least = finding.Ask
 		}
-		out = append(out, all...)
+		out = onSurface(out, least, b, m, &l.Coating, zone)
 		if p.Laminate == "wet" && l.Coating.Packs == 2 {
 			out = append(out, wet(&l.Coating, m))
 		}

@@ -78,7 +78,7 @@ func (s *Surface) always(c *tables.Coating) finding.List {
 	if !s.known {
 		return finding.List{{Rule: ruleMaterialUnknown, Verdict: finding.Ask, About: c.Name, Against: s.part.Material}}
 	}
-	return onSurface(make(finding.List, 0, 4), s.b, &s.m, c, s.part.Zone)
+	return onSurface(make(finding.List, 0, 2), finding.Fine, s.b, &s.m, c, s.part.Zone)
 }
 
 // fromFound judges what depends on what was found.
@@ -107,8 +107,8 @@ func (s *Surface) routes(want *tables.Coating, all bool) (first, second Route, b
 	keeps := !s.found[0].bare()
 	if keeps {
 		var w way
-		if w, keeps = s.keep(want); keeps {
-			first = w.route(want, always)
+		if w, keeps = s.keep(want, always); keeps {
+			first = w.route(want)
 		}
 		barred = w.barred
 	}
@@ -116,10 +116,10 @@ func (s *Surface) routes(want *tables.Coating, all bool) (first, second Route, b
 	if keeps && !all && first.Effort.Typical < start.hours {
 		return first, second, false // whatever the other way takes on top
 	}
-	w := s.strip(want, start, barred)
+	w := s.strip(want, start, always, barred)
 	switch {
 	case len(w.barred) == 0:
-		second = w.route(want, always)
+		second = w.route(want)
 	case keeps:
 		return first, second, false
 	default:

@@ -18,6 +18,7 @@ type way struct {
 	adds     Stack
 	steps    []finding.Step
 	findings finding.List
+	said     int          // how many of the findings hold whatever was found
 	barred   finding.List // what makes it no way
 	hours    float64      // of the steps that a prepared way has, typical
 }
@@ -31,6 +32,20 @@ func (w *way) again() way {
 		Surface: w.Surface, keeps: slices.Clip(w.keeps), adds: slices.Clip(w.adds), steps: slices.Clip(w.steps),
 		findings: slices.Clip(w.findings), barred: slices.Clip(w.barred), hours: w.hours,
 	}
+}
+
+// begin returns a way that goes on from the prepared one, for a coating of which the findings always hold on every way.
+func (w *way) begin(always, because finding.List) way {
+	next := w.again()
+	all := make(finding.List, 0, len(always)+len(because)+len(w.findings)+2)
+	all = append(all, always...)
+	for _, f := range because {
+		f.Verdict, f.First = finding.Needs, []finding.Step{{Do: finding.Strip}}
+		all = append(all, f)
+	}
+	all = append(all, w.findings...)
+	next.findings, next.said = all, len(always)
+	return next
 }
 
 // prepareKept prepares the ways that leave everything found in its place.
@@ -77,15 +92,18 @@ func (w *way) stay(i int, forGood bool) {
 }
 
 // keep builds the way that leaves everything found in its place; false when it is no way, with what bars it.
-func (s *Surface) keep(want *tables.Coating) (w way, ok bool) {
+func (s *Surface) keep(want *tables.Coating, always finding.List) (w way, ok bool) {
+	start := &s.stays
 	if want.Role == tables.Bare {
-		w = s.left.again()
-		ok = len(w.barred) == 0 && w.ready(want, 0)
-		return w, ok
+		start = &s.left
 	}
-	w = s.stays.again()
+	if len(start.barred) > 0 {
+		return *start, false
+	}
+	w = start.begin(always, nil)
 	switch {
-	case len(w.barred) > 0:
+	case want.Role == tables.Bare:
+		ok = w.ready(want, 0)
 	case s.sealed || !s.asksBarrier(want):
 		ok = w.ready(want, 0)
 	case s.depth < len(s.found):
@@ -147,17 +165,9 @@ func (s *Surface) start(want *tables.Coating) *way {
 	return &s.primed
 }
 
-// strip builds the way over sound epoxy, or over the bare surface.
-func (s *Surface) strip(want *tables.Coating, start *way, because finding.List) way {
-	w := start.again()
-	if len(because) > 0 {
-		w.findings = make(finding.List, 0, len(because)+len(start.findings)+2)
-		for _, f := range because {
-			f.Verdict, f.First = finding.Needs, []finding.Step{{Do: finding.Strip}}
-			w.findings = append(w.findings, f)
-		}
-		w.findings = append(w.findings, start.findings...)
-	}
+// strip builds the way over sound epoxy, or over the bare surface; because says why nothing else is a way.
+func (s *Surface) strip(want *tables.Coating, start *way, always, because finding.List) way {
+	w := start.begin(always, because)
 	if len(w.barred) == 0 {
 		w.ready(want, 0)
 	}
@@ -218,7 +228,9 @@ func (w *way) ready(next *tables.Coating, depth int) bool {
 	for i := range fs {
 		more += len(fs[i].First)
 	}
-	w.steps = slices.Grow(w.steps, more)
+	if more > 0 {
+		w.steps = slices.Grow(w.steps, more)
+	}
 	laid := false
 	for i := range fs {
 		for _, s := range fs[i].First {
@@ -249,8 +261,8 @@ func (w *way) put(key string, film quantity.Range[quantity.Film], depth int) boo
 		w.barred = append(w.barred, finding.Finding{Rule: ruleUnwritten, Verdict: finding.Ask, About: key, Against: w.m.Name})
 		return false
 	}
-	if bad := onSurface(nil, w.b, &w.m, &c, ""); bad.Worst() == finding.Forbidden {
-		w.barred = append(w.barred, bad.At(finding.Forbidden)...)
+	if bad := onSurface(nil, finding.Forbidden, w.b, &w.m, &c, ""); len(bad) > 0 {
+		w.barred = append(w.barred, bad...)
 		return false
 	}
 	if !w.ready(&c, depth) {
@@ -270,11 +282,11 @@ func (w *way) put(key string, film quantity.Range[quantity.Film], depth int) boo
 }
 
 // route closes the way to the coating wanted: laminate, metal, hours.
-func (w *way) route(want *tables.Coating, always finding.List) Route {
-	r := Route{Steps: slices.Clip(w.steps), Keeps: slices.Clip(w.keeps), Adds: slices.Clip(w.adds)}
-	r.Findings = append(make(finding.List, 0, len(always)+len(w.findings)+2), always...)
-	r.Findings = aboveBarrier(r.Findings, &w.m, want, w.keeps, w.adds)
-	r.Findings = append(r.Findings, w.findings...)
+func (w *way) route(want *tables.Coating) Route {
+	r := Route{Steps: slices.Clip(w.steps), Keeps: slices.Clip(w.keeps), Adds: slices.Clip(w.adds), Findings: w.findings}
+	if more := aboveBarrier(nil, &w.m, want, w.keeps, w.adds); len(more) > 0 {
+		r.Findings = slices.Insert(r.Findings, w.said, more...)
+	}
 	if w.part.Laminate == "wet" {
 		r.dryOut(&w.m, want)
 	}
