@@ -37,6 +37,7 @@ type Book struct {
 	cautions   shelf[Caution]
 	sources    shelf[Source]
 	rules      shelf[Rule]
+	results    shelf[PastResult]
 
 	potentials  shelf[Potential]
 	electrodes  shelf[Electrode]
@@ -55,7 +56,7 @@ type Book struct {
 // tableNames are the arrays that a file may hold.
 var tableNames = []string{
 	"active", "can", "caution", "coating", "colour", "condition", "criterion", "factor", "hull_form", "law", "loss",
-	"material", "overcoat", "place", "rule", "source", "step", "zone",
+	"material", "overcoat", "past_result", "place", "rule", "source", "step", "zone",
 	"electrode", "grade", "potential", "profile", "protection", "roughness", "sampling", "value",
 }
 
@@ -120,6 +121,7 @@ func build(records map[string][]*record, faults *finding.Faults) (*Book, error) 
 	b.places.fill("place", records["place"], faults, readPlace)
 	b.laws.fill("law", records["law"], faults, readLaw)
 	b.cautions.fill("caution", records["caution"], faults, readCaution)
+	b.results.fill("past_result", records["past_result"], faults, readPastResult)
 	b.potentials.fill("potential", records["potential"], faults, readPotential)
 	b.electrodes.fill("electrode", records["electrode"], faults, readElectrode)
 	b.protections.fill("protection", records["protection"], faults, readProtection)
@@ -278,6 +280,9 @@ func (b *Book) Rule(id finding.ID) (Rule, error) { return b.rules.get(string(id)
 
 // Rules lists the registry of rule ids.
 func (b *Book) Rules() iter.Seq[Rule] { return b.rules.all() }
+
+// PastResults lists what was seen of types on boats before; the embedded tables hold none.
+func (b *Book) PastResults() iter.Seq[PastResult] { return b.results.all() }
 
 // Overrides lists the safety rows that own tables replaced, each with the reason given. Every report prints them.
 func (b *Book) Overrides() iter.Seq[string] {

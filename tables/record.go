@@ -15,10 +15,11 @@ import (
 
 // record is one row as its file gives it, before it is read into its type.
 type record struct {
-	file string
-	m    map[string]any
-	own  map[string]finding.Basis // fields that an own table replaced
-	over string                   // reason of an override of a safety row
+	file  string
+	m     map[string]any
+	own   map[string]finding.Basis // fields that an own table replaced
+	over  string                   // reason of an override of a safety row
+	fresh bool                     // the row stands in an own table only
 }
 
 func (r *record) key() string {
@@ -55,6 +56,13 @@ func readRecord[T any](what string, rec *record, faults *finding.Faults, read fu
 
 // heir takes the own table's bases over into the row.
 func (r *Row) heir(rec *record) {
+	if rec.fresh {
+		r.basis.Own = true
+		for field, basis := range r.cells {
+			basis.Own = true
+			r.cells[field] = basis
+		}
+	}
 	if len(rec.own) == 0 {
 		return
 	}
@@ -146,12 +154,13 @@ func overlay(table string, base, own []*record, faults *finding.Faults) []*recor
 		i, ok := at[o.key()]
 		if !ok {
 			at[o.key()] = len(out)
+			o.fresh = true
 			out = append(out, o)
 			continue
 		}
 		r := entry.New(o.file, table+"["+o.key()+"]", o.m, faults)
 		row := readRow(r)
-		merged := &record{file: o.file, m: maps.Clone(out[i].m), own: maps.Clone(out[i].own), over: out[i].over}
+		merged := &record{file: o.file, m: maps.Clone(out[i].m), own: maps.Clone(out[i].own), over: out[i].over, fresh: out[i].fresh}
 		if merged.own == nil {
 			merged.own = map[string]finding.Basis{}
 		}

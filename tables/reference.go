@@ -89,6 +89,10 @@ func (b *Book) checkReferences(faults *finding.Faults) {
 			})
 		}
 	}
+	for i, p := range b.results.rows {
+		miss(b.results.from[i], "past_result", "coating", p.Coating, coatings)
+		miss(b.results.from[i], "past_result", "place", p.Place, places)
+	}
 	electrodes := b.electrodes.keys()
 	for i, p := range b.potentials.rows {
 		miss(b.potentials.from[i], "potential", "electrode", p.Electrode, electrodes)

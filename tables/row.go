@@ -26,7 +26,8 @@ func (r Row) Basis(field string) finding.Basis {
 	return r.basis
 }
 
-// Own lists the fields that an own table replaced, sorted, with what they rest on.
+// Own lists the fields that an own table replaced in a row of the book below, sorted, with what they rest on; of a row that stands in
+// an own table only every basis is marked Own instead.
 func (r Row) Own() iter.Seq2[string, finding.Basis] {
 	return func(yield func(string, finding.Basis) bool) {
 		for _, field := range slices.Sorted(maps.Keys(r.cells)) {

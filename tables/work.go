@@ -3,7 +3,6 @@ package tables
 import (
 	"iter"
 	"slices"
-	"strings"
 
 	"boatyard.example/bottomwork/tables/entry"
 	"boatyard.example/bottomwork/tables/finding"
@@ -82,23 +81,19 @@ func readCan(r *entry.Row) Can {
 type Colour struct {
 	Row
 	SRGB      string  // "#rrggbb", a typical shade
-	Lightness float64 // CIE 1976 L*, 0 black to 100 white, from SRGB
+	Lightness float64 // CIE 1976 L*, 0 black to 100 white, computed from SRGB
 	Bright    bool    // not to be had in cuprous-oxide paint, which is dark by its own red
 }
 
 func readColour(r *entry.Row) Colour {
 	c := Colour{Row: readRow(r), SRGB: r.Text("srgb"), Bright: r.YesNo("bright").True()}
-	c.Lightness, _ = r.Float("lightness", 0, 100)
-	r.Need("a colour and its lightness", "srgb", "lightness")
-	if c.SRGB != "" && !isSRGB(c.SRGB) {
+	r.Need("a colour", "srgb")
+	light, ok := lightness(c.SRGB)
+	if c.SRGB != "" && !ok {
 		r.Fault(finding.ErrValue, "srgb", entry.Describe(c.SRGB), `"#rrggbb", six hexadecimal digits`)
 	}
+	c.Lightness = light
 	return c
-}
-
-func isSRGB(s string) bool {
-	digits, ok := strings.CutPrefix(s, "#")
-	return ok && len(digits) == 6 && strings.Trim(digits, "0123456789abcdefABCDEF") == ""
 }
 
 // StepRow is one kind of work: its hours and what to beware of.

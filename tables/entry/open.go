@@ -15,14 +15,18 @@ import (
 )
 
 // MaxBytes is the largest file that Open reads. A boat or a yard's table is a few kilobytes; anything near this is a mistake.
-const MaxBytes = 4 << 20
+const MaxBytes = 1 << 20
 
 // maxNesting bounds brackets inside brackets: no file of this module nests deeper than four.
 const maxNesting = 32
 
 // maxDots bounds the full stops of one line. The parser's time grows with more than the square of the parts of a dotted key:
-// a key of 16000 parts, a file of 32 kB, takes a minute.
-const maxDots = 32
+// a key of 16000 parts, a file of 32 kB, takes a minute. maxKeyDots bounds those of a key or a section's name, which the parser pays
+// for at every line: a file of the largest size full of keys of 32 parts takes seconds.
+const (
+	maxDots    = 32
+	maxKeyDots = 8
+)
 
 // Open reads the TOML file name of fsys. The row is nil when the file cannot be parsed; the faults then say why, with the
 // line. Every row read from it notes its faults in the same list.
@@ -50,8 +54,8 @@ func Open(fsys fs.FS, name string) (*Row, *finding.Faults) {
 	case nesting(data) > maxNesting:
 		return bad(fmt.Sprintf("brackets nested deeper than %d", maxNesting), "a flat file")
 	}
-	if line := dotted(data); line > 0 {
-		return bad(fmt.Sprintf("line %d: more than %d full stops", line, maxDots), "short keys; a long text broken into lines")
+	if line, most := dotted(data); line > 0 {
+		return bad(fmt.Sprintf("line %d: more than %d full stops", line, most), "short keys; a long text broken into lines")
 	}
 	m := map[string]any{}
 	if _, err := toml.Decode(string(data), &m); err != nil {
@@ -64,17 +68,21 @@ func Open(fsys fs.FS, name string) (*Row, *finding.Faults) {
 	return New(name, "", m, faults), faults
 }
 
-// dotted returns the number, from 1, of the first line with more than maxDots full stops, 0 for none; those in texts and
-// comments count too.
-func dotted(data []byte) int {
+// dotted returns the number, from 1, of the first line with too many full stops, and how many it may have; 0 for none. Those in
+// texts and comments count too.
+func dotted(data []byte) (number, most int) {
 	n := 0
 	for line := range strings.Lines(string(data)) {
 		n++
 		if strings.Count(line, ".") > maxDots {
-			return n
+			return n, maxDots
+		}
+		key, _, given := strings.Cut(line, "=")
+		if (given || strings.HasPrefix(strings.TrimSpace(line), "[")) && strings.Count(key, ".") > maxKeyDots && !strings.ContainsAny(key, "{#") {
+			return n, maxKeyDots
 		}
 	}
-	return 0
+	return 0, 0
 }
 
 // nesting is an upper bound on how deep brackets nest; brackets inside strings count too, which no sensible file comes near.

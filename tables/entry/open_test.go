@@ -25,9 +25,11 @@ func TestFilesThatCannotBeRead(t *testing.T) {
 		"nested lists":         {"a = " + strings.Repeat("[", 33) + strings.Repeat("]", 33), []string{"deeper than 32"}},
 		"nested inline tables": {"a = " + strings.Repeat("{a=", 33) + "1" + strings.Repeat("}", 33), []string{"deeper than 32"}},
 		"open brackets only":   {strings.Repeat("[", 1_000_000), []string{"deeper than 32"}},
-		"dotted key":           {"x = 1\n" + strings.Repeat("a.", 33) + "b = 1\n", []string{"line 2", "more than 32 full stops"}},
-		"long dotted key":      {strings.Repeat("a.", 1_000_000) + "b = 1\n", []string{"line 1", "full stops"}},
-		"long dotted section":  {"[" + strings.Repeat("a.", 1_000_000) + "b]", []string{"line 1", "full stops"}},
+		"dotted text":          {"x = 1\ny = \"" + strings.Repeat("a.", 33) + "\"\n", []string{"line 2", "more than 32 full stops"}},
+		"dotted key":           {"x = 1\n" + strings.Repeat("a.", 9) + "b = 1\n", []string{"line 2", "more than 8 full stops"}},
+		"dotted section":       {"x = 1\n[" + strings.Repeat("a.", 9) + "b]\n", []string{"line 2", "more than 8 full stops"}},
+		"long dotted key":      {strings.Repeat("a.", 400_000) + "b = 1\n", []string{"line 1", "full stops"}},
+		"long dotted section":  {"[" + strings.Repeat("a.", 400_000) + "b]", []string{"line 1", "full stops"}},
 	} {
 		t.Run(name, func(t *testing.T) {
 			row, faults := entry.Open(fstest.MapFS{"boat.toml": {Data: []byte(c.text)}}, "boat.toml")
@@ -44,7 +46,9 @@ func TestFilesAtTheLimits(t *testing.T) {
 		"empty":              "",
 		"comment":            "# nothing\n",
 		"nested 32 deep":     "a = " + strings.Repeat("[", 32) + strings.Repeat("]", 32),
-		"32 full stops":      strings.Repeat("a.", 32) + "b = 1\n",
+		"32 full stops":      "a = \"" + strings.Repeat("a.", 32) + "\"\n",
+		"8 in a key":         strings.Repeat("a.", 8) + "b = 1\n",
+		"9 in a comment":     "# " + strings.Repeat("a.", 9) + " = 1\n",
 		"largest file taken": "#" + strings.Repeat(" ", entry.MaxBytes-2) + "\n",
 		"long text":          "a = \"" + strings.Repeat("word ", 100_000) + "\"",
 	} {
@@ -94,7 +98,7 @@ func TestFileTooLarge(t *testing.T) {
 	if row != nil {
 		t.Error("a row is returned all the same")
 	}
-	one(t, *faults, finding.ErrSyntax, "", "more than 4194304 bytes", "a smaller file")
+	one(t, *faults, finding.ErrSyntax, "", "more than 1048576 bytes", "a smaller file")
 	if file.read > entry.MaxBytes+1 {
 		t.Errorf("%d bytes were read, want no more than one beyond the limit", file.read)
 	}
