@@ -13,7 +13,7 @@ func lightnessStep(a, b tables.Colour) float64 { return math.Abs(a.Lightness - b
 func wholeStep(a, b tables.Colour) int { return int(math.Round(lightnessStep(a, b))) }
 
 // leastStep is the least step between a signal colour and the working colour over it.
-func leastStep(b *tables.Book) float64 { return factor(b, "lightness-step", 20) }
+func leastStep(b *tables.Book) float64 { return factor(b, "lightness-step") }
 
 // available reports whether the coating is to be had in the colour.
 func available(c tables.Coating, k tables.Colour) bool { return c.Bright || !k.Bright }

@@ -54,13 +54,17 @@ func lasting(q *question, c *asked) Criterion {
 // months is a number of calendar months as a quantity, whole months.
 func months(m float64) quantity.Months { return quantity.Month.N(int64(math.Round(m))) }
 
-// growth asks whether the type holds off the fouling pressure.
+// growth asks whether the type holds off the fouling pressure. Where own past results at her berth say that it did for the months
+// wished, they are the answer: 1.
 //
 //	value = 1 above the pressure, 0.75 at it, 0.2 one grade below; two below bars
 //
 // No coating bars on a boat that lies afloat, but for parts that the trade leaves bare (propellers): 0.3.
 func growth(q *question, c *asked) Criterion {
 	p := q.boat.Use.Pressure()
+	if q.past[c.Key].held {
+		return c.score(1, true, func() shown { return shown{boat: "seen at her berth", typ: c.Growth} })
+	}
 	if c.Role == tables.Bare && q.material.KeepsClean {
 		return c.answer(1, RuleBareSelf, "growth", func() shown { return shown{nil, c.Growth, facts(fact("material", q.material.Name))} })
 	}

@@ -53,9 +53,6 @@ func cleaning(q *question, c *asked) Criterion {
 	if c.Role == tables.Bare {
 		return c.score(1, true, nothing)
 	}
-	if c.Role == tables.Bare {
-		return c.score(1, true, nothing)
-	}
 	needs := c.CleanEvery.Given() && u.Afloat() && !shedsBySpeed(u, c)
 	lacks := func(boat any) shown { return shown{boat, c.CleanEvery, facts(fact("needs", c.CleanEvery))} }
 	if u.Cleaning == 0 {
@@ -176,9 +173,9 @@ func work(q *question, c *asked) Criterion {
 		return c.score(1-h/q.workBar, true, func() shown { return shown{typ: perSquareMetre(h)} })
 	}
 	if h < 0.1 {
-		return c.answer(1-h/q.workBar, RuleWorkLittle, "film", func() shown { return shown{typ: perSquareMetre(h)} })
+		return c.answer(1-h/q.workBar, RuleWorkLittle, "mechanism", func() shown { return shown{typ: perSquareMetre(h)} })
 	}
-	return c.answer(1-h/q.workBar, RuleWork, "film", func() shown { return shown{typ: perSquareMetre(h), facts: facts(fact("hours", perSquareMetre(h)))} })
+	return c.answer(1-h/q.workBar, RuleWork, "mechanism", func() shown { return shown{typ: perSquareMetre(h), facts: facts(fact("hours", perSquareMetre(h)))} })
 }
 
 // biocide asks what the owner wishes. For less biocide: none 1, copper-free 0.7, thiocyanate and other copper 0.4, cuprous oxide

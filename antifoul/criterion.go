@@ -110,6 +110,7 @@ type question struct {
 	openAir   float64         // days that an open launch may mean
 	idleBar   float64         // multiple of a type's longest idle at which it is unsuited
 	desk      *law.Desk
+	past      map[string]past // own results at her berth, by type
 	material  tables.Material
 	weights   [criteria]float64
 	weight    float64 // sum of the weights
@@ -118,8 +119,8 @@ type question struct {
 
 func newQuestion(b *tables.Book, boat Boat, part compat.Part, desk *law.Desk) *question {
 	q := &question{
-		b: b, boat: boat, part: part, surface: compat.On(b, part), desk: desk, months: boat.Months(), wished: months(boat.Months()), dry: -1,
-		openAir: factor(b, "open-launch-days", 60), idleBar: factor(b, "idle-bar", 2), workBar: factor(b, "work-hours-full", 2),
+		b: b, boat: boat, part: part, surface: compat.On(b, part), desk: desk, past: pastOf(b, boat), months: boat.Months(), wished: months(boat.Months()), dry: -1,
+		openAir: factor(b, "open-launch-days"), idleBar: factor(b, "idle-bar"), workBar: factor(b, "work-hours-full"),
 	}
 	if d, known := boat.Work.Dry(boat.On); known {
 		q.dry = d
@@ -145,12 +146,9 @@ func newQuestion(b *tables.Book, boat Boat, part compat.Part, desk *law.Desk) *q
 	return q
 }
 
-// factor returns the typical value of a factor row, or the given value when the book does not hold it.
-func factor(b *tables.Book, key string, otherwise float64) float64 {
-	f, err := b.Factor(key)
-	if err != nil {
-		return otherwise
-	}
+// factor returns the typical value of a factor row that the book was seen to hold; see complete.
+func factor(b *tables.Book, key string) float64 {
+	f, _ := b.Factor(key)
 	return f.Value.Typical
 }
 

@@ -77,7 +77,7 @@ func (j *Job) launchTooSoon(b *tables.Book) {
 	if !known || len(j.Order) == 0 {
 		return
 	}
-	least := j.Boat.Work.Hours(j.Hours).Low / factor(b, "day-hours", 8)
+	least := j.Boat.Work.Hours(j.Hours).Low / factor(b, "day-hours")
 	for _, s := range j.Schemes {
 		least = max(least, waits(j.Order, s.Part))
 	}

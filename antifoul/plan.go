@@ -70,7 +70,7 @@ func (j *Job) Without() []string {
 // The error is a finding.Faults with every fault of the boat; a part for which nothing may be used is no error, see
 // Job.Without.
 func Plan(b *tables.Book, boat Boat) (*Job, error) {
-	if err := boat.Check(b).Err(); err != nil {
+	if err := ready(b, boat); err != nil {
 		return nil, err
 	}
 	j := &Job{Boat: boat, Book: b, Ranking: rank(b, boat)}

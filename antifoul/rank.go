@@ -33,13 +33,16 @@ type PartRanking struct {
 //
 //	score = 50 + 100 × Σ weight × (value − 0.5) / Σ weight
 //
-// from 0 to 100, rounded to one decimal once, before anything is ordered. Types of equal tier and score share a Rank.
+// from 0 to 100, rounded to one decimal once, before anything is ordered. Inside a tier, types that own past results at her berth
+// saw hold for the months wished come before all others, whatever their score; a type that was seen to fail within them is unsuited.
+// Types of equal tier, past and score share a Rank.
 type Place struct {
 	Rank     int
 	Tied     bool // another type of the part has the same rank
 	Coating  tables.Coating
 	Tier     Tier
 	Score    float64
+	Past     finding.List // what own past results at her berth tell; empty when the book holds none
 	Findings finding.List // of metal, zone, old film and route
 	Law      finding.List // of the places she is painted, kept and visited in; never empty
 	Route    compat.Route // cheapest way from what is there
@@ -123,11 +126,12 @@ func (p Place) Asks() finding.List {
 	return append(p.Findings.At(finding.Ask), p.Law.At(finding.Ask)...)
 }
 
-// Reasons returns the findings that Why says: for a type that may be used, those of the three criteria that moved the score
+// Reasons returns the findings that Why says, what was seen at her berth first: for a type that may be used, those of the three criteria that moved the score
 // most, the strongest first; for one ruled out, every finding and criterion that rules it out.
 func (p Place) Reasons() finding.List {
 	var out finding.List
 	if p.Tier >= Unsuited {
+		out = append(out, p.Past...)
 		out = append(out, p.Findings.At(finding.Forbidden)...)
 		out = append(out, p.Law.At(finding.Forbidden)...)
 		for _, k := range p.Criteria() {
@@ -137,6 +141,7 @@ func (p Place) Reasons() finding.List {
 		}
 		return out
 	}
+	out = append(out, p.Past...)
 	moved := p.Criteria()
 	slices.SortStableFunc(moved, func(a, b Criterion) int { return cmp.Compare(math.Abs(b.Points), math.Abs(a.Points)) })
 	n := 0
@@ -150,9 +155,9 @@ func (p Place) Reasons() finding.List {
 }
 
 // Rank ranks every antifouling, blacking and "no coating" of the book for each part of the boat. The error is a
-// finding.Faults with every fault of the boat.
+// finding.Faults with every fault of the boat, and every number that the book lacks.
 func Rank(b *tables.Book, boat Boat) (Ranking, error) {
-	if err := boat.Check(b).Err(); err != nil {
+	if err := ready(b, boat); err != nil {
 		return Ranking{}, err
 	}
 	return rank(b, boat), nil
@@ -194,7 +199,7 @@ func rankPart(b *tables.Book, boat Boat, part compat.Part, desk *law.Desk) PartR
 	}
 	slices.SortFunc(order, func(i, j int) int {
 		a, b := &out.Places[i], &out.Places[j]
-		if d := cmp.Compare(a.Tier, b.Tier); d != 0 {
+		if d := cmp.Or(cmp.Compare(a.Tier, b.Tier), a.order()-b.order()); d != 0 {
 			return d
 		}
 		if d := cmp.Compare(b.Score, a.Score); d != 0 {
@@ -219,11 +224,19 @@ func arrange(places []Place, order []int) {
 	}
 }
 
-// number gives ranks; equal tier and score share one.
+// order is 0 for a type that own past results saw hold at her berth for the months wished, else 1.
+func (p *Place) order() int {
+	if p.q.past[p.Coating.Key].held {
+		return 0
+	}
+	return 1
+}
+
+// number gives ranks; equal tier, past and score share one.
 func number(places []Place) {
 	for i := range places {
 		places[i].Rank = i + 1
-		if i > 0 && places[i].Tier == places[i-1].Tier && places[i].Score == places[i-1].Score {
+		if i > 0 && places[i].Tier == places[i-1].Tier && places[i].order() == places[i-1].order() && places[i].Score == places[i-1].Score {
 			places[i].Rank = places[i-1].Rank
 			places[i].Tied, places[i-1].Tied = true, true
 		}
@@ -251,8 +264,10 @@ func (q *question) judge(p *Place) {
 			p.Law = append(p.Law, f)
 		}
 	}
+	seen := q.past[p.Coating.Key]
+	p.Past = seen.findings
 	var sum float64
-	bars := false
+	bars := seen.failed
 	for i, k := range criterionFuncs {
 		v := k.f(q, &c)
 		sum += q.points(i, v.Value)

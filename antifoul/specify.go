@@ -1,6 +1,7 @@
 package antifoul
 
 import (
+	"cmp"
 	"slices"
 
 	"github.com/shopspring/decimal"
@@ -144,8 +145,10 @@ func dryDays(boat Boat, c tables.Coating) int {
 func (s *Scheme) addCoats(b *tables.Book, boat Boat, part compat.Part, area PartArea) {
 	c := s.Coating
 	n := wear.Coats(b, c, boat.Use, boat.Months()).High
+	rests := map[finding.ID]string{RuleCoatsCut: "most_coats", RuleCoats: "wear_use"} // the others follow from what kind of film it is
 	note := func(rule finding.ID, v finding.Verdict, facts ...finding.Fact) {
-		s.Findings = append(s.Findings, finding.Finding{Rule: rule, Verdict: v, About: c.Name, Against: s.Part, Facts: facts, Basis: []finding.Basis{c.Basis("film")}})
+		basis := c.Basis(cmp.Or(rests[rule], "mechanism"))
+		s.Findings = append(s.Findings, finding.Finding{Rule: rule, Verdict: v, About: c.Name, Against: s.Part, Facts: facts, Basis: []finding.Basis{basis}})
 	}
 	if n > c.Most {
 		note(RuleCoatsCut, finding.Caution, fact("coats", n), fact("most", c.Most), fact("wished", months(boat.Months())))
@@ -171,7 +174,7 @@ func (s *Scheme) addCoats(b *tables.Book, boat Boat, part compat.Part, area Part
 		s.Stack = append(s.Stack, layer(signal, 1, compat.Signal))
 	}
 	if signals(c) && signal.Key != "" {
-		if seen := factor(b, "lightness-step-clear", 30); lightnessStep(top, signal) < seen {
+		if seen := factor(b, "lightness-step-clear"); lightnessStep(top, signal) < seen {
 			note(RuleSignalWeak, finding.Caution, fact("clear", int(seen)))
 		}
 		if c.Mechanism == tables.Hard {

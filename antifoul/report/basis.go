@@ -112,20 +112,59 @@ func (c *composer) unmeasured() []string {
 	return out
 }
 
-// ownTables lists the values of the coatings used that own tables replaced.
+// ownTables lists every cell that own tables replaced and every row that they added, those of one table and source together.
 func (c *composer) ownTables() {
-	var items, seen []string
-	for _, g := range c.job.Buy {
-		if slices.Contains(seen, g.Coating.Key) {
+	type group struct {
+		table, source string
+		fresh         bool
+	}
+	var order []group
+	rows := map[group][]string{}    // "key (field, field)" in the book's order
+	fields := map[string][]string{} // of one row in one group
+	for cell := range c.job.Book.Cells() {
+		if !cell.Basis.Own {
 			continue
 		}
-		seen = append(seen, g.Coating.Key)
-		for field, b := range g.Coating.Own() {
-			items = append(items, fmt.Sprintf("%s, %s: %s (%s)", sentence(g.Coating.Name), field, b.Source, b.Kind))
+		g := group{cell.Table, string(cell.Basis.Kind), cell.New}
+		if cell.Basis.Source != "" {
+			g.source += ": " + cell.Basis.Source
+		}
+		if _, known := rows[g]; !known {
+			order = append(order, g)
+		}
+		row := fmt.Sprint(g, cell.Key)
+		if _, known := fields[row]; !known {
+			rows[g] = append(rows[g], cell.Key)
+		}
+		fields[row] = append(fields[row], cell.Field)
+	}
+	var replaced, added []string
+	for _, g := range order {
+		if g.fresh {
+			added = append(added, fmt.Sprintf("%s: %s (%s)", sentence(spaced(g.table)), strings.Join(rows[g], ", "), g.source))
+			continue
+		}
+		for _, key := range rows[g] {
+			replaced = append(replaced, fmt.Sprintf("%s %s: %s (%s)", sentence(spaced(g.table)), key, and(each(fields[fmt.Sprint(g, key)], spaced)), g.source))
 		}
 	}
-	if len(items) > 0 {
+	if len(replaced) > 0 {
 		c.say("Values that own tables replaced:")
-		c.list(items)
+		c.list(replaced)
 	}
+	if len(added) > 0 {
+		c.say("Rows that own tables added:")
+		c.list(added)
+	}
+}
+
+// spaced is a key of a table file as words.
+func spaced(key string) string { return strings.ReplaceAll(key, "_", " ") }
+
+func each(in []string, f func(string) string) []string {
+	out := make([]string, len(in))
+	for i, s := range in {
+		out[i] = f(s)
+	}
+	return out
 }

@@ -60,6 +60,7 @@ func (c *composer) unlikeHull(p antifoul.PartRanking) (other []string, few bool)
 // why lists the criteria of the chosen type with the boat's number, the type's number and what each added or took.
 func (c *composer) why(p antifoul.Place) {
 	c.say("%s. Tier: %s; %.1f of 100 points inside it.", sentence(p.Coating.Name), p.Tier, p.Score)
+	c.list(c.findings(p.Past, finding.Fine))
 	c.list(c.findings(p.Findings, finding.Caution))
 	var rows [][]string
 	var said []string

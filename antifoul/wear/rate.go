@@ -36,7 +36,13 @@ func Rate(b *tables.Book, c tables.Coating, u Use) quantity.Range[float64] {
 	}
 }
 
-// factor returns the value of a factor row; a row that the book does not hold counts as 1.
+// Factors lists the keys of the rows of the factor table that the rate of wear asks for.
+func Factors() []string {
+	return []string{"q10", "speed-exponent", "speed-reference", "temperature-reference", "use-hours-full", "wear-brackish", "wear-fresh"}
+}
+
+// factor returns the value of a factor row. A row that the book does not hold counts as 1: the packages above refuse such a book
+// before they ask, see Factors.
 func factor(b *tables.Book, key string) quantity.Range[float64] {
 	f, err := b.Factor(key)
 	if err != nil {

@@ -1,0 +1,66 @@
+package antifoul_test
+
+import (
+	"errors"
+	"os"
+	"strings"
+	"testing"
+	"testing/fstest"
+
+	"boatyard.example/bottomwork/antifoul"
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
+)
+
+// A whole other book that lacks the numbers and weights that the answer needs is refused with every one of them named.
+func TestABookWithoutNumbers(t *testing.T) {
+	whole := tables.Default()
+	files := fstest.MapFS{}
+	entries, err := os.ReadDir("../tables/data")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, e := range entries {
+		if e.IsDir() || strings.HasPrefix(e.Name(), "factors_") || e.Name() == "wear.toml" || e.Name() == "criteria.toml" {
+			continue
+		}
+		text, err := os.ReadFile("../tables/data/" + e.Name())
+		if err != nil {
+			t.Fatal(err)
+		}
+		files[e.Name()] = &fstest.MapFile{Data: text}
+	}
+	bare, err := tables.Load(files)
+	if err != nil {
+		t.Fatal(err)
+	}
+	x, err := antifoul.ReadBoatWith(whole, fstest.MapFS{"boat.toml": {Data: []byte(base)}}, "boat.toml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for name, ask := range map[string]func() error{
+		"Rank":    func() error { _, err := antifoul.Rank(bare, x); return err },
+		"Plan":    func() error { _, err := antifoul.Plan(bare, x); return err },
+		"Specify": func() error { _, err := antifoul.Specify(bare, x, "hull", tables.Coating{}); return err },
+	} {
+		err := ask()
+		if !errors.Is(err, finding.ErrMissing) {
+			t.Errorf("%s with a bare book: %v", name, err)
+			continue
+		}
+		for f := range whole.Factors() {
+			ofArea := strings.HasPrefix(f.Key, "area-") || f.Key == "pad-area" // coverage asks for these itself
+			if !ofArea && !strings.Contains(err.Error(), "factor["+f.Key+"]") {
+				t.Errorf("%s does not name factor[%s]", name, f.Key)
+			}
+		}
+		for c := range whole.Criteria() {
+			if !strings.Contains(err.Error(), "criterion["+c.Key+"]") {
+				t.Errorf("%s does not name criterion[%s]", name, c.Key)
+			}
+		}
+	}
+	if _, err := antifoul.Plan(&tables.Book{}, x); err == nil {
+		t.Error("an empty book plans a boat")
+	}
+}

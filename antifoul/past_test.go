@@ -1,0 +1,130 @@
+package antifoul_test
+
+import (
+	"slices"
+	"strings"
+	"testing"
+	"testing/fstest"
+
+	"boatyard.example/bottomwork/antifoul"
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
+)
+
+const harbour = "[[place]]\nkey = \"pool\"\nname = \"the inner pool\"\nwithin = \"GB\"\nbasis = \"own table\"\nsource = \"chart\"\n"
+
+func pastRow(key, coating, place, outcome, months string) string {
+	return "[[past_result]]\nkey = \"" + key + "\"\ncoating = \"" + coating + "\"\nplace = \"" + place + "\"\noutcome = \"" + outcome +
+		"\"\nmonths = \"" + months + " months\"\nboats = 2\nbasis = \"own table\"\nsource = \"yard's log\"\n"
+}
+
+// pastHull ranks the hull of the base boat, kept in the pool and asked for 24 months, with own rows on top.
+func pastHull(t *testing.T, own string, changes ...string) antifoul.PartRanking {
+	t.Helper()
+	b, err := tables.Default().With(fstest.MapFS{"own.toml": {Data: []byte(own)}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	x, err := antifoul.ReadBoatWith(b, fstest.MapFS{"boat.toml": {Data: []byte(strings.NewReplacer(append(changes, `place = "GB"`, `place = "pool"`)...).Replace(base))}}, "boat.toml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	r, err := antifoul.Rank(b, x)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return r.Hull()
+}
+
+func place(t *testing.T, p antifoul.PartRanking, key string) antifoul.Place {
+	t.Helper()
+	x, ok := p.Of(key)
+	if !ok {
+		t.Fatalf("%s is not ranked", key)
+	}
+	return x
+}
+
+func TestWhatHeldHereComesFirst(t *testing.T) {
+	plain := pastHull(t, harbour)
+	best, _ := plain.Best()
+	var other antifoul.Place // the last type of the best tier
+	for _, p := range plain.Places {
+		if p.Tier == best.Tier && p.Coating.Key != best.Coating.Key {
+			other = p
+		}
+	}
+	if other.Coating.Key == "" {
+		t.Fatal("the best tier holds one type only")
+	}
+	for _, where := range []string{"pool", "GB", "world"} {
+		seen := pastHull(t, harbour+pastRow("one", other.Coating.Key, where, "held", "24"))
+		first, _ := seen.Best()
+		if first.Coating.Key != other.Coating.Key || first.Rank != 1 || first.Tied {
+			t.Errorf("%s was seen to hold at %s; first is %s, rank %d", other.Coating.Key, where, first.Coating.Key, first.Rank)
+			continue
+		}
+		if f := first.Reasons()[0]; f.Rule != antifoul.RulePastHeld || f.Basis[0].Source != "yard's log" {
+			t.Errorf("the first reason is %v", f)
+		}
+		if why := first.Why(); !strings.HasPrefix(why, "It held growth off for 24 months on boats kept in these waters (") || !strings.Contains(why, "boats seen: 2") {
+			t.Errorf("why: %s", why)
+		}
+	}
+	for name, rows := range map[string]string{
+		"too short":     pastRow("one", other.Coating.Key, "pool", "held", "23"),
+		"elsewhere":     pastRow("one", other.Coating.Key, "SE", "held", "48"),
+		"contradictory": pastRow("one", other.Coating.Key, "pool", "held", "24") + pastRow("two", other.Coating.Key, "pool", "failed", "24"),
+	} {
+		seen := pastHull(t, harbour+rows)
+		got := place(t, seen, other.Coating.Key)
+		if first, _ := seen.Best(); first.Coating.Key != best.Coating.Key || got.Tier != other.Tier || got.Score != other.Score {
+			t.Errorf("%s: the order has changed: %s first, %s %v %.1f", name, first.Coating.Key, got.Coating.Key, got.Tier, got.Score)
+		}
+		if told := len(got.Past) > 0; told != (name != "elsewhere") {
+			t.Errorf("%s: told %t", name, told)
+		}
+	}
+}
+
+func TestWhatFailedHereIsUnsuited(t *testing.T) {
+	plain := pastHull(t, harbour)
+	best, _ := plain.Best()
+	seen := pastHull(t, harbour+pastRow("one", best.Coating.Key, "pool", "failed", "24"))
+	if got := place(t, seen, best.Coating.Key); got.Tier != antifoul.Unsuited || got.Reasons()[0].Rule != antifoul.RulePastFailed {
+		t.Errorf("%s failed here and is %v: %s", best.Coating.Key, got.Tier, got.Why())
+	}
+	late := place(t, pastHull(t, harbour+pastRow("one", best.Coating.Key, "pool", "failed", "25")), best.Coating.Key)
+	if late.Tier != best.Tier || len(late.Past) != 1 || late.Past[0].Verdict != finding.Caution {
+		t.Errorf("it failed after the wished months and is %v, %v", late.Tier, late.Past)
+	}
+}
+
+// No past result opens what metal, old film or law forbid.
+func TestPastResultsForbidAndAllowNothing(t *testing.T) {
+	aluminium := []string{`material = "grp"`, `material = "aluminium"`, `coating = "ablative-cuprous-multi"`, `coating = "bare"`}
+	plain := pastHull(t, harbour, aluminium...)
+	var rows strings.Builder
+	for _, p := range plain.Places {
+		rows.WriteString(pastRow("seen-"+p.Coating.Key, p.Coating.Key, "pool", "held", "60"))
+	}
+	seen := pastHull(t, harbour+rows.String(), aluminium...)
+	barred := 0
+	for _, p := range plain.Places {
+		if p.Tier != antifoul.Barred {
+			continue
+		}
+		barred++
+		if got := place(t, seen, p.Coating.Key); got.Tier != antifoul.Barred {
+			t.Errorf("%s was seen to hold and is %v now; it is barred", p.Coating.Key, got.Tier)
+		}
+	}
+	// What growth alone spoke against is lifted.
+	lifted := slices.ContainsFunc(plain.Places, func(p antifoul.Place) bool {
+		return p.Tier == antifoul.Unsuited && place(t, seen, p.Coating.Key).Tier < antifoul.Unsuited
+	})
+	t.Logf("%d barred; a type that growth spoke against lifted: %t", barred, lifted)
+	if barred == 0 || !lifted {
+		t.Error("the case shows nothing")
+	}
+}
