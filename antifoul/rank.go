@@ -199,7 +199,7 @@ func rankPart(b *tables.Book, boat Boat, part compat.Part, desk *law.Desk) PartR
 	}
 	slices.SortFunc(order, func(i, j int) int {
 		a, b := &out.Places[i], &out.Places[j]
-		if d := cmp.Or(cmp.Compare(a.Tier, b.Tier), a.order()-b.order()); d != 0 {
+		if d := cmp.Or(cmp.Compare(a.Tier, b.Tier), q.order(a)-q.order(b)); d != 0 {
 			return d
 		}
 		if d := cmp.Compare(b.Score, a.Score); d != 0 {
@@ -208,7 +208,7 @@ func rankPart(b *tables.Book, boat Boat, part compat.Part, desk *law.Desk) PartR
 		return cmp.Or(cmp.Compare(a.Coating.Name, b.Coating.Name), cmp.Compare(i, j))
 	})
 	arrange(out.Places, order)
-	number(out.Places)
+	q.number(out.Places)
 	return out
 }
 
@@ -225,18 +225,18 @@ func arrange(places []Place, order []int) {
 }
 
 // order is 0 for a type that own past results saw hold at her berth for the months wished, else 1.
-func (p *Place) order() int {
-	if p.q.past[p.Coating.Key].held {
+func (q *question) order(p *Place) int {
+	if q.past[p.Coating.Key].held {
 		return 0
 	}
 	return 1
 }
 
 // number gives ranks; equal tier, past and score share one.
-func number(places []Place) {
+func (q *question) number(places []Place) {
 	for i := range places {
 		places[i].Rank = i + 1
-		if i > 0 && places[i].Tier == places[i-1].Tier && places[i].order() == places[i-1].order() && places[i].Score == places[i-1].Score {
+		if i > 0 && places[i].Tier == places[i-1].Tier && q.order(&places[i]) == q.order(&places[i-1]) && places[i].Score == places[i-1].Score {
 			places[i].Rank = places[i-1].Rank
 			places[i].Tied, places[i-1].Tied = true, true
 		}

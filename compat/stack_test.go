@@ -44,11 +44,11 @@ func TestUndercoatDoesNotHideASoftLayer(t *testing.T) {
 }
 
 func TestStepInLightness(t *testing.T) {
-	row := func(key, l string) string {
-		return "[[colour]]\nkey = \"" + key + "\"\nbasis = \"invented\"\nsrgb = \"#000000\"\nlightness = " + l + "\n"
+	row := func(key, srgb string) string {
+		return "[[colour]]\nkey = \"" + key + "\"\nbasis = \"invented\"\nsrgb = \"" + srgb + "\"\n"
 	}
-	factor := "[[factor]]\nkey = \"lightness-step\"\nname = \"least step\"\nbasis = \"invented\"\nvalue = 20\n"
-	b, err := book(t).With(fstest.MapFS{"own.toml": {Data: []byte(factor + row("zero", "0") + row("under", "19.9") + row("on", "20") + row("over", "20.1"))}})
+	factor := "[[factor]]\nkey = \"lightness-step\"\nname = \"least step\"\nbasis = \"invented\"\nvalue = 19.9\n" // the L* of #303030
+	b, err := book(t).With(fstest.MapFS{"own.toml": {Data: []byte(factor + row("zero", "#000000") + row("under", "#2f2f2f") + row("on", "#303030") + row("over", "#313131"))}})
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -89,7 +89,7 @@ func Load(fsys fs.FS) (*Book, error) {
 // With returns a new book with the rows of the folder on top of b's. A row with a key that b has replaces only the fields
 // that it gives; the replaced values then rest on the own table (see Row.Basis). Every own row states its basis and, for
 // "own table", in source what it was read from: the paint's data sheet, a record. A row marked safety yields only to a row with
-// override = true and a reason; Overrides lists those.
+// override = true and a reason; Overrides lists those. Own actives may not move a coating to another biocide class.
 func (b *Book) With(own fs.FS) (*Book, error) {
 	var faults finding.Faults
 	ownRecords := gather(own, tableNames, &faults)
@@ -97,7 +97,34 @@ func (b *Book) With(own fs.FS) (*Book, error) {
 	for _, t := range tableNames {
 		records[t] = overlay(t, b.records[t], ownRecords[t], &faults)
 	}
-	return build(records, &faults)
+	next, err := build(records, &faults)
+	if err != nil {
+		return nil, err
+	}
+	if err := b.reclassified(next).Err(); err != nil {
+		return nil, err
+	}
+	return next, nil
+}
+
+// reclassified notes the coatings whose biocide class own actives have changed: what metals and laws forbid hangs on the class, so
+// another class is another type and wants a key of its own.
+func (b *Book) reclassified(next *Book) finding.Faults {
+	var fs finding.Faults
+	for i := range b.coatings.rows {
+		was := &b.coatings.rows[i]
+		at := next.coatings.at[was.Key]
+		if _, own := next.coatings.from[at].own["active"]; !own {
+			continue
+		}
+		if is := &next.coatings.rows[at]; is.Biocide != was.Biocide {
+			fs = append(fs, finding.Fault{
+				Kind: finding.ErrSafety, File: next.coatings.from[at].file, Key: "coating[" + was.Key + "].active",
+				Got: "biocides of the class " + string(is.Biocide), Want: "the class " + string(was.Biocide) + " as before; a paint of another class is a type of its own, under a key of its own",
+			})
+		}
+	}
+	return fs
 }
 
 func build(records map[string][]*record, faults *finding.Faults) (*Book, error) {

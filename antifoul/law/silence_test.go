@@ -151,8 +151,8 @@ func TestActiveOfAnotherBook(t *testing.T) {
 [[active]]
 key = "new-active"
 basis = "assumption"
-class = "copper-free"
-copper_share = 0
+class = "metallic copper"
+copper_share = 1
 [[coating]]
 key = "copper-loaded-epoxy"
 basis = "assumption"

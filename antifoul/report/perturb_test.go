@@ -1,0 +1,467 @@
+package report_test
+
+import (
+	"bytes"
+	"fmt"
+	"hash/fnv"
+	"io/fs"
+	"maps"
+	"os"
+	"path"
+	"slices"
+	"strconv"
+	"strings"
+	"sync"
+	"testing"
+	"testing/fstest"
+	"time"
+
+	"github.com/BurntSushi/toml"
+
+	"boatyard.example/bottomwork/antifoul"
+	"boatyard.example/bottomwork/antifoul/law"
+	"boatyard.example/bottomwork/antifoul/report"
+	"boatyard.example/bottomwork/antifoul/wear"
+	"boatyard.example/bottomwork/compat"
+	"boatyard.example/bottomwork/coverage"
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
+	"boatyard.example/bottomwork/tables/quantity"
+)
+
+// unread are the fields of rule-bearing tables that no answer depends on, each with its reason; the reference tables lay them out.
+var unread = map[string]string{
+	"active.formula":  "chemistry to be cited beside the copper share",
+	"can.name":        "a report says the size",
+	"criterion.says":  "the question behind a weight, for whoever changes it",
+	"factor.unit":     "the unit that the formula reads the number in",
+	"loss.name":       "a report says the numbers of the way, not its name",
+	"overcoat.name":   "what the row is, for whoever changes it",
+	"source.kind":     "what sort of document it is",
+	"step.name":       "a report says what to do instead",
+	"law.release_max": "a law's own words tell the limit; a type has no release to hold against it",
+	"law.within":      "a law's own words tell the time",
+}
+
+// wordsOf are values that a column may take beyond those that its rows have.
+var wordsOf = map[string][]any{
+	"overcoat.new_solvent":  {"strong", "mild"},
+	"overcoat.old_biocide":  {"organotin", "cuprous oxide", "none"},
+	"material.carrier":      {"water", "solvent", "none"},
+	"material.barrier_with": {"epoxy-barrier", "epoxy-barrier-free", "epoxy-primer"},
+	"place.water":           {"salt", "brackish", "fresh"},
+	"loss.caution":          {"abrading", "spraying"},
+	"law.exempt":            {[]any{"grp"}},
+}
+
+// cited are the tables that no rule reads yet: literature to be cited, laid out by the reference tables.
+var cited = []string{"electrode", "grade", "potential", "profile", "protection", "roughness", "sampling", "value"}
+
+// stage is one part of what the module answers from a book, as text.
+type stage func(*tables.Book) string
+
+// stages are everything that the module answers: reports of many boats; every type on every material and in every zone; every coat
+// over every film; areas, paint and wear; every law at every place.
+func stages(t *testing.T) []stage {
+	t.Helper()
+	file := func(name string, changes ...string) string {
+		text, err := os.ReadFile("../../examples/" + name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for i := 0; i < len(changes); i += 2 {
+			if !strings.Contains(string(text), changes[i]) {
+				t.Fatalf("%s does not say %s", name, changes[i])
+			}
+		}
+		return strings.NewReplacer(changes...).Replace(string(text))
+	}
+	first := []string{file("bottomjob/demo.toml"), file("boats/sloop.toml")}
+	more := []string{
+		file("boats/planing.toml"), file("boats/steel.toml"), file("boats/trailer.toml"),
+		file("boats/sloop.toml", `by = "roller"`, `by = "air-spray"`, `[wishes]`, "[wishes]\nracing_finish = true\nbiocide = \"less\"",
+			`material = "grp"`, "material = \"grp\"\nlaminate = \"wet\"", "relaunched_unpainted = false", "relaunched_unpainted = true"),
+		file("boats/sloop.toml", `material = "grp"`, `material = "copper-nickel"`, `repaint_after = "12 months"`, "repaint_after = \"36 months\"\ncoating = \"hard-cuprous\""),
+		file("boats/sloop.toml", `state = "sound"`, `state = "not reported"`, "launch = 2027-04-24", "launch = 2027-03-26"),
+	}
+	for _, text := range append(first, more...) {
+		if _, err := antifoul.ReadBoat(fstest.MapFS{"boat.toml": {Data: []byte(text)}}, "boat.toml"); err != nil {
+			t.Fatal(err)
+		}
+	}
+	return []stage{
+		func(b *tables.Book) string { return told(b, first) },
+		surfaces, pairs, amounts, berths,
+		func(b *tables.Book) string { return told(b, more) },
+	}
+}
+
+// likely is the stage that answers from the table, where it is not the first.
+var likely = map[string]int{"material": 1, "zone": 1, "overcoat": 2, "condition": 2, "hull_form": 3, "loss": 3, "law": 4, "place": 4, "active": 4}
+
+// told is the long report of each boat, without the fingerprint.
+func told(b *tables.Book, boats []string) string {
+	var out bytes.Buffer
+	for _, text := range boats {
+		x, err := antifoul.ReadBoatWith(b, fstest.MapFS{"boat.toml": {Data: []byte(text)}}, "boat.toml")
+		if err != nil {
+			fmt.Fprintln(&out, err)
+			continue
+		}
+		j, err := antifoul.Plan(b, x)
+		if err == nil {
+			err = report.Write(&out, j, report.Options{Units: quantity.Metric})
+		}
+		if err != nil {
+			fmt.Fprintln(&out, err)
+		}
+	}
+	return strings.ReplaceAll(out.String(), b.Fingerprint(), "")
+}
+
+func said(b *tables.Book, out *strings.Builder, fs finding.List) {
+	for _, f := range fs {
+		fmt.Fprintf(out, "%v %s %v\n", f.Verdict, b.Say(f, quantity.Metric), f.First)
+	}
+}
+
+func surfaces(b *tables.Book) string {
+	var out strings.Builder
+	for m := range b.Materials() {
+		for z := range b.Zones() {
+			p := compat.Part{Name: "part", Zone: z.Key, Material: m.Key, Found: compat.Stack{{Coating: bare(b), State: tables.Sound, For: compat.Found}}}
+			s := compat.On(b, p)
+			for c := range b.Coatings() {
+				if c.Ranked() && (z.Key == "hull" || c.Role == tables.Bare) {
+					r, fs := s.Best(&c)
+					fmt.Fprintln(&out, r.Steps, r.Effort)
+					said(b, &out, fs)
+				}
+			}
+			hull, err := b.Coating("hard-cuprous")
+			if err == nil {
+				said(b, &out, compat.Beside(b, hull, []compat.Part{p}))
+			}
+		}
+	}
+	return out.String()
+}
+
+func bare(b *tables.Book) tables.Coating {
+	c, _ := b.Coating(tables.BareSurface)
+	return c
+}
+
+func pairs(b *tables.Book) string {
+	var out strings.Builder
+	for next := range b.Coatings() {
+		if next.Role == tables.OldFilm {
+			continue
+		}
+		for old := range b.Coatings() {
+			for _, age := range []quantity.Duration{{}, quantity.Hour.N(1), quantity.Hour.N(20)} {
+				said(b, &out, compat.Over(b, next, compat.Layer{Coating: old, State: tables.Sound, Age: age}))
+			}
+		}
+		for state := range b.Conditions() {
+			said(b, &out, compat.Over(b, next, compat.Layer{Coating: next, State: tables.Condition(state.Key)}))
+		}
+	}
+	return out.String()
+}
+
+func berths(b *tables.Book) string {
+	var out strings.Builder
+	seen := map[string]bool{} // one coating of each kind is enough
+	var kinds []tables.Coating
+	for c := range b.Coatings() {
+		if kind := fmt.Sprint(c.Role == tables.OldFilm, c.Mechanism, c.Biocide); !seen[kind] && (c.Ranked() || c.Role == tables.OldFilm) {
+			seen[kind] = true
+			kinds = append(kinds, c)
+		}
+	}
+	ask := func(p tables.Place, craft law.Craft, role, water, on string) {
+		day, _ := quantity.ParseDate(on)
+		desk := law.At(b, craft, []law.Berth{{Place: p.Key, Role: role, Water: water}}, day)
+		for _, c := range kinds {
+			if c.Role == tables.OldFilm {
+				said(b, &out, desk.OldFilm(c))
+				continue
+			}
+			said(b, &out, desk.Screen(c))
+			said(b, &out, desk.Cleaning(c))
+		}
+	}
+	small := law.Craft{Length: quantity.Metre.N(9), Mass: quantity.Tonne.N(4), Material: "aluminium"}
+	for p := range b.Places() {
+		for _, role := range tables.BerthRoles() {
+			ask(p, small, role, "", "2027-05-01")
+			ask(p, law.Craft{Length: quantity.Metre.N(26), Mass: quantity.Kilogram.N(150), Material: "grp"}, role, "salt", "2027-05-01")
+		}
+		ask(p, small, "", "salt", "2000-05-01")
+		ask(p, law.Craft{Length: quantity.Metre.N(9), Mass: quantity.Tonne.N(4), Material: "wood-carvel"}, "", "fresh", "2015-05-01")
+	}
+	return out.String()
+}
+
+func amounts(b *tables.Book) string {
+	var out strings.Builder
+	for f := range b.HullForms() {
+		fmt.Fprintln(&out, f.Name)
+		a, err := coverage.Wetted(b, coverage.Hull{Kind: f.Key, Length: quantity.Metre.N(10), Beam: quantity.Metre.N(3), Draft: quantity.Metre.N(2)})
+		fmt.Fprintln(&out, a.Total, err)
+		for _, z := range a.Zones {
+			fmt.Fprintln(&out, z)
+		}
+	}
+	area := quantity.Range[quantity.Area]{Low: quantity.SquareMetre.N(20), Typical: quantity.SquareMetre.N(21), High: quantity.SquareMetre.N(22)}
+	for l := range b.Losses() {
+		for c := range b.Coatings() {
+			v, err := coverage.Paint(b, area, c, quantity.Micrometre.N(50), 2, coverage.Method{By: l.Key})
+			fmt.Fprintln(&out, v, err)
+		}
+	}
+	for c := range b.Ranked() {
+		for i, water := range tables.Waters() {
+			u := wear.Use{
+				UnderWay: quantity.Hour.N(100), Speed: quantity.Knot.N(8), Water: water, WaterTemperature: quantity.Celsius.N(20),
+				AshoreEachYear: quantity.Month.N(int64(1 + 4*i)), RelaunchedUnpainted: quantity.Yes,
+			}
+			fmt.Fprintln(&out, wear.Rate(b, c, u), wear.Coats(b, c, u, 20), wear.Life(b, c, u, 2))
+			said(b, &out, wear.Air(c, u))
+		}
+	}
+	return out.String()
+}
+
+func digest(s string) uint64 {
+	h := fnv.New64a()
+	h.Write([]byte(s))
+	return h.Sum64()
+}
+
+// library is the module's own files, parsed, so that a cell can be changed and the whole loaded again.
+type library map[string]map[string][]map[string]any
+
+func readLibrary(t *testing.T) library {
+	t.Helper()
+	out := library{}
+	data := os.DirFS("../../tables/data")
+	err := fs.WalkDir(data, ".", func(p string, d fs.DirEntry, err error) error {
+		if err != nil || d.IsDir() || path.Ext(p) != ".toml" {
+			return err
+		}
+		var file map[string][]map[string]any
+		if _, err := toml.DecodeFS(data, p, &file); err != nil {
+			return err
+		}
+		out[p] = file
+		return nil
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return out
+}
+
+// encoded are the library's files as text.
+func (l library) encoded(t *testing.T) fstest.MapFS {
+	t.Helper()
+	out := fstest.MapFS{}
+	for name := range l {
+		out[name] = &fstest.MapFile{Data: l.file(t, name)}
+	}
+	return out
+}
+
+func (l library) file(t *testing.T, name string) []byte {
+	t.Helper()
+	var text bytes.Buffer
+	if err := toml.NewEncoder(&text).Encode(l[name]); err != nil {
+		t.Fatal(name, err)
+	}
+	return text.Bytes()
+}
+
+// changed returns other values for a cell, likely ones first: numbers a little larger or smaller, another word of the same column,
+// a text with a word more.
+func changed(v any, column []any) []any {
+	switch v := v.(type) {
+	case int64:
+		return []any{v + 1, v - 1, v * 2}
+	case float64:
+		return []any{v * 1.1, v * 0.9, v + 0.001}
+	case bool:
+		return []any{!v}
+	case time.Time:
+		return []any{v.AddDate(1, 0, 0), v.AddDate(-1, 0, 0), v.AddDate(0, 0, 1), v.AddDate(15, 0, 0)}
+	case string:
+		if number, unit, ok := strings.Cut(v, " "); ok {
+			if x, err := strconv.ParseFloat(number, 64); err == nil && !strings.Contains(unit, " ") {
+				var out []any
+				for _, y := range []float64{x * 1.25, x * 0.75, x + 1, x - 1, x * 3, x / 3} {
+					out = append(out, strconv.FormatFloat(y, 'f', 4, 64)+" "+unit)
+				}
+				return out
+			}
+		}
+		out := []any{v + " indeed"}
+		for _, w := range column {
+			if s, ok := w.(string); ok && s != v && len(out) < 12 {
+				out = append(out, s)
+			}
+		}
+		return out
+	case []any:
+		var out []any
+		for i := range 6 {
+			next := slices.Clone(v)
+			ok := true
+			for j, e := range v {
+				c := changed(e, nil)
+				if i >= len(c) {
+					ok = false
+					break
+				}
+				next[j] = c[i]
+			}
+			if ok {
+				out = append(out, next)
+			}
+		}
+		for _, w := range column {
+			if s, ok := w.([]any); ok && len(out) < 18 {
+				out = append(out, slices.Clone(s))
+			}
+		}
+		return append(out, v[:len(v)-1])
+	case []map[string]any:
+		return []any{v[:len(v)-1]}
+	}
+	return nil
+}
+
+// cellAt is one cell of the library.
+type cellAt struct {
+	file, table string
+	row         int
+}
+
+// Whatever a rule reads decides something: with another value in the field, in all of its rows or in one of them, some answer of
+// the module changes. A field that nothing depends on is listed in unread with its reason, or it is a promise that nobody keeps.
+func TestEveryFieldDecides(t *testing.T) {
+	all := stages(t)
+	original := readLibrary(t)
+	files := original.encoded(t)
+	base, err := tables.Load(files)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var want []uint64
+	for _, answer := range all {
+		want = append(want, digest(answer(base)))
+	}
+	columns := map[string][]cellAt{}
+	for _, file := range slices.Sorted(maps.Keys(original)) {
+		for table, rows := range original[file] {
+			if slices.Contains(cited, table) {
+				continue
+			}
+			for i, row := range rows {
+				for field := range row {
+					if !slices.Contains([]string{"key", "basis", "source", "where", "read", "doubt", "basis_of", "safety"}, field) {
+						columns[table+"."+field] = append(columns[table+"."+field], cellAt{file, table, i})
+					}
+				}
+			}
+		}
+	}
+	// decides reports whether the changes of the cells, each by its own choice number, change an answer.
+	decides := func(field string, cells []cellAt, choice int, column []any) bool {
+		other := library{}
+		for _, c := range cells {
+			if other[c.file] == nil {
+				other[c.file] = maps.Clone(original[c.file])
+				for table, rows := range other[c.file] {
+					other[c.file][table] = slices.Clone(rows)
+				}
+			}
+			row := maps.Clone(original[c.file][c.table][c.row])
+			values := changed(row[field], column)
+			if choice >= len(values) {
+				return false
+			}
+			row[field] = values[choice]
+			other[c.file][c.table][c.row] = row
+		}
+		next := maps.Clone(files)
+		for name := range other {
+			next[name] = &fstest.MapFile{Data: other.file(t, name)}
+		}
+		b, err := tables.Load(next)
+		if err != nil {
+			return false // the loader does not take it: another value
+		}
+		order := []int{0, 1, 2, 3, 4, 5}
+		first := likely[cells[0].table]
+		order[0], order[first] = first, 0
+		for _, i := range order {
+			if digest(all[i](b)) != want[i] {
+				return true
+			}
+		}
+		return false
+	}
+	var dead []string
+	var lock sync.Mutex
+	var fields sync.WaitGroup
+	limit := make(chan struct{}, 4)
+	for _, name := range slices.Sorted(maps.Keys(columns)) {
+		fields.Go(func() {
+			limit <- struct{}{}
+			defer func() { <-limit }()
+			cells := columns[name]
+			field := strings.SplitN(name, ".", 2)[1]
+			var column []any
+			for _, c := range cells {
+				v := original[c.file][c.table][c.row][field]
+				if !slices.ContainsFunc(column, func(o any) bool { return fmt.Sprint(o) == fmt.Sprint(v) }) {
+					column = append(column, v)
+				}
+			}
+			column = append(column, wordsOf[name]...)
+			for choice := range 6 {
+				if decides(field, cells, choice, column) {
+					return
+				}
+			}
+			if unread[name] != "" {
+				cells = nil // all of its rows at once were enough to see that it decides, if it did
+			}
+			step := max(1, len(cells)/12)
+			for i := 0; i < len(cells); i += step {
+				for choice := range 14 {
+					if decides(field, cells[i:i+1], choice, column) {
+						return
+					}
+				}
+			}
+			lock.Lock()
+			dead = append(dead, name)
+			lock.Unlock()
+		})
+	}
+	fields.Wait()
+	slices.Sort(dead)
+	for _, name := range dead {
+		if unread[name] == "" {
+			t.Errorf("no answer depends on %s", name)
+		}
+	}
+	for name := range unread {
+		if !slices.Contains(dead, name) {
+			t.Errorf("%s is listed as unread, and answers depend on it", name)
+		}
+	}
+	t.Logf("%d fields walked", len(columns))
+}
