@@ -56,8 +56,9 @@ type Protection struct {
 	Row
 	Material  string             // key of a material; empty for a group that the module has no row for
 	Electrode string             // key of the reference electrode
-	At        quantity.Potential // protected at this potential or below it
-	NotBelow  quantity.Potential // not given: the document names no limit
+	At        quantity.Potential // protected at this potential or below it; not given: the document names no such limit
+	NotBelow  quantity.Potential // harmed below this; not given: the document names no such limit
+	Only      string             // the case that the row is for, where it is not for every boat of the material
 }
 
 func readProtection(r *entry.Row) Protection {
@@ -67,9 +68,12 @@ func readProtection(r *entry.Row) Protection {
 		Electrode: r.Text("electrode"),
 		At:        entry.Amount[quantity.Potential](r, "at_or_below"),
 		NotBelow:  entry.Amount[quantity.Potential](r, "not_below"),
+		Only:      r.Text("only"),
 	}
 	r.Need("text", "electrode")
-	r.Need("a potential in mV or V", "at_or_below")
+	if !p.At.Given() && !p.NotBelow.Given() {
+		r.Fault(finding.ErrMissing, "at_or_below", "", "a potential in mV or V, or not_below, or both")
+	}
 	if p.At.Given() && p.NotBelow.Given() && p.NotBelow.Cmp(p.At) >= 0 {
 		r.Fault(finding.ErrImpossible, "not_below", p.NotBelow.String(), "below at_or_below, "+p.At.String())
 	}

@@ -187,7 +187,6 @@ var numbers = []struct {
 	}},
 	{"mil_hdbk_1004_10.csv", []string{"mil-hdbk-1004-10-"}, map[string]string{
 		"mil-hdbk-1004-10-aluminium-shift": "aluminium: shift of polarisation",
-		"mil-hdbk-1004-10-aluminium-floor": "aluminium: no more negative than",
 	}},
 	{"schultz_2007_power.csv", []string{"schultz-2007-"}, map[string]string{"schultz-2007-power": "heavy calcareous fouling"}},
 	{"westlawn_values.csv", []string{"westlawn-scatter-", "westlawn-shift-"}, map[string]string{

@@ -12,9 +12,9 @@ func (w *writer) published() {
 	for e := range w.book.Electrodes() {
 		w.row(e.Row, e.Name, w.show(e.SHE))
 	}
-	w.sheet("Protection potentials", "", "metal", "against", "protected at or below", "not below")
+	w.sheet("Protection potentials", "", "metal", "against", "protected at or below", "not below", "only where")
 	for p := range w.book.Protections() {
-		w.row(p.Row, p.Name, p.Electrode, w.show(p.At), w.show(p.NotBelow))
+		w.row(p.Row, p.Name, p.Electrode, w.show(p.At), w.show(p.NotBelow), p.Only)
 	}
 	w.sheet("Gradings", "Preparation, rust, fouling, condition of coatings.", "scale", "grade", "means", "cover")
 	for g := range w.book.Grades() {

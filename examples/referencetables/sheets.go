@@ -20,7 +20,7 @@ func sheets(b *tables.Book, units quantity.System) []sheet {
 	w.law()
 	w.published()
 	w.registry()
-	return w.out
+	return slices.DeleteFunc(w.out, func(s sheet) bool { return len(s.Rows) == 0 })
 }
 
 func (w *writer) coatings() {
@@ -105,6 +105,10 @@ func (w *writer) work() {
 	w.sheet("Weights of the ranking", "They count inside a tier only.", "criterion", "asks", "weight")
 	for c := range w.book.Criteria() {
 		w.row(c.Row, c.Name, c.Says, number(c.Weight))
+	}
+	w.sheet("Past results", "What was seen of a type on boats that lay at a place; own tables only.", "type", "place", "outcome", "after", "boats")
+	for p := range w.book.PastResults() {
+		w.row(p.Row, p.Coating, p.Place, string(p.Outcome), w.show(p.Months), strconv.Itoa(p.Boats))
 	}
 	w.sheet("Cautions", "A report prints those that a job calls for.", "caution", "says")
 	for c := range w.book.Cautions() {
