@@ -1,0 +1,205 @@
+package galvanic_test
+
+import (
+	"errors"
+	"fmt"
+	"slices"
+	"strings"
+	"testing"
+
+	"boatyard.example/bottomwork/compat/galvanic"
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
+	"boatyard.example/bottomwork/tables/quantity"
+)
+
+func material(t *testing.T, key string) *tables.Material {
+	t.Helper()
+	m, err := tables.Default().Material(key)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return &m
+}
+
+// said fails unless each finding's sentence finds all of its values.
+func said(t *testing.T, fs finding.List) string {
+	t.Helper()
+	if len(fs) == 0 {
+		t.Error("no finding")
+	}
+	var all []string
+	for _, f := range fs {
+		s := tables.Default().Say(f, quantity.Metric)
+		if strings.Contains(s, "(not stated)") || strings.Contains(s, "{") {
+			t.Errorf("%s: %s", f.Rule, s)
+		}
+		all = append(all, s)
+	}
+	return strings.Join(all, "\n")
+}
+
+// Every two materials of the book are answered, alike from either side, with ordered voltages and sentences that find their values.
+func TestEveryTwoMaterials(t *testing.T) {
+	b := tables.Default()
+	for x := range b.Materials() {
+		for y := range b.Materials() {
+			one, other := galvanic.Of(b, &x, &y), galvanic.Of(b, &y, &x)
+			if len(one) == 0 || len(one) != len(other) {
+				t.Fatalf("%s and %s: %d pairs, turned round %d", x.Key, y.Key, len(one), len(other))
+			}
+			for _, p := range one {
+				said(t, p.Findings)
+				i := slices.IndexFunc(other, func(q galvanic.Pair) bool { return q.A == p.B && q.B == p.A || x.Key == y.Key })
+				if i < 0 {
+					t.Fatalf("%s and %s: not answered from the other side", p.A, p.B)
+				}
+				q := other[i]
+				if p.High.Given() != q.High.Given() || p.Anode != q.Anode || p.High.Given() && (!p.High.Equal(q.High) || !p.Low.Equal(q.Low)) {
+					t.Errorf("%s and %s: %v turned round %v", x.Key, y.Key, p, q)
+				}
+				if p.High.Given() && (p.Low.Sign() < 0 || p.Low.Cmp(p.High) > 0) {
+					t.Errorf("%s and %s: %s to %s", x.Key, y.Key, p.Low, p.High)
+				}
+				if p.High.Given() && (p.Anode == "") != p.Low.IsZero() && p.Low.Sign() != 0 {
+					t.Errorf("%s and %s: %q goes at %s to %s", x.Key, y.Key, p.Anode, p.Low, p.High)
+				}
+				if x.Key == y.Key && !p.Findings.Has(galvanic.RuleAlike) {
+					t.Errorf("%s and itself: %v", x.Key, p.Findings)
+				}
+			}
+		}
+	}
+}
+
+func TestWhatAPairSays(t *testing.T) {
+	b := tables.Default()
+	for _, c := range []struct {
+		x, y string
+		pair int
+		want []finding.ID
+		not  []finding.ID
+	}{
+		{"aluminium", "bronze", 0, []finding.ID{galvanic.RuleAnode, galvanic.RulePasses, galvanic.RuleArea}, []finding.ID{galvanic.RuleUndecided}},
+		{"lead", "stainless-steel", 0, []finding.ID{galvanic.RuleAnode, galvanic.RulePassive, galvanic.RuleMayPass}, []finding.ID{galvanic.RuleUndecided}},
+		{"lead", "stainless-steel", 1, []finding.ID{galvanic.RuleAnode, galvanic.RuleMayPass}, []finding.ID{galvanic.RulePassive}},
+		{"steel", "stainless-steel", 0, []finding.ID{galvanic.RuleAnode, galvanic.RulePasses}, []finding.ID{galvanic.RuleUndecided}},
+		{"steel", "cast-iron", 0, []finding.ID{galvanic.RuleUndecided, galvanic.RuleWithin}, []finding.ID{galvanic.RulePasses}},
+		{"grp", "bronze", 0, []finding.ID{galvanic.RuleNoList}, []finding.ID{galvanic.RuleAnode}},
+	} {
+		p := galvanic.Of(b, material(t, c.x), material(t, c.y))[c.pair]
+		for _, id := range c.want {
+			if !p.Findings.Has(id) {
+				t.Errorf("%s and %s: no %s in\n%s", c.x, c.y, id, said(t, p.Findings))
+			}
+		}
+		for _, id := range c.not {
+			if p.Findings.Has(id) {
+				t.Errorf("%s and %s: %s in\n%s", c.x, c.y, id, said(t, p.Findings))
+			}
+		}
+	}
+	p, err := galvanic.Couple(b, galvanic.Flowing, galvanic.Metal{Name: "stainless steel 316/317", State: galvanic.Passive}, galvanic.Metal{Name: "mild steel"})
+	if err != nil || !p.Findings.Has(galvanic.RulePassive) {
+		t.Errorf("a passive metal without a word that it may turn active: %v, %v", p.Findings, err)
+	}
+}
+
+func TestWhatAReadingSays(t *testing.T) {
+	b := tables.Default()
+	for _, c := range []struct {
+		material, read, electrode string
+		want                      []finding.ID
+		not                       []finding.ID
+	}{
+		{"aluminium", "-650 mV", "silver-chloride", []finding.ID{galvanic.RuleUnder, galvanic.RuleNobler, galvanic.RuleNotOver}, []finding.ID{galvanic.RuleHeld, galvanic.RuleBeyond}},
+		{"aluminium", "-1.2 V", "silver-chloride", []finding.ID{galvanic.RuleOver, galvanic.RuleBeyond}, []finding.ID{galvanic.RuleHeld, galvanic.RuleDisagree}},
+		{"aluminium", "-850 mV", "silver-chloride", []finding.ID{galvanic.RuleHeld, galvanic.RuleUnder, galvanic.RuleDisagree}, []finding.ID{galvanic.RuleNobler}},
+		{"steel", "-900 mV", "silver-chloride", []finding.ID{galvanic.RuleHeld, galvanic.RuleOnly}, []finding.ID{galvanic.RuleUnder, galvanic.RuleDisagree, galvanic.RuleOver}},
+		{"steel", "200 mV", "zinc-seawater", []finding.ID{galvanic.RuleHeld, galvanic.RuleConverted}, []finding.ID{galvanic.RuleUnder}},
+		{"wood-carvel", "-950 mV", "silver-chloride", []finding.ID{galvanic.RuleOver}, []finding.ID{galvanic.RuleHeld, galvanic.RuleNobler}},
+		{"lead", "-950 mV", "silver-chloride", []finding.ID{galvanic.RuleNoLimit}, nil},
+	} {
+		v, err := quantity.Parse[quantity.Potential](c.read)
+		if err != nil {
+			t.Fatal(err)
+		}
+		fs, err := galvanic.Protected(b, c.material, galvanic.Reading{Value: v, Electrode: c.electrode})
+		if err != nil {
+			t.Error(err)
+			continue
+		}
+		text := said(t, fs)
+		for _, id := range c.want {
+			if !fs.Has(id) {
+				t.Errorf("%s at %s: no %s in\n%s", c.material, c.read, id, text)
+			}
+		}
+		for _, id := range c.not {
+			if fs.Has(id) {
+				t.Errorf("%s at %s: %s in\n%s", c.material, c.read, id, text)
+			}
+		}
+	}
+}
+
+func TestFaultsNameWhatIsNear(t *testing.T) {
+	b := tables.Default()
+	_, err := galvanic.Couple(b, galvanic.Flowing, galvanic.Metal{Name: "mild stel"}, galvanic.Metal{Name: "copper", State: "passive"})
+	if !errors.Is(err, finding.ErrUnknown) || !errors.Is(err, finding.ErrValue) || !strings.Contains(err.Error(), "mild steel") {
+		t.Errorf("two wrong metals: %v", err)
+	}
+	if _, err := galvanic.Couple(b, "ACA", galvanic.Metal{Name: "lead"}, galvanic.Metal{Name: "lead"}); !errors.Is(err, finding.ErrUnknown) || !strings.Contains(err.Error(), galvanic.Flowing) {
+		t.Errorf("a wrong list: %v", err)
+	}
+	_, err = galvanic.Protected(b, "aluminum", galvanic.Reading{Value: quantity.Volt.N(5), Electrode: "silver"})
+	if !errors.Is(err, finding.ErrUnknown) || !errors.Is(err, finding.ErrImpossible) || !strings.Contains(err.Error(), "aluminium") || !strings.Contains(err.Error(), "silver-chloride") {
+		t.Errorf("three mistakes: %v", err)
+	}
+	if _, err := galvanic.Protected(b, "steel", galvanic.Reading{Electrode: "sce"}); !errors.Is(err, finding.ErrMissing) {
+		t.Errorf("no value: %v", err)
+	}
+	if _, err := galvanic.Protected(&tables.Book{}, "steel", galvanic.Reading{}); err == nil {
+		t.Error("an empty book judges a reading")
+	}
+}
+
+// Converting to another electrode and back gives the reading again.
+func TestElectrodesThereAndBack(t *testing.T) {
+	b := tables.Default()
+	for from := range b.Electrodes() {
+		for to := range b.Electrodes() {
+			r := galvanic.Reading{Value: quantity.Millivolt.N(-777), Electrode: from.Key}
+			there, err := r.Against(b, to.Key)
+			if err != nil {
+				t.Fatal(err)
+			}
+			back, err := there.Against(b, from.Key)
+			if err != nil || !back.Value.Equal(r.Value) {
+				t.Errorf("%s to %s and back: %s, %v", from.Key, to.Key, back.Value, err)
+			}
+		}
+	}
+}
+
+func BenchmarkOf(b *testing.B) {
+	book := tables.Default()
+	x, _ := book.Material("aluminium")
+	y, _ := book.Material("bronze")
+	for b.Loop() {
+		if p := galvanic.Of(book, &x, &y); len(p) != 1 {
+			b.Fatal(p)
+		}
+	}
+}
+
+func ExampleOf() {
+	book := tables.Default()
+	leg, _ := book.Material("aluminium")
+	propeller, _ := book.Material("bronze")
+	for _, p := range galvanic.Of(book, &leg, &propeller) {
+		fmt.Println(p.Anode, "goes:", p.Low, "to", p.High)
+	}
+	// Output:
+	// aluminium goes: 360 mV to 860 mV
+}
