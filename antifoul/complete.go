@@ -7,7 +7,7 @@ import (
 )
 
 // factors are the rows of the factor table that this package and compat ask for; wear.Factors are those of the wear.
-var factors = []string{"day-hours", "film-strip", "idle-bar", "lightness-step", "lightness-step-clear", "open-launch-days", "work-hours-full"}
+var factors = []string{"day-hours", "idle-bar", "lightness-step", "lightness-step-clear", "open-launch-days", "work-hours-full"}
 
 // complete returns a fault for each number and weight that the answer would need and the book does not hold; the module's own tables
 // hold all. A whole other book must give them: nothing is taken in their place.
@@ -22,6 +22,9 @@ func complete(b *tables.Book) finding.Faults {
 				lacks("factor", key)
 			}
 		}
+	}
+	if _, err := b.Threshold("film"); err != nil {
+		lacks("threshold", "film")
 	}
 	for _, k := range criterionFuncs {
 		if _, err := b.Criterion(k.key); err != nil {

@@ -6,12 +6,12 @@ import (
 	"boatyard.example/bottomwork/tables/quantity"
 )
 
-// tooThick judges the old paint above sound epoxy: where its measured films add up to more than the factor film-strip, by their
+// tooThick judges the old paint above sound epoxy: where its measured films add up to more than the threshold "film", by their
 // typical values, it comes off whatever its state. Films that nobody measured count as nothing.
 //
 // Basis: common practice, 500 to 750 um.
 func tooThick(b *tables.Book, found Stack) (finding.Finding, bool) {
-	limit, err := b.Factor("film-strip")
+	limit, err := b.Threshold("film")
 	if err != nil {
 		return finding.Finding{}, false
 	}
@@ -26,12 +26,12 @@ func tooThick(b *tables.Book, found Stack) (finding.Finding, bool) {
 			total = film
 		}
 	}
-	if !total.Given() || total.Float(quantity.Micrometre) <= limit.Value.Typical {
+	if !total.Given() || total.Float(quantity.Micrometre) <= limit.Strip.Typical {
 		return finding.Finding{}, false
 	}
 	return finding.Finding{
 		Rule: ruleTooThick, Verdict: finding.Forbidden, About: found[len(found)-1].Coating.Name,
-		Facts: []finding.Fact{{Name: "film", Value: total}, {Name: "limit", Value: quantity.Micrometre.N(int64(limit.Value.Typical))}}, Basis: []finding.Basis{limit.Basis("value")},
+		Facts: []finding.Fact{{Name: "film", Value: total}, {Name: "limit", Value: quantity.Micrometre.N(int64(limit.Strip.Typical))}}, Basis: []finding.Basis{limit.Basis("strip")},
 	}, true
 }
 

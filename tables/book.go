@@ -38,6 +38,8 @@ type Book struct {
 	sources    shelf[Source]
 	rules      shelf[Rule]
 	results    shelf[PastResult]
+	signs      shelf[Sign]
+	thresholds shelf[Threshold]
 
 	potentials  shelf[Potential]
 	electrodes  shelf[Electrode]
@@ -56,7 +58,7 @@ type Book struct {
 // tableNames are the arrays that a file may hold.
 var tableNames = []string{
 	"active", "can", "caution", "coating", "colour", "condition", "criterion", "factor", "hull_form", "law", "loss",
-	"material", "overcoat", "past_result", "place", "rule", "source", "step", "zone",
+	"material", "overcoat", "past_result", "place", "rule", "sign", "source", "step", "threshold", "zone",
 	"electrode", "grade", "potential", "profile", "protection", "roughness", "sampling", "value",
 }
 
@@ -149,6 +151,8 @@ func build(records map[string][]*record, faults *finding.Faults) (*Book, error) 
 	b.laws.fill("law", records["law"], faults, readLaw)
 	b.cautions.fill("caution", records["caution"], faults, readCaution)
 	b.results.fill("past_result", records["past_result"], faults, readPastResult)
+	b.signs.fill("sign", records["sign"], faults, readSign)
+	b.thresholds.fill("threshold", records["threshold"], faults, readThreshold)
 	b.potentials.fill("potential", records["potential"], faults, readPotential)
 	b.electrodes.fill("electrode", records["electrode"], faults, readElectrode)
 	b.protections.fill("protection", records["protection"], faults, readProtection)
@@ -310,6 +314,18 @@ func (b *Book) Rules() iter.Seq[Rule] { return b.rules.all() }
 
 // PastResults lists what was seen of types on boats before; the embedded tables hold none.
 func (b *Book) PastResults() iter.Seq[PastResult] { return b.results.all() }
+
+// Sign returns the sign of the key.
+func (b *Book) Sign(key string) (Sign, error) { return b.signs.get(key) }
+
+// Signs lists what may be seen of an old film.
+func (b *Book) Signs() iter.Seq[Sign] { return b.signs.all() }
+
+// Threshold returns what the reading of the key asks for.
+func (b *Book) Threshold(key string) (Threshold, error) { return b.thresholds.get(key) }
+
+// Thresholds lists what readings of an old film ask for.
+func (b *Book) Thresholds() iter.Seq[Threshold] { return b.thresholds.all() }
 
 // Overrides lists the safety rows that own tables replaced, each with the reason given. Every report prints them.
 func (b *Book) Overrides() iter.Seq[string] {

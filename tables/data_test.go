@@ -400,7 +400,7 @@ func TestRowsThatCodeReads(t *testing.T) {
 	b := book(t)
 	for _, k := range []string{
 		"q10", "temperature-reference", "wear-brackish", "wear-fresh", "speed-exponent", "speed-reference", "use-hours-full",
-		"lightness-step", "lightness-step-clear", "film-strip",
+		"lightness-step", "lightness-step-clear",
 	} {
 		f, err := b.Factor(k)
 		if err != nil {

@@ -93,6 +93,17 @@ func (b *Book) checkReferences(faults *finding.Faults) {
 		miss(b.results.from[i], "past_result", "coating", p.Coating, coatings)
 		miss(b.results.from[i], "past_result", "place", p.Place, places)
 	}
+	for i, s := range b.signs.rows {
+		for _, key := range s.speaks {
+			miss(b.signs.from[i], "sign", "for", key, coatings)
+		}
+		for _, key := range s.against {
+			miss(b.signs.from[i], "sign", "against", key, coatings)
+		}
+	}
+	for i, x := range b.thresholds.rows {
+		miss(b.thresholds.from[i], "threshold", "state", string(x.State), b.conditions.keys())
+	}
 	electrodes := b.electrodes.keys()
 	for i, p := range b.potentials.rows {
 		miss(b.potentials.from[i], "potential", "electrode", p.Electrode, electrodes)

@@ -59,6 +59,8 @@ type Condition string
 const (
 	Sound       Condition = "sound"
 	NotReported Condition = "not reported"
+
+	FlakingInPlaces Condition = "flaking in places"
 )
 
 // Policy says what a material takes of one copper class.

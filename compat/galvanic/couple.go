@@ -40,7 +40,7 @@ func Couple(b *tables.Book, series string, x, y Metal) (Pair, error) {
 // material that knows a passive and an active state gives a pair for each. There is at least one: where the list does not hold one
 // of the materials, or both are the same, it has no voltage and its finding says so.
 func Of(b *tables.Book, x, y *tables.Material) []Pair {
-	ex, ey := made(b, Flowing, x), made(b, Flowing, y)
+	ex, ey := made(b, x), made(b, y)
 	f := finding.Finding{Rule: RuleNoList, Verdict: finding.Ask, About: x.Name, Against: y.Name}
 	switch {
 	case x.Key == y.Key:

@@ -92,14 +92,14 @@ func listed(b *tables.Book, series string, m Metal, key string) (ends, finding.F
 	return out, nil
 }
 
-// made returns the ends of everything that the list gives for a material of the book, for each of its states; none when it gives
+// made returns the ends of everything that the list Flowing gives for a material of the book, for each of its states; none when it gives
 // nothing.
-func made(b *tables.Book, series string, m *tables.Material) []ends {
+func made(b *tables.Book, m *tables.Material) []ends {
 	var out []ends
 	for _, state := range []string{"", Passive, Active} {
 		e := ends{name: Metal{m.Name, state}.String()}
 		for p := range b.Potentials() {
-			if p.Series == series && p.Material == m.Key && p.State == state {
+			if p.Series == Flowing && p.Material == m.Key && p.State == state {
 				e.span(&p)
 			}
 		}

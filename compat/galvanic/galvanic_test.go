@@ -61,7 +61,7 @@ func TestEveryTwoMaterials(t *testing.T) {
 				if p.High.Given() && (p.Low.Sign() < 0 || p.Low.Cmp(p.High) > 0) {
 					t.Errorf("%s and %s: %s to %s", x.Key, y.Key, p.Low, p.High)
 				}
-				if p.High.Given() && (p.Anode == "") != p.Low.IsZero() && p.Low.Sign() != 0 {
+				if p.High.Given() && (p.Anode == "") != (p.Low.Sign() == 0) {
 					t.Errorf("%s and %s: %q goes at %s to %s", x.Key, y.Key, p.Anode, p.Low, p.High)
 				}
 				if x.Key == y.Key && !p.Findings.Has(galvanic.RuleAlike) {

@@ -151,7 +151,7 @@ const zinc = "zinc-anode"
 
 // plausible says what makes the reading itself doubtful, by the list Flowing.
 func (j *judge) plausible() error {
-	if states := made(j.b, Flowing, j.m); len(states) > 0 {
+	if states := made(j.b, j.m); len(states) > 0 {
 		metal := states[0] // the noblest, if it knows two
 		is, facts, err := j.against(metal.electrode)
 		if err != nil {
@@ -165,7 +165,7 @@ func (j *judge) plausible() error {
 	if err != nil {
 		return nil //nolint:nilerr // a book of one's own without zinc: nothing to hold the reading against
 	}
-	for _, pulled := range made(j.b, Flowing, &anode) {
+	for _, pulled := range made(j.b, &anode) {
 		is, facts, err := j.against(pulled.electrode)
 		if err != nil {
 			return err

@@ -67,6 +67,18 @@ func (w *writer) surfaces() {
 	for m := range w.book.Materials() {
 		w.row(m.Row, m.Name, string(m.Painted), string(m.Cuprous), string(m.Metallic), string(m.Other), string(m.Free), string(m.Barrier), w.show(m.Film), yes(m.OldCopper), actions(m.Prepare()))
 	}
+	w.sheet("Signs of an old film", "What may be seen, and which films it speaks for and against. One that settles rules out.", "sign", "to see it", "what is seen", "for", "against", "settles")
+	for s := range w.book.Signs() {
+		w.row(s.Row, s.Key, s.Test, s.Says, join(s.For()), join(s.Against()), yes(s.Settles))
+	}
+	w.sheet("Readings of an old film", "Worse than repair: spots. Worse than the far end of strip: it comes off; between its ends the trade differs.", "reading", "unit", "worse when", "repair", "strip", "state")
+	for t := range w.book.Thresholds() {
+		worse := "higher"
+		if t.Lower {
+			worse = "lower"
+		}
+		w.row(t.Row, t.Name, t.Unit, worse, number(t.Repair), numbers(t.Strip), string(t.State))
+	}
 	w.sheet("States of an old film", "What each asks for before anything goes over it.", "state", "verdict", "work")
 	for c := range w.book.Conditions() {
 		w.row(c.Row, c.Name, c.Verdict.String(), actions(c.Steps()))

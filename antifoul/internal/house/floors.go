@@ -43,8 +43,10 @@ func rooms() []room {
 		{2, "coverage", []string{"coverage/hullform"}},
 		// Which metals may share the water?
 		{2, "compat/galvanic", nil},
+		// What is on her, and may it stay?
+		{2, "compat/oldfilm", nil},
 		// What may touch what, and by which route does one get there?
-		{2, "compat", []string{"compat/galvanic"}},
+		{2, "compat", []string{"compat/galvanic", "compat/oldfilm"}},
 
 		// How long does the film last, and what will the colours tell?
 		{3, "antifoul/wear", nil},
