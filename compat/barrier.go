@@ -20,11 +20,19 @@ func (l *Layer) epoxy() bool {
 	return c.Role == tables.Primer || c.Role == tables.Barrier || c.Role == tables.OldFilm && c.Mechanism == tables.Inert
 }
 
-// epoxyDepth returns how many layers from the bottom are sound epoxy, bare surface aside.
+// epoxyDepth returns how many layers from the bottom are sound epoxy, those that stand for the bare surface counted with them; 0 when
+// none is.
 func epoxyDepth(s Stack) int {
 	n := 0
+	for n < len(s) && s[n].bare() {
+		n++
+	}
+	first := n
 	for n < len(s) && s[n].epoxy() {
 		n++
+	}
+	if n == first {
+		return 0
 	}
 	return n
 }

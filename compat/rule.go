@@ -35,6 +35,7 @@ const (
 	ruleStackEmpty     finding.ID = "stack-empty"
 	ruleBarrierThin    finding.ID = "stack-barrier-thin"
 	ruleBuried         finding.ID = "stack-buried"
+	ruleBuriedAsk      finding.ID = "stack-buried-ask"
 	ruleFoundPair      finding.ID = "stack-found-pair"
 	ruleLightness      finding.ID = "stack-lightness"
 	ruleLightnessThere finding.ID = "stack-lightness-there"

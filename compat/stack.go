@@ -97,7 +97,7 @@ func pairOf(out finding.List, b *tables.Book, s Stack, i int) finding.List {
 		return out
 	}
 	j := i - 1
-	for j > 0 && (s[j].Coating.Role == tables.TieCoat || s[j].Coating.Role == tables.Sealer) {
+	for j > 0 && s[j].Coating.Role != tables.Antifouling && s[j].Coating.Role != tables.Blacking && s[j].Coating.Role != tables.OldFilm {
 		j--
 	}
 	if j == i-1 || s[j].bare() {
@@ -106,8 +106,12 @@ func pairOf(out finding.List, b *tables.Book, s Stack, i int) finding.List {
 	deep := s[j]
 	deep.State = tables.Sound // its state was judged with the undercoat
 	for _, f := range over(nil, b, &next.Coating, &deep) {
-		if f.Verdict == finding.Forbidden {
+		switch f.Verdict {
+		case finding.Forbidden:
 			out = append(out, finding.Finding{Rule: ruleBuried, Verdict: finding.Forbidden, About: f.About, Against: f.Against, Basis: f.Basis})
+		case finding.Ask:
+			out = append(out, finding.Finding{Rule: ruleBuriedAsk, Verdict: finding.Ask, About: f.About, Against: f.Against, Basis: f.Basis})
+		case finding.Fine, finding.Caution, finding.Needs:
 		}
 	}
 	return out

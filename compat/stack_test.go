@@ -291,3 +291,42 @@ func TestPatchOfWhatCannotBePatched(t *testing.T) {
 		t.Errorf("signal, working, extra: %v %v %v", ps[0].MayLap, ps[1].MayLap, ps[2].MayLap)
 	}
 }
+
+// A layer that stands for the bare surface, at the bottom of the stack, takes nothing from the barrier on it.
+func TestBarrierOnABareLayer(t *testing.T) {
+	b := book(t)
+	hull := compat.Part{Name: "hull", Material: "steel", Zone: "hull"}
+	s := compat.Stack{bare(t, b)[0], sound(t, b, "epoxy-barrier", 400), fresh(t, b, "hard-cuprous", compat.Working, "")}
+	with, without := compat.CheckStack(b, hull, s, -1), compat.CheckStack(b, hull, s[1:], -1)
+	if with.Worst() != without.Worst() || with.Worst() == finding.Forbidden {
+		t.Errorf("with the bare layer %v, without %v", with, without)
+	}
+}
+
+// What lies under an undercoat still decides: a hard film over an ablative is no better for a primer, a sealer or a tie coat between, and a
+// pair that nobody has written down stays a question.
+func TestNothingIsBuried(t *testing.T) {
+	b := book(t)
+	for _, under := range []string{"one-pack-primer", "sealer", "tie-coat"} {
+		s := compat.Stack{sound(t, b, "ablative-cuprous-multi", 80), fresh(t, b, under, compat.Undercoat, ""), fresh(t, b, "hard-cuprous", compat.Working, "")}
+		if fs := compat.CheckStack(b, grp, s, -1); !fs.Has("stack-buried") {
+			t.Errorf("hard over %s over ablative: %v", under, fs)
+		}
+		s[2] = fresh(t, b, "blacking-bitumen", compat.Working, "")
+		if fs := compat.CheckStack(b, grp, s, -1); !fs.Has("stack-buried-ask") {
+			t.Errorf("blacking over %s over ablative: %v", under, fs)
+		}
+	}
+}
+
+// A primer on a layer that wears away leaves with it: common practice, no source.
+func TestNoPrimerOnAWearLayer(t *testing.T) {
+	b := book(t)
+	for _, wears := range []string{"ablative-cuprous-multi", "self-polishing-cuprous", "hybrid-cuprous", "soft-cuprous", "ablative-old"} {
+		for _, primer := range []string{"one-pack-primer", "epoxy-primer", "etch-primer", "flexible-wood-primer"} {
+			if fs := compat.Over(b, coating(t, b, primer), sound(t, b, wears, 80)); fs.Worst() != finding.Forbidden {
+				t.Errorf("%s over %s is %s", primer, wears, fs.Worst())
+			}
+		}
+	}
+}
