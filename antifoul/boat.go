@@ -81,13 +81,24 @@ func (x Boat) berths() []law.Berth {
 	return out
 }
 
-// filled returns the boat with the one value taken that the formulas cannot do without: paint goes on by roller. It stands in the
-// list of what was assumed.
-func (x Boat) filled() Boat {
-	if x.Paint.By == "" {
-		x.Paint.By = "roller"
+// filled returns the boat with its parts as they were read, and with the one value taken that the formulas cannot do without: paint goes
+// on by roller. It stands in the list of what was assumed.
+func (x Boat) filled(b *tables.Book) Boat {
+	x.Paint = x.byRoller()
+	x.Parts = slices.Clone(x.Parts)
+	for i := range x.Parts {
+		x.Parts[i] = x.Parts[i].AsRead(b)
 	}
 	return x
+}
+
+// byRoller is the method with the roller where none is given.
+func (x Boat) byRoller() coverage.Method {
+	m := x.Paint
+	if m.By == "" {
+		m.By = "roller"
+	}
+	return m
 }
 
 // Months returns the calendar months that the paint is wished to last: the wish, else the haul-out interval, else 12.
@@ -114,7 +125,7 @@ func (x Boat) Check(b *tables.Book) finding.Faults {
 	fs = append(fs, x.Hull.Check(b).Under("", "hull")...)
 	fs = append(fs, x.Use.Check().Under("", "use")...)
 	fs = append(fs, x.Work.Check(x.On).Under("", "work")...)
-	fs = append(fs, x.filled().Paint.Check(b).Under("", "paint")...)
+	fs = append(fs, x.byRoller().Check(b).Under("", "paint")...)
 	names := map[string]bool{}
 	hulls := 0
 	for i, p := range x.Parts {

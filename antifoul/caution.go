@@ -3,15 +3,22 @@ package antifoul
 import (
 	"slices"
 
-	"boatyard.example/bottomwork/coverage"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
 )
 
 // cautions lists the cautions that this job calls for, in the order of the book: those of the work, of the paint, of the old
-// films that the work disturbs, of the materials, of what she stands on, and of cleaning a film with biocide afloat.
-func cautions(b *tables.Book, boat Boat, schemes []Scheme, tasks []Task, pads coverage.Patches) []tables.Caution {
+// films that the work disturbs, or that signs leave possible, of the materials, of what she stands on, and of cleaning a film with biocide afloat.
+func (j *Job) cautions(b *tables.Book, boat Boat) []tables.Caution {
+	schemes, tasks, pads := j.Schemes, j.Order, j.Pads
 	on := map[string]bool{}
+	for _, f := range j.OldFilms {
+		if f.May != nil {
+			for _, h := range f.May.Hazards {
+				on[h] = true
+			}
+		}
+	}
 	for _, t := range tasks {
 		if row, err := b.Step(t.Do); err == nil {
 			for k := range row.Cautions() {

@@ -108,6 +108,14 @@ func digest(j *antifoul.Job) string {
 	for _, c := range j.Cautions {
 		fmt.Fprintln(&s, c.Key)
 	}
+	for _, f := range j.OldFilms {
+		fmt.Fprintln(&s, f.Part, f.Decision.Do, f.Decision.Decided, f.Recoat, f.Strip)
+		say(f.Decision.Findings)
+	}
+	for _, m := range j.Metals {
+		fmt.Fprintln(&s, m.Parts, m.Pair.Anode)
+		say(m.Findings)
+	}
 	return s.String()
 }
 
@@ -129,6 +137,15 @@ var keyCases = []struct{ key, old, new string }{
 	{"part.material", "name = \"hull\"\nzone = \"hull\"\nmaterial = \"grp\"", "name = \"hull\"\nzone = \"hull\"\nmaterial = \"aluminium\""},
 	{"part.area", `area = "1.2 m2"`, `area = "1.4 m2"`},
 	{"part.laminate", "area = \"1.2 m2\"", "area = \"1.2 m2\"\nlaminate = \"wet\""},
+	{"part.seen", "area = \"1.2 m2\"", "area = \"1.2 m2\"\nseen = [\"thumb-colours\"]"},
+	{"part.potential", "area = \"1.2 m2\"", "area = \"1.2 m2\"\npotential = \"-700 mV\"\nelectrode = \"silver-chloride\""},
+	{"part.readings.flaking", "[[part]]\nname = \"rudder\"", "[part.readings]\nflaking = \"30 %\"\n[[part]]\nname = \"rudder\""},
+	{"part.readings.adhesion", "[[part]]\nname = \"rudder\"", "[part.readings]\nadhesion = \"2A\"\n[[part]]\nname = \"rudder\""},
+	{"part.readings.alligatored", "[[part]]\nname = \"rudder\"", "[part.readings]\nalligatored = \"30 %\"\n[[part]]\nname = \"rudder\""},
+	{"part.readings.film", "[[part]]\nname = \"rudder\"", "[part.readings]\nfilm = \"300 um\"\n[[part]]\nname = \"rudder\""},
+	{"part.readings.blisters", "[[part]]\nname = \"rudder\"", "[part.readings]\nblisters = \"4\"\n[[part]]\nname = \"rudder\""},
+	{"part.readings.rust", "[[part]]\nname = \"rudder\"", "[part.readings]\nrust = \"Ri 5\"\n[[part]]\nname = \"rudder\""},
+	{"part.readings.moisture", "[[part]]\nname = \"rudder\"", "[part.readings]\nmoisture = \"rising\"\n[[part]]\nname = \"rudder\""},
 	{"part.found.coating", `coating = "ablative-cuprous-multi"`, `coating = "silicone-old"`},
 	{"part.found.colour", `colour = "red-oxide"`, `colour = "black"`},
 	{"part.found.film", `film = "100 um"`, `film = "900 um"`},
@@ -213,6 +230,20 @@ func TestCleanedEveryMatters(t *testing.T) {
 	}
 }
 
+// The electrode needs a potential beside it.
+func TestElectrodeMatters(t *testing.T) {
+	against := func(electrode string) string {
+		j, err := plan(t, strings.Replace(base, "area = \"1.2 m2\"", "area = \"1.2 m2\"\npotential = \"-700 mV\"\nelectrode = \""+electrode+"\"", 1))
+		if err != nil {
+			t.Fatal(err)
+		}
+		return digest(j)
+	}
+	if against("silver-chloride") == against("copper-sulphate") {
+		t.Error("part.electrode changes nothing")
+	}
+}
+
 // wordsOnly are the keys that only name things for the reader; the report prints them, and no rule reads them.
 var wordsOnly = []string{"boat.name", "part.found.known_by"}
 
@@ -235,7 +266,7 @@ func TestKeysAreAllListed(t *testing.T) {
 	for _, k := range keyCases {
 		listed = append(listed, k.key[strings.LastIndex(k.key, ".")+1:])
 	}
-	listed = append(listed, "cleaned_every", "name", "known_by")
+	listed = append(listed, "cleaned_every", "electrode", "name", "known_by")
 	for _, k := range read {
 		if !slices.Contains(listed, k) {
 			t.Errorf("read.go reads %q, and no test shows that it matters", k)
@@ -249,13 +280,13 @@ func TestKeysAreAllListed(t *testing.T) {
 	for _, k := range keyCases {
 		all = append(all, k.key)
 	}
-	for _, k := range append(all, "use.cleaned_every") {
+	for _, k := range append(all, "use.cleaned_every", "part.electrode") {
 		if !strings.Contains(string(readme), "`"+k+"`") {
 			t.Errorf("README.md does not list the boat-file key `%s`", k)
 		}
 	}
 	for _, m := range regexp.MustCompile("\\| `((?:boat|hull|part|use|berth|work|paint|wishes)\\.[a-z_.]+)`").FindAllStringSubmatch(string(readme), -1) {
-		if !slices.Contains(all, m[1]) && m[1] != "use.cleaned_every" {
+		if !slices.Contains(all, m[1]) && m[1] != "use.cleaned_every" && m[1] != "part.electrode" {
 			t.Errorf("README.md lists `%s`, which nobody reads", m[1])
 		}
 	}

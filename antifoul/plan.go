@@ -27,6 +27,8 @@ type Job struct {
 	Legal    finding.List            // of the boat and of what is on her: old films, papers
 	Findings finding.List            // between parts, and of wishes that were refused
 	Cautions []tables.Caution
+	OldFilms []OldFilm // of parts of which something was seen or read
+	Metals   []Metal   // every two metals, and every potential read
 }
 
 // Layers yields the layers of every scheme, part by part, bottom to top. It yields nothing when nothing may be used.
@@ -74,7 +76,7 @@ func Plan(b *tables.Book, boat Boat) (*Job, error) {
 		return nil, err
 	}
 	j := &Job{Boat: boat, Book: b, Ranking: rank(b, boat)}
-	boat = boat.filled()
+	boat = boat.filled(b)
 	var err error
 	if j.Areas, j.Wetted, err = partAreas(b, boat); err != nil {
 		return nil, err
@@ -116,7 +118,13 @@ func Plan(b *tables.Book, boat Boat) (*Job, error) {
 		j.Hours = quantity.Range[float64]{Low: j.Hours.Low + t.Hours.Low, Typical: j.Hours.Typical + t.Hours.Typical, High: j.Hours.High + t.Hours.High}
 	}
 	j.launchTooSoon(b)
-	j.Cautions = cautions(b, boat, j.Schemes, j.Order, j.Pads)
+	if err := j.oldFilms(b); err != nil {
+		return nil, err
+	}
+	if err := j.metals(b); err != nil {
+		return nil, err
+	}
+	j.Cautions = j.cautions(b, boat)
 	return j, nil
 }
 

@@ -167,7 +167,7 @@ func rank(b *tables.Book, boat Boat) Ranking {
 	r := Ranking{Assumed: assume(b, boat)}
 	desk := law.At(b, boat.Craft(), boat.berths(), boat.On)
 	for _, part := range boat.Parts {
-		r.Parts = append(r.Parts, rankPart(b, boat, part, desk))
+		r.Parts = append(r.Parts, rankPart(b, boat, part.AsRead(b), desk))
 	}
 	return r
 }

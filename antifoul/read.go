@@ -10,6 +10,8 @@ import (
 	"boatyard.example/bottomwork/antifoul/law"
 	"boatyard.example/bottomwork/antifoul/wear"
 	"boatyard.example/bottomwork/compat"
+	"boatyard.example/bottomwork/compat/galvanic"
+	"boatyard.example/bottomwork/compat/oldfilm"
 	"boatyard.example/bottomwork/coverage"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/entry"
@@ -108,6 +110,9 @@ func readPart(b *tables.Book, r *entry.Row) compat.Part {
 		Material: r.Text("material"),
 		Area:     entry.Amount[quantity.Area](r, "area"),
 		Laminate: r.Word("laminate", "dry", "wet"),
+		Seen:     r.Texts("seen"),
+		Reads:    galvanic.Reading{Value: entry.Amount[quantity.Potential](r, "potential"), Electrode: r.Text("electrode")},
+		Readings: readReadings(r.Table("readings")),
 	}
 	r.Need("text", "name", "zone", "material")
 	for _, f := range r.Tables("found") {
@@ -135,6 +140,20 @@ func readPart(b *tables.Book, r *entry.Row) compat.Part {
 	}
 	r.Close()
 	return p
+}
+
+func readReadings(r *entry.Row) oldfilm.Readings {
+	x := oldfilm.Readings{
+		Flaking:     entry.Amount[quantity.Share](r, "flaking"),
+		Adhesion:    r.Text("adhesion"),
+		Alligatored: entry.Amount[quantity.Share](r, "alligatored"),
+		Film:        entry.Range[quantity.Film](r, "film"),
+		Blisters:    r.Text("blisters"),
+		Rust:        r.Text("rust"),
+		Moisture:    r.Text("moisture"),
+	}
+	r.Close()
+	return x
 }
 
 func coatingKeys(b *tables.Book) []string {

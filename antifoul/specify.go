@@ -81,7 +81,7 @@ func Specify(b *tables.Book, boat Boat, part string, c tables.Coating) (Scheme, 
 	if err != nil {
 		return Scheme{}, err
 	}
-	boat = boat.filled()
+	boat = boat.filled(b)
 	areas, _, err := partAreas(b, boat)
 	if err != nil {
 		return Scheme{}, err

@@ -34,11 +34,12 @@ func (x *brute) hours(steps []finding.Step) float64 {
 	sum := 0.0
 	var done []finding.Action
 	for _, s := range steps {
-		if s.Do == finding.Prime || s.Do == finding.Barrier || s.Do == finding.Tie || s.Do == finding.Seal {
+		switch {
+		case s.Do == finding.Prime || s.Do == finding.Barrier || s.Do == finding.Tie || s.Do == finding.Seal:
 			done = nil
-		} else if slices.Contains(done, s.Do) {
+		case slices.Contains(done, s.Do):
 			continue
-		} else {
+		default:
 			done = append(done, s.Do)
 		}
 		h, ok := x.b.Hours(s.Do)

@@ -5,6 +5,8 @@ import (
 	"fmt"
 	"strconv"
 
+	"boatyard.example/bottomwork/compat/galvanic"
+	"boatyard.example/bottomwork/compat/oldfilm"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/entry"
 	"boatyard.example/bottomwork/tables/finding"
@@ -22,6 +24,9 @@ type Part struct {
 	Area     quantity.Area // not given: from the hull
 	Found    Stack         // bottom to top
 	Laminate string        // "dry", "wet", or empty when not measured
+	Seen     []string      // keys of signs seen of its old film; see oldfilm.Identify
+	Readings oldfilm.Readings
+	Reads    galvanic.Reading // its potential in the water; no value: not read
 }
 
 // The two old films that the rules name: nothing on the surface, and nothing known of it.
@@ -56,6 +61,14 @@ func (p Part) Check(b *tables.Book) finding.Faults {
 	case "", "dry", "wet":
 	default:
 		note(&out, finding.ErrValue, "laminate", entry.Describe(p.Laminate), `"dry" or "wet"; left out when it was not measured`)
+	}
+	out = append(out, p.Readings.Check(b).Under("", "readings")...)
+	if p.Reads.Value.Given() || p.Reads.Electrode != "" {
+		out = append(out, p.Reads.Check(b)...)
+	}
+	for _, key := range p.Seen {
+		_, err := b.Sign(key)
+		noteUnknown(&out, "seen", err)
 	}
 	for i := range p.Found {
 		l := &p.Found[i]

@@ -62,3 +62,38 @@ func laps(b *tables.Book, l *Layer) (bool, finding.Finding) {
 	}
 	return true, f
 }
+
+// Slings returns the coats of a stepped patch that may still go on while she hangs in the slings: the working coat alone, and only over
+// sound primer or the layers below it. The list says what waits for the next shift of stands or the next haul-out, how long the coat dries
+// before the water, and that bare metal and bare laminate wait.
+//
+// There is no coat where the working coat is not one-pack, or does not lap onto itself.
+//
+// Basis: common practice, no source.
+func Slings(b *tables.Book, s Stack) ([]PatchLayer, finding.List) {
+	layers, said := Patch(b, s)
+	if len(layers) == 0 {
+		return nil, said
+	}
+	var out []PatchLayer
+	fs := finding.List{{Rule: ruleSlingsBare, Verdict: finding.Caution}}
+	for i := range layers {
+		l := &layers[i]
+		c := &l.Layer.Coating
+		f := finding.Finding{
+			Rule: ruleSlingsCoat, Verdict: finding.Fine, About: c.Name, Basis: []finding.Basis{c.Basis("launch_min")},
+			Facts: []finding.Fact{{Name: "dries", Value: c.LaunchMin}},
+		}
+		switch {
+		case !l.MayLap || c.Packs != 1:
+			f.Rule, f.Verdict, f.Facts = ruleSlingsWaits, finding.Forbidden, nil
+		case !c.LaunchMin.Given():
+			f.Rule, f.Verdict, f.Facts = ruleSlingsAsk, finding.Ask, nil
+			out = append(out, *l)
+		default:
+			out = append(out, *l)
+		}
+		fs = append(fs, f)
+	}
+	return out, fs
+}

@@ -49,6 +49,10 @@ const (
 	rulePatchOldFilm  finding.ID = "patch-old-film"
 	rulePatchBySystem finding.ID = "patch-by-system"
 	rulePatchNothing  finding.ID = "patch-nothing"
+	ruleSlingsBare    finding.ID = "slings-bare"
+	ruleSlingsCoat    finding.ID = "slings-coat"
+	ruleSlingsWaits   finding.ID = "slings-waits"
+	ruleSlingsAsk     finding.ID = "slings-ask"
 
 	ruleBesideStrip    finding.ID = "beside-strip"
 	ruleBesideMetallic finding.ID = "beside-metallic"

@@ -6,6 +6,7 @@ import (
 	"testing/fstest"
 
 	"boatyard.example/bottomwork/compat"
+	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
 	"boatyard.example/bottomwork/tables/quantity"
 )
@@ -289,6 +290,34 @@ func TestPatchOfWhatCannotBePatched(t *testing.T) {
 	ps, _ = compat.Patch(b, compat.Stack{fresh(t, b, "ablative-cuprous-multi", compat.Signal, "black"), fresh(t, b, "ablative-cuprous-multi", compat.Working, "red-oxide"), fresh(t, b, "ablative-cuprous-multi", compat.Extra, "red-oxide")})
 	if len(ps) != 3 || ps[0].MayLap || !ps[1].MayLap || !ps[2].MayLap {
 		t.Errorf("signal, working, extra: %v %v %v", ps[0].MayLap, ps[1].MayLap, ps[2].MayLap)
+	}
+}
+
+// In the slings the working coat alone goes on; primer, barrier and a silicone wait.
+func TestSlings(t *testing.T) {
+	b := book(t)
+	s := compat.Stack{sound(t, b, "epoxy-barrier", 300), fresh(t, b, "hard-cuprous", compat.Signal, "black"), fresh(t, b, "ablative-cuprous-multi", compat.Working, "red-oxide")}
+	s[0].For = compat.Undercoat
+	ps, fs := compat.Slings(b, s)
+	if len(ps) != 1 || ps[0].Layer.Coating.Key != "ablative-cuprous-multi" || !ps[0].MayLap {
+		t.Errorf("in the slings: %v", ps)
+	}
+	if !fs.Has("slings-bare") || !fs.Has("slings-coat") || len(fs.At(finding.Forbidden)) != 2 {
+		t.Errorf("in the slings: %v", rules(fs))
+	}
+	answered(t, b, fs, "slings")
+	for c := range b.Coatings() {
+		if !c.Ranked() || c.Role == tables.Bare {
+			continue
+		}
+		ps, fs := compat.Slings(b, compat.Stack{fresh(t, b, c.Key, compat.Working, "")})
+		answered(t, b, fs, "slings, "+c.Key)
+		if c.Packs == 2 && len(ps) > 0 {
+			t.Errorf("two-pack %s goes on in the slings", c.Key)
+		}
+	}
+	if ps, fs := compat.Slings(b, bare(t, b)); len(ps) != 0 || !fs.Has("patch-nothing") {
+		t.Errorf("nothing on the bottom: %v, %v", ps, rules(fs))
 	}
 }
 

@@ -1,6 +1,8 @@
 package galvanic
 
 import (
+	"slices"
+
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/entry"
 	"boatyard.example/bottomwork/tables/finding"
@@ -50,8 +52,8 @@ func (r Reading) Against(b *tables.Book, electrode string) (Reading, error) {
 	return Reading{Value: r.Value.Add(from.SHE).Sub(to.SHE), Electrode: electrode}, nil
 }
 
-// Protected judges a reading against every protection potential of the material, one finding a row in the order of the book, then what is
-// to be said of the reading itself: rows that disagree, another electrode than the row's, a value nobler than the metal shows by
+// Protected judges a reading against every protection potential of the material, that they disagree first where they do, one finding
+// a row in the order of the book, then what is to be said of the reading itself: another electrode than the row's, a value nobler than the metal shows by
 // itself, a value beyond what zinc can pull it to. A reading on a limit is inside it. A material without a row is a question.
 //
 // Rows for a special case (mud, high-strength steel) are told beside the others and do not decide.
@@ -83,6 +85,8 @@ func Protected(b *tables.Book, material string, r Reading) (finding.List, error)
 	}
 	if j.held && j.under || j.over && j.within {
 		j.add(RuleDisagree, finding.Ask, nil)
+		last := len(j.out) - 1
+		j.out = slices.Insert(j.out[:last], 0, j.out[last])
 	}
 	if err := j.plausible(); err != nil {
 		return nil, err

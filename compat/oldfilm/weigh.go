@@ -2,6 +2,7 @@ package oldfilm
 
 import (
 	"math"
+	"strconv"
 
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
@@ -10,9 +11,10 @@ import (
 
 // The rules of Weigh.
 const (
-	RuleRecoatNow finding.ID = "weigh-recoat"
-	RuleStripNow  finding.ID = "weigh-strip"
-	RuleNoRoom    finding.ID = "weigh-no-room"
+	RuleRecoatNow  finding.ID = "weigh-recoat"
+	RuleRecoatWash finding.ID = "weigh-recoat-wash"
+	RuleStripNow   finding.ID = "weigh-strip"
+	RuleNoRoom     finding.ID = "weigh-no-room"
 )
 
 // mostJobs bounds how many bottom jobs are counted ahead: nobody plans further.
@@ -90,15 +92,25 @@ func course(limit *tables.Threshold, there, perJob quantity.Range[quantity.Film]
 }
 
 func (c *Course) say(rule finding.ID, limit *tables.Threshold) {
+	if rule == RuleRecoatNow && c.Hours.High == 0 {
+		rule = RuleRecoatWash
+	}
+	most := func(n int, at bool) any {
+		if at {
+			return strconv.Itoa(n) + " or more"
+		}
+		return n
+	}
+	far := c.Jobs.High >= mostJobs
 	c.Finding = finding.Finding{
 		Rule: rule, Verdict: finding.Fine, Basis: []finding.Basis{limit.Basis("strip")},
 		Facts: []finding.Fact{
-			{Name: "hours_low", Value: c.Hours.Low},
-			{Name: "hours_high", Value: c.Hours.High},
+			{Name: "hours_low", Value: int(math.Ceil(c.Hours.Low))},
+			{Name: "hours_high", Value: int(math.Ceil(c.Hours.High))},
 			{Name: "jobs_low", Value: c.Jobs.Low},
-			{Name: "jobs_high", Value: c.Jobs.High},
+			{Name: "jobs_high", Value: most(c.Jobs.High, far)},
 			{Name: "months_low", Value: int(c.Months.Low)},
-			{Name: "months_high", Value: int(c.Months.High)},
+			{Name: "months_high", Value: most(int(c.Months.High), far)},
 		},
 	}
 }

@@ -72,6 +72,12 @@ func TestWordLists(t *testing.T) {
 	for x := range b.Places() {
 		add("Places", x.Key)
 	}
+	for x := range b.Signs() {
+		add("Signs", x.Key)
+	}
+	for x := range b.Electrodes() {
+		add("Electrodes", x.Key)
+	}
 	for x := range b.Losses() {
 		add("Loss methods", x.Key)
 	}
