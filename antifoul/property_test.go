@@ -315,6 +315,9 @@ func TestAnyBoatIsPlanned(t *testing.T) {
 			if s.Refused() {
 				t.Errorf("boat %d, %s: the plan's own scheme is refused", n, s.Part)
 			}
+			if n%16 == 0 && (part.Material == "aluminium" || part.Material == "galvanised-steel") {
+				everyTypeOnMetal(t, b, n, x, part)
+			}
 			for _, l := range s.Stack {
 				if f := l.Film; f.Low.Given() && (f.Low.Cmp(f.Typical) > 0 || f.Typical.Cmp(f.High) > 0) {
 					t.Errorf("boat %d, %s: film of %s is %v", n, s.Part, l.Coating.Key, f)
@@ -354,6 +357,28 @@ func noCopperOnMetal(t *testing.T, n uint64, part compat.Part, s compat.Stack) {
 	for _, l := range s {
 		if slices.Contains(never, l.Coating.Biocide) {
 			t.Errorf("boat %d, %s of %s: %s (%s) is in the stack, for %q", n, part.Name, part.Material, l.Coating.Key, l.Coating.Biocide, l.For)
+		}
+	}
+}
+
+// everyTypeOnMetal asks for a scheme of every type on a part of aluminium or galvanised steel: whatever an owner wishes for, none is laid that
+// brings copper oxide or metallic copper, or leaves it, or leaves what nobody knows.
+func everyTypeOnMetal(t *testing.T, b *tables.Book, n uint64, x antifoul.Boat, part compat.Part) {
+	t.Helper()
+	for c := range b.Ranked() {
+		if c.Role == tables.Bare {
+			continue // nothing goes over what is left
+		}
+		s, err := antifoul.Specify(b, x, part.Name, c)
+		if err != nil {
+			t.Errorf("boat %d, %s: %s: %v", n, part.Name, c.Key, err)
+			continue
+		}
+		noCopperOnMetal(t, n, part, s.Stack)
+		for _, r := range compat.Routes(b, part, c) {
+			if len(r.Findings.At(finding.Forbidden)) == 0 {
+				noCopperOnMetal(t, n, part, append(slices.Clone(r.Keeps), r.Adds...))
+			}
 		}
 	}
 }
