@@ -193,5 +193,8 @@ func (b *Book) Samplings() iter.Seq[Sampling] { return b.samplings.all() }
 // Roughnesses lists the fouling conditions with their roughness.
 func (b *Book) Roughnesses() iter.Seq[Roughness] { return b.roughnesses.all() }
 
+// Value returns the number of the key.
+func (b *Book) Value(key string) (Value, error) { return b.values.get(key) }
+
 // Values lists the numbers that stand in no table of their own.
 func (b *Book) Values() iter.Seq[Value] { return b.values.all() }

@@ -17,6 +17,7 @@ import (
 	"time"
 
 	"github.com/BurntSushi/toml"
+	"github.com/shopspring/decimal"
 
 	"boatyard.example/bottomwork/antifoul"
 	"boatyard.example/bottomwork/antifoul/law"
@@ -26,6 +27,7 @@ import (
 	"boatyard.example/bottomwork/compat/galvanic"
 	"boatyard.example/bottomwork/compat/oldfilm"
 	"boatyard.example/bottomwork/coverage"
+	"boatyard.example/bottomwork/coverage/gauge"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
 	"boatyard.example/bottomwork/tables/quantity"
@@ -33,17 +35,20 @@ import (
 
 // unread are the fields of rule-bearing tables that no answer depends on, each with its reason; the reference tables lay them out.
 var unread = map[string]string{
-	"active.formula":  "chemistry to be cited beside the copper share",
-	"can.name":        "a report says the size",
-	"criterion.says":  "the question behind a weight, for whoever changes it",
-	"factor.unit":     "the unit that the formula reads the number in",
-	"loss.name":       "a report says the numbers of the way, not its name",
-	"overcoat.name":   "what the row is, for whoever changes it",
-	"source.kind":     "what sort of document it is",
-	"step.name":       "a report says what to do instead",
-	"threshold.worse": "the loader refuses the other word, since repair and strip then stand on the wrong sides",
-	"law.release_max": "a law's own words tell the limit; a type has no release to hold against it",
-	"law.within":      "a law's own words tell the time",
+	"active.formula":   "chemistry to be cited beside the copper share",
+	"can.name":         "a report says the size",
+	"criterion.says":   "the question behind a weight, for whoever changes it",
+	"factor.unit":      "the unit that the formula reads the number in",
+	"loss.name":        "a report says the numbers of the way, not its name",
+	"overcoat.name":    "what the row is, for whoever changes it",
+	"profile.depth":    "cited; the paint that fills a profile is not computed",
+	"sampling.name":    "what the line is, for whoever cites it",
+	"sampling.repeats": "cited; which readings were repeated is the surveyor's to say",
+	"source.kind":      "what sort of document it is",
+	"step.name":        "a report says what to do instead",
+	"threshold.worse":  "the loader refuses the other word, since repair and strip then stand on the wrong sides",
+	"law.release_max":  "a law's own words tell the limit; a type has no release to hold against it",
+	"law.within":       "a law's own words tell the time",
 }
 
 // wordsOf are values that a column may take beyond those that its rows have.
@@ -58,7 +63,7 @@ var wordsOf = map[string][]any{
 }
 
 // cited are the tables that no rule reads yet: literature to be cited, laid out by the reference tables.
-var cited = []string{"grade", "profile", "roughness", "sampling", "value"}
+var cited = []string{"grade", "roughness", "value"}
 
 // stage is one part of what the module answers from a book, as text.
 type stage func(*tables.Book) string
@@ -94,13 +99,13 @@ func stages(t *testing.T) []stage {
 	}
 	return []stage{
 		func(b *tables.Book) string { return told(b, first) },
-		surfaces, pairs, amounts, berths, oldFilms, metals,
+		surfaces, pairs, amounts, berths, oldFilms, metals, gauges,
 		func(b *tables.Book) string { return told(b, more) },
 	}
 }
 
 // likely is the stage that answers from the table, where it is not the first.
-var likely = map[string]int{"material": 1, "zone": 1, "overcoat": 2, "condition": 2, "hull_form": 3, "loss": 3, "law": 4, "place": 4, "active": 4, "sign": 5, "threshold": 5, "potential": 6, "protection": 6, "electrode": 6}
+var likely = map[string]int{"material": 1, "zone": 1, "overcoat": 2, "condition": 2, "hull_form": 3, "loss": 3, "law": 4, "place": 4, "active": 4, "sign": 5, "threshold": 5, "potential": 6, "protection": 6, "electrode": 6, "sampling": 7, "profile": 7}
 
 // told is the long report of each boat, without the fingerprint.
 func told(b *tables.Book, boats []string) string {
@@ -293,6 +298,27 @@ func metals(b *tables.Book) string {
 	return out.String()
 }
 
+// gauges is how many readings each standard wants, and readings on each profile.
+func gauges(b *tables.Book) string {
+	var out strings.Builder
+	readings := make([]quantity.Film, 40)
+	for i := range readings {
+		readings[i] = quantity.Micrometre.N(int64(330 + i))
+	}
+	for s := range b.Samplings() {
+		for tenths := int64(1); tenths < 3000; tenths += 7 {
+			n, line, err := gauge.Needed(b, s.Standard, quantity.SquareMetre.Of(decimal.New(tenths, -1)))
+			fmt.Fprintln(&out, s.Standard, tenths, n, line.Key, err)
+		}
+	}
+	for p := range b.Profiles() {
+		v, err := gauge.Accept(b, gauge.ISO19840, gauge.Survey{Area: quantity.SquareMetre.N(40), Nominal: quantity.Micrometre.N(320), Profile: p.Key, Readings: readings})
+		fmt.Fprintln(&out, v.Mean, v.Passes, err)
+		said(b, &out, v.Findings)
+	}
+	return out.String()
+}
+
 func digest(s string) uint64 {
 	h := fnv.New64a()
 	h.Write([]byte(s))
@@ -461,7 +487,7 @@ func TestEveryFieldDecides(t *testing.T) {
 		if err != nil {
 			return false // the loader does not take it: another value
 		}
-		order := []int{0, 1, 2, 3, 4, 5, 6, 7}
+		order := []int{0, 1, 2, 3, 4, 5, 6, 7, 8}
 		first := likely[cells[0].table]
 		order[0], order[first] = first, 0
 		for _, i := range order {
