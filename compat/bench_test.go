@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"boatyard.example/bottomwork/compat"
+	"boatyard.example/bottomwork/tables"
 )
 
 func BenchmarkOver(b *testing.B) {
@@ -48,6 +49,46 @@ func BenchmarkSurfaceOfEveryType(b *testing.B) {
 		s := compat.On(book, p)
 		for i := range types {
 			s.Best(&types[i])
+		}
+	}
+}
+
+// BenchmarkWholeMatrix judges every coating over every coating and old film, in every state, in and past its window.
+func BenchmarkWholeMatrix(b *testing.B) {
+	book := book(b)
+	var layers []compat.Layer
+	for old := range book.Coatings() {
+		for state := range book.Conditions() {
+			layers = append(layers, compat.Layer{Coating: old, State: tables.Condition(state.Key)}, compat.Layer{Coating: old, State: tables.Condition(state.Key), Age: old.OvercoatMin})
+		}
+	}
+	b.ReportAllocs()
+	n := 0
+	for b.Loop() {
+		n = 0
+		for next := range book.Coatings() {
+			if next.Role == tables.OldFilm {
+				continue
+			}
+			for _, l := range layers {
+				compat.Over(book, next, l)
+				n++
+			}
+		}
+	}
+	b.ReportMetric(float64(n), "answers")
+}
+
+// BenchmarkEveryMaterial judges every coating on every material and fitting.
+func BenchmarkEveryMaterial(b *testing.B) {
+	book := book(b)
+	b.ReportAllocs()
+	for b.Loop() {
+		for m := range book.Materials() {
+			p := compat.Part{Name: "part", Material: m.Key, Found: bare(b, book)}
+			for c := range book.Coatings() {
+				compat.OnMaterial(book, c, p)
+			}
 		}
 	}
 }

@@ -41,6 +41,7 @@ var unread = map[string]string{
 	"factor.unit":      "the unit that the formula reads the number in",
 	"loss.name":        "a report says the numbers of the way, not its name",
 	"overcoat.name":    "what the row is, for whoever changes it",
+	"profile.abrasive": "cited; which grit made a profile changes no reading",
 	"profile.depth":    "cited; the paint that fills a profile is not computed",
 	"sampling.name":    "what the line is, for whoever cites it",
 	"sampling.repeats": "cited; which readings were repeated is the surveyor's to say",
