@@ -158,6 +158,11 @@ func (w *writer) beware(p compat.Part, r compat.Route) {
 			add(k)
 		}
 	}
+	if m, err := w.book.Material(p.Material); err == nil && len(r.Steps) > 0 {
+		for k := range m.Hazards() { // a lead keel is abraded too
+			add(k)
+		}
+	}
 	if len(keys) == 0 {
 		return
 	}

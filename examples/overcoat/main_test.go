@@ -54,6 +54,7 @@ func TestAnswers(t *testing.T) {
 		"polyethylene":        {"ASK FIRST", []string{"-new", "hard-cuprous", "-on", "polyethylene"}},
 		"unknown":             {"NOT ON TOP", []string{"-new", "ablative-copper-free", "-over", "unknown-old", "-on", "aluminium", "-cautions"}},
 		"wet-laminate":        {"YES, after", []string{"-new", "epoxy-barrier", "-on", "grp", "-laminate", "wet"}},
+		"lead-keel":           {"YES, after", []string{"-new", "hard-cuprous", "-on", "lead", "-zone", "keel"}},
 		"past-window":         {"YES, after", []string{"-new", "hard-cuprous", "-over", "epoxy-barrier 300 um", "-on", "grp", "-age", "30 d"}},
 	} {
 		t.Run(name, func(t *testing.T) {
