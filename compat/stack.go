@@ -2,6 +2,7 @@ package compat
 
 import (
 	"math"
+	"slices"
 
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
@@ -82,28 +83,49 @@ func onMetal(out finding.List, b *tables.Book, m *tables.Material, p *Part, s St
 	return out
 }
 
-// pairOf judges layer i over the one below, and over the next one that is no mere undercoat.
+// pairOf judges layer i over the one below, and over the next one that is no mere undercoat. A pair of two found layers that does not
+// last is a caution while nothing new lies above it; with something new above it is forbidden, for the new goes with the old.
 func pairOf(out finding.List, b *tables.Book, s Stack, i int) finding.List {
 	next, old := &s[i], s[i-1]
 	if next.found() && old.found() {
-		if over(nil, b, &next.Coating, &old).Worst() == finding.Forbidden && !old.bare() {
-			out = append(out, finding.Finding{Rule: ruleFoundPair, Verdict: finding.Caution, About: next.Coating.Name, Against: old.Coating.Name})
+		f, bad := foundPair(b, s, i)
+		if bad && slices.ContainsFunc(s[i+1:], func(l Layer) bool { return !l.found() }) {
+			f.Verdict = finding.Forbidden
+		}
+		if bad {
+			out = append(out, f)
 		}
 		return out
 	}
 	fresh(&old)
-	out = over(out, b, &next.Coating, &old)
-	if next.Coating.Role != tables.Antifouling && next.Coating.Role != tables.Blacking {
+	return buried(over(out, b, &next.Coating, &old), b, next, s[:i])
+}
+
+// foundPair judges whether found layer i lies on what it does not hold on: the one below, or what an undercoat below covers.
+func foundPair(b *tables.Book, s Stack, i int) (finding.Finding, bool) {
+	next, old := &s[i], s[i-1]
+	if old.bare() {
+		return finding.Finding{}, false
+	}
+	old.State, old.Age = tables.Sound, quantity.Duration{} // its state is another question
+	bad := over(nil, b, &next.Coating, &old).Worst() == finding.Forbidden || buried(nil, b, next, s[:i]).Worst() == finding.Forbidden
+	return finding.Finding{Rule: ruleFoundPair, Verdict: finding.Caution, About: next.Coating.Name, Against: old.Coating.Name}, bad
+}
+
+// buried adds what a coat that works does not go above, though undercoats lie between: the first layer below them that is none. Only what is
+// forbidden or unknown of the two is told.
+func buried(out finding.List, b *tables.Book, next *Layer, below Stack) finding.List {
+	if next.Coating.Role == tables.Bare || next.undercoat() {
 		return out
 	}
-	j := i - 1
-	for j > 0 && s[j].Coating.Role != tables.Antifouling && s[j].Coating.Role != tables.Blacking && s[j].Coating.Role != tables.OldFilm {
+	j := len(below) - 1
+	for j > 0 && below[j].undercoat() {
 		j--
 	}
-	if j == i-1 || s[j].bare() {
+	if j < 0 || j == len(below)-1 || below[j].bare() || below[j].undercoat() {
 		return out
 	}
-	deep := s[j]
+	deep := below[j]
 	deep.State = tables.Sound // its state was judged with the undercoat
 	for _, f := range over(nil, b, &next.Coating, &deep) {
 		switch f.Verdict {
@@ -115,6 +137,16 @@ func pairOf(out finding.List, b *tables.Book, s Stack, i int) finding.List {
 		}
 	}
 	return out
+}
+
+// undercoat reports whether the layer is a primer, a barrier, a sealer or a tie coat: it does not decide what holds on it alone.
+func (l *Layer) undercoat() bool {
+	switch l.Coating.Role {
+	case tables.Primer, tables.Barrier, tables.Sealer, tables.TieCoat:
+		return true
+	case tables.Antifouling, tables.Blacking, tables.OldFilm, tables.Bare:
+	}
+	return false
 }
 
 // fresh gives a new layer without an age one inside its window.

@@ -193,11 +193,53 @@ func TestBarrierMinimum(t *testing.T) {
 	}
 }
 
-func TestFoundPairIsACautionAtMost(t *testing.T) {
+// A found pair that does not last is a caution as it lies, and bars whatever is new above it.
+func TestFoundPair(t *testing.T) {
 	b := book(t)
 	s := compat.Stack{sound(t, b, "ablative-cuprous-multi", 100), sound(t, b, "hard-cuprous", 100)}
 	if f := one(t, compat.CheckStack(b, grp, s, -1), "stack-found-pair"); f.Verdict != finding.Caution {
 		t.Errorf("%s", f.Verdict)
+	}
+	s = append(s, fresh(t, b, "ablative-cuprous-multi", compat.Working, ""))
+	if f := one(t, compat.CheckStack(b, grp, s, -1), "stack-found-pair"); f.Verdict != finding.Forbidden {
+		t.Errorf("with a new coat above: %s", f.Verdict)
+	}
+}
+
+// A surveyor's cases: what lies under the top layer decides too, so nothing is laid over it before it comes off. Common practice.
+func TestNoRouteKeepsAPairThatDoesNotLast(t *testing.T) {
+	b := book(t)
+	for _, c := range []struct {
+		want  string
+		found []string
+	}{
+		{"hard-cuprous", []string{"silicone-old", "tie-coat"}},
+		{"ablative-cuprous-multi", []string{"bitumen-old", "sealer"}},
+		{"ablative-cuprous-multi", []string{"silicone-old", "hard-old"}},
+		{"hard-cuprous", []string{"epoxy-barrier", "ablative-old", "hard-old"}},
+		{"hard-cuprous", []string{"epoxy-barrier", "ablative-old", "tie-coat"}},
+		{"hard-cuprous", []string{"ablative-old", "one-pack-primer"}},
+		{"ablative-cuprous-multi", []string{"silicone-old", "tie-coat", "hard-old"}},
+	} {
+		var found compat.Stack
+		for _, key := range c.found {
+			l := sound(t, b, key, 60)
+			l.For = compat.Found
+			found = append(found, l)
+		}
+		for _, r := range compat.Routes(b, compat.Part{Name: "hull", Zone: "hull", Material: "grp", Found: found}, coating(t, b, c.want)) {
+			if len(r.Keeps) > 1 && len(r.Findings.At(finding.Forbidden)) == 0 {
+				t.Errorf("%s over %v: a way keeps %d layers: %v", c.want, c.found, len(r.Keeps), actions(r.Steps))
+			}
+			if len(r.Keeps) == len(found) && len(found) > 0 {
+				t.Errorf("%s over %v is kept whole", c.want, c.found)
+			}
+		}
+	}
+	// An ablative may go over a tie coat on an ablative: the pair below lasts.
+	found := compat.Stack{sound(t, b, "ablative-old", 60), sound(t, b, "tie-coat", 40)}
+	if r := compat.Routes(b, compat.Part{Name: "hull", Zone: "hull", Material: "grp", Found: found}, coating(t, b, "ablative-cuprous-multi"))[0]; len(r.Keeps) != 2 {
+		t.Errorf("ablative over tie coat over ablative strips: %v", actions(r.Steps))
 	}
 }
 

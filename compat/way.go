@@ -60,6 +60,13 @@ func (s *Surface) prepareKept() {
 	for i := range s.found {
 		s.stays.stay(i, false)
 		s.left.stay(i, true)
+		if i == 0 {
+			continue
+		}
+		if f, bad := foundPair(s.b, s.found, i); bad { // whatever goes over it goes with it
+			f.Verdict = finding.Forbidden
+			s.stays.barred = append(s.stays.barred, f)
+		}
 	}
 	s.left.work(finding.Step{Do: finding.Wash})
 	s.sealed = barred(&s.m, s.found)
@@ -110,6 +117,9 @@ func (s *Surface) keep(want *tables.Coating, always finding.List) (w way, ok boo
 		w.barred = atLeast(aboveBarrier(nil, &s.m, want, s.found), finding.Needs)
 	default:
 		ok = w.put(s.m.With, s.m.Film, 0) && w.ready(want, 0)
+	}
+	if bad := buried(nil, w.b, &Layer{Coating: *want}, slices.Concat(w.keeps, w.adds)); ok && len(bad) > 0 {
+		w.barred, ok = append(w.barred, bad...), false
 	}
 	return w, ok
 }
