@@ -1,6 +1,8 @@
 package antifoul
 
 import (
+	"slices"
+
 	"boatyard.example/bottomwork/compat"
 	"boatyard.example/bottomwork/compat/galvanic"
 	"boatyard.example/bottomwork/compat/oldfilm"
@@ -58,10 +60,10 @@ func (j *Job) oldFilms(b *tables.Book) error {
 	return nil
 }
 
-// weigh sets recoating against stripping where the film was read, may stay, and something is planned over it.
+// weigh sets recoating against stripping where the film was read, may stay, and something is planned over it that leaves it.
 func (f *OldFilm) weigh(b *tables.Book, j *Job, p compat.Part, area quantity.Range[quantity.Area]) error {
 	s, ok := j.Scheme(p.Name)
-	if !ok || f.Decision.Do == oldfilm.Strip || !p.Readings.Film.Low.Given() || !area.Low.Given() || len(s.Coats) == 0 {
+	if !ok || f.Decision.Do == oldfilm.Strip || takesOff(s.Route.Steps) || !p.Readings.Film.Low.Given() || !area.Low.Given() || len(s.Coats) == 0 {
 		return nil
 	}
 	coats := 0
@@ -111,6 +113,11 @@ func (j *Job) metals(b *tables.Book) error {
 		}
 	}
 	return nil
+}
+
+// takesOff reports whether the way strips what is there, so that recoating it is no choice.
+func takesOff(steps []finding.Step) bool {
+	return slices.ContainsFunc(steps, func(s finding.Step) bool { return s.Do == finding.Strip || s.Do == finding.Blast })
 }
 
 // paired reports whether the two materials were asked about, in either state.

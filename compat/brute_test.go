@@ -144,6 +144,9 @@ func (x *brute) search(want tables.Coating) {
 			}
 		}
 		steps = append(steps, finding.Step{Do: finding.Strip})
+		if slices.ContainsFunc(found[depth:], func(l compat.Layer) bool { return l.Coating.Mechanism == tables.FoulRelease }) {
+			steps = append(steps, finding.Step{Do: finding.Degrease}) // silicone leaves traces
+		}
 	}
 	if depth > 0 {
 		x.try(slices.Clone(found[:depth]), steps, want, tries)

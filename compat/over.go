@@ -41,7 +41,7 @@ func over(out finding.List, b *tables.Book, next *tables.Coating, old *Layer) fi
 			switch {
 			case past:
 				out = append(out, finding.Finding{
-					Rule: ruleWindowPast, Verdict: finding.Needs, About: next.Name, Against: c.Name, First: []finding.Step{{Do: finding.Abrade}},
+					Rule: ruleWindowPast, Verdict: finding.Needs, About: next.Name, Against: c.Name, First: []finding.Step{{Do: finding.Wash}, {Do: finding.Abrade}},
 					Facts: []finding.Fact{{Name: "age", Value: old.Age}, {Name: "window", Value: c.OvercoatMax}}, Basis: []finding.Basis{c.Basis("overcoat_max")},
 				})
 			case c.OvercoatMin.Given() && old.Age.Cmp(c.OvercoatMin) < 0:

@@ -146,10 +146,13 @@ func TestEveryCoatOverEveryLayerIsAnswered(t *testing.T) {
 }
 
 // founds are bottoms as they are found: every coating alone; and one of each mechanism and biocide class over a barrier, flaking
-// over a thin one, and in a state that nobody reported.
+// over a thin one, and in a state that nobody reported; and pairs, some of which do not last.
 func founds(t *testing.T, b *tables.Book) map[string]compat.Stack {
 	t.Helper()
 	out, seen := map[string]compat.Stack{"nothing reported": nil}, map[string]bool{}
+	for _, pair := range [][2]string{{"silicone-old", "tie-coat"}, {"ablative-old", "tie-coat"}, {"ablative-old", "hard-old"}, {"hard-old", "ablative-old"}, {"bitumen-old", "sealer"}, {"silicone-old", "hard-old"}, {"ablative-old", "epoxy-barrier"}} {
+		out[pair[1]+" over "+pair[0]] = compat.Stack{sound(t, b, pair[0], 60), sound(t, b, pair[1], 60)}
+	}
 	for c := range b.Coatings() {
 		if c.Role == tables.Bare {
 			continue

@@ -50,7 +50,7 @@ func TestRoutes(t *testing.T) {
 		{"bare gelcoat", "grp", bare(t, b), "hard-cuprous", [][]string{{"degrease", "abrade"}}},
 		{"silicone from antifouling", "grp", compat.Stack{barrier, sound(t, b, "hard-cuprous", 100)}, "foul-release-silicone", [][]string{{"strip", "wash", "abrade", "tie coat silicone-tie-coat"}}},
 		{"silicone on bare gelcoat", "grp", bare(t, b), "foul-release-silicone", [][]string{{"degrease", "abrade", "prime epoxy-primer", "tie coat silicone-tie-coat"}}},
-		{"organotin", "grp", compat.Stack{sound(t, b, "organotin-old", 100)}, "ablative-cuprous-multi", [][]string{{"wash", "sealer sealer"}, suspect}},
+		{"organotin", "grp", compat.Stack{sound(t, b, "organotin-old", 100)}, "ablative-cuprous-multi", [][]string{{"identify", "wash", "test patch", "sealer sealer"}, suspect}},
 		{"organotin left alone", "grp", compat.Stack{sound(t, b, "organotin-old", 100)}, "none", [][]string{{"identify", "strip"}}},
 		{"old antifouling left alone", "grp", compat.Stack{sound(t, b, "hard-cuprous", 100)}, "none", [][]string{{"wash"}, {"strip"}}},
 		{"vinyl, mild solvent", "grp", compat.Stack{sound(t, b, "vinyl-old", 100)}, "ablative-cuprous-multi", [][]string{{"wash", "abrade", "tie coat tie-coat"}, suspect}},

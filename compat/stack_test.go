@@ -1,6 +1,7 @@
 package compat_test
 
 import (
+	"slices"
 	"strings"
 	"testing"
 	"testing/fstest"
@@ -235,6 +236,11 @@ func TestNoRouteKeepsAPairThatDoesNotLast(t *testing.T) {
 				t.Errorf("%s over %v is kept whole", c.want, c.found)
 			}
 		}
+	}
+	// Silicone leaves traces: what is stripped of it is degreased before it is abraded.
+	shed := compat.Stack{sound(t, b, "epoxy-barrier", 300), sound(t, b, "silicone-old", 100)}
+	if got := actions(compat.Routes(b, compat.Part{Name: "hull", Zone: "hull", Material: "grp", Found: shed}, coating(t, b, "hard-cuprous"))[0].Steps); !slices.Equal(got, []string{"strip", "degrease", "wash", "abrade"}) {
+		t.Errorf("over stripped silicone: %v", got)
 	}
 	// An ablative may go over a tie coat on an ablative: the pair below lasts.
 	found := compat.Stack{sound(t, b, "ablative-old", 60), sound(t, b, "tie-coat", 40)}

@@ -44,3 +44,13 @@ func suspect(found Stack) bool {
 	}
 	return false
 }
+
+// sheds reports whether a film is one that nothing sticks to, silicone.
+func sheds(found Stack) bool {
+	for i := range found {
+		if found[i].Coating.Mechanism == tables.FoulRelease {
+			return true
+		}
+	}
+	return false
+}

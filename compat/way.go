@@ -137,6 +137,9 @@ func (s *Surface) prepareStripped() {
 			w.work(finding.Step{Do: finding.Identify})
 		}
 		w.work(finding.Step{Do: finding.Strip})
+		if sheds(s.found[depth:]) { // its traces spoil whatever comes over them
+			w.work(finding.Step{Do: finding.Degrease})
+		}
 	}
 	s.primed = w.again()
 	if depth == 0 {

@@ -68,6 +68,8 @@ func (w *writer) verdict(p compat.Part, metal, over finding.List, best compat.Ro
 		return "NOT ON TOP OF IT. What is there comes off first, as told below."
 	case over.Worst() == finding.Ask:
 		return "ASK FIRST. Nobody has written down that it holds; what to ask stands below."
+	case len(best.Steps) == 0 && over.Worst() == finding.Caution:
+		return "YES, but only as told below."
 	case len(best.Steps) > 0:
 		return "YES, after the work told below."
 	}
@@ -156,6 +158,12 @@ func (w *writer) beware(p compat.Part, r compat.Route) {
 		}
 		for k := range l.Coating.Hazards() {
 			add(k)
+		}
+	}
+	for _, l := range p.Found { // washed, abraded or taken off, a film with biocide is poison and waste
+		if holds := l.Coating.Biocide != tables.NoBiocide && l.Coating.Biocide != ""; holds && len(r.Steps) > 0 {
+			add("antifouling-dust")
+			add("waste")
 		}
 	}
 	if m, err := w.book.Material(p.Material); err == nil && len(r.Steps) > 0 {
