@@ -1,13 +1,10 @@
 package entry
 
 import (
-	"bytes"
 	"errors"
 	"fmt"
-	"io"
 	"io/fs"
 	"strings"
-	"unicode/utf8"
 
 	"github.com/BurntSushi/toml"
 
@@ -36,22 +33,11 @@ func Open(fsys fs.FS, name string) (*Row, *finding.Faults) {
 		*faults = append(*faults, finding.Fault{Kind: finding.ErrSyntax, File: name, Got: got, Want: want})
 		return nil, faults
 	}
-	f, err := fsys.Open(name)
-	if err != nil {
-		return bad(err.Error(), "a TOML file that can be opened")
+	data, why, want := readText(fsys, name)
+	if why != "" {
+		return bad(why, want)
 	}
-	defer f.Close() //nolint:errcheck // read only
-	data, err := io.ReadAll(io.LimitReader(f, MaxBytes+1))
-	switch {
-	case err != nil:
-		return bad(err.Error(), "a TOML file that can be read")
-	case len(data) > MaxBytes:
-		return bad(fmt.Sprintf("more than %d bytes", MaxBytes), "a smaller file")
-	case !utf8.Valid(data):
-		return bad("bytes that are not UTF-8", "text in UTF-8")
-	case bytes.IndexByte(data, 0) >= 0:
-		return bad("a NUL byte", "text in UTF-8")
-	case nesting(data) > maxNesting:
+	if nesting(data) > maxNesting {
 		return bad(fmt.Sprintf("brackets nested deeper than %d", maxNesting), "a flat file")
 	}
 	if line, most := dotted(data); line > 0 {

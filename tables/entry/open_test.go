@@ -66,12 +66,12 @@ func TestFileMissing(t *testing.T) {
 	if row != nil {
 		t.Error("a row is returned all the same")
 	}
-	one(t, *faults, finding.ErrSyntax, "", "boat.toml", "a TOML file that can be opened")
+	one(t, *faults, finding.ErrSyntax, "", "boat.toml", "a file that can be opened")
 	row, faults = entry.Open(fstest.MapFS{"boat.toml/x": {}}, "boat.toml")
 	if row != nil {
 		t.Error("a folder is read as a file")
 	}
-	one(t, *faults, finding.ErrSyntax, "", "a TOML file that can be read")
+	one(t, *faults, finding.ErrSyntax, "", "a file that can be read")
 }
 
 // endless is a file of spaces without an end; read counts what was taken of it.
