@@ -6,6 +6,7 @@ import (
 
 	"boatyard.example/bottomwork/compat"
 	"boatyard.example/bottomwork/coverage"
+	"boatyard.example/bottomwork/coverage/hullform"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
 	"boatyard.example/bottomwork/tables/quantity"
@@ -18,8 +19,9 @@ type PartArea struct {
 	Total quantity.Range[quantity.Area]
 }
 
-// partAreas shares the bottom out among the parts. A part's own area counts first, then a zone that the yard measured; what
-// the hull formula counts in (keel, rudder) and another part owns is taken off the hull's flat. The error is a finding.Faults:
+// partAreas shares the bottom out among the parts. A part's own area counts first, then that of its zone, measured or of pieces; what
+// the hull formula counts in (keel, rudder) and another part owns is taken off the hull's flat. A total of the hull alone has none of
+// them in it, so nothing is taken off. The error is a finding.Faults:
 // those of the hull's dimensions, and parts that leave no area of the flat.
 func partAreas(b *tables.Book, boat Boat) ([]PartArea, coverage.Areas, error) {
 	wetted, err := coverage.Wetted(b, boat.Hull)
@@ -27,7 +29,7 @@ func partAreas(b *tables.Book, boat Boat) ([]PartArea, coverage.Areas, error) {
 		return nil, wetted, prefixed(err, "hull")
 	}
 	measured := map[string]quantity.Range[quantity.Area]{}
-	for _, z := range wetted.Zones {
+	for _, z := range slices.Concat(wetted.Zones, wetted.Apart) {
 		measured[z.Zone] = z.Area
 	}
 	out := make([]PartArea, len(boat.Parts))
@@ -46,7 +48,7 @@ func partAreas(b *tables.Book, boat Boat) ([]PartArea, coverage.Areas, error) {
 		}
 		_, isMeasured := measured[p.Zone]
 		switch {
-		case p.Area.Given() && z.InHull && !isMeasured:
+		case p.Area.Given() && z.InHull && !isMeasured && !wetted.Bare:
 			off = plus(off, p.Area)
 		case !p.Area.Given():
 			area = measured[p.Zone] // Check has seen to it that there is one
@@ -87,7 +89,11 @@ func checkArea(b *tables.Book, x Boat, i int) finding.Faults {
 	if err != nil {
 		return nil //nolint:nilerr // an unknown zone has its own fault
 	}
-	if slices.ContainsFunc(x.Hull.Measured, func(m coverage.ZoneArea) bool { return m.Zone == p.Zone }) {
+	ofZone := func(what hullform.Piece) bool {
+		row, err := b.Piece(what.What)
+		return err == nil && row.Zone == p.Zone && !row.Off
+	}
+	if slices.ContainsFunc(x.Hull.Measured, func(m coverage.ZoneArea) bool { return m.Zone == p.Zone }) || slices.ContainsFunc(x.Hull.Pieces, ofZone) {
 		for k, o := range x.Parts {
 			if k != i && o.Zone == p.Zone && !unpainted(b, o) {
 				return finding.Faults{{Kind: finding.ErrMissing, Key: "area", Want: "its own painted area, since more than one part is of the zone " + p.Zone}}
@@ -99,6 +105,7 @@ func checkArea(b *tables.Book, x Boat, i int) finding.Faults {
 	if z.InHull {
 		want += ", or hull.measured." + p.Zone
 	}
+	want += ", or its pieces in hull.piece"
 	return finding.Faults{{Kind: finding.ErrMissing, Key: "area", Want: want}}
 }
 

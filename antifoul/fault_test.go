@@ -69,7 +69,7 @@ coating = "epoxy-primer"
 // wrongSays is the whole error of that file. A name that was read as text stands in quotes, as it was typed.
 const wrongSays = `boat.toml: berth[1].role: not accepted: read "moored"; accepted: one of painted, kept, visited, cleaned
 boat.toml: hull.beam: not accepted: read 3; accepted: a number and its unit in quotes, unit one of m, ft, in, mm
-boat.toml: hull.color: unknown key: read color; accepted: one of beam; chains; draft; keel_blocks; kind; length; mass; measured; overall; stand_pairs
+boat.toml: hull.color: unknown key: read color; accepted: one of beam; boot_top; canoe_draft; chains; draft; girths; hulls; keel_blocks; kind; length; mass; measured; midship; offsets; overall; piece; stand_pairs; waterline_beam
 boat.toml: hull.draft: impossible: read 12 m; accepted: no more than the length, 9 m
 boat.toml: hull.kind: not known: read "fin-keel-yatch"; accepted: did you mean fin-keel-yacht?
 boat.toml: hull.mass: not accepted: read "4 L"; accepted: a number and its unit in quotes, unit one of kg, lb, t
@@ -81,7 +81,7 @@ boat.toml: part[hull].found[1].film: not accepted: read "100 m"; accepted: a num
 boat.toml: part[hull].found[1].state: not known: read "soundd"; accepted: did you mean sound?
 boat.toml: part[hull].material: not known: read "aluminum"; accepted: did you mean aluminium?
 boat.toml: part[leg].area: impossible: read 0 m2; accepted: an area above zero
-boat.toml: part[leg].area: missing; accepted: its painted area, "0.7 m2"
+boat.toml: part[leg].area: missing; accepted: its painted area, "0.7 m2", or its pieces in hull.piece
 boat.toml: part[leg].name: given twice: read "leg"; accepted: a name that no other part has
 boat.toml: use.ashore_each_year: impossible: read 14 months; accepted: 0 months to 12 months
 boat.toml: use.cleaned_every: missing; accepted: how often, "30 d", since cleaning is given

@@ -3,6 +3,7 @@ package antifoul
 import (
 	"errors"
 	"io/fs"
+	"path"
 	"slices"
 	"strings"
 
@@ -13,6 +14,7 @@ import (
 	"boatyard.example/bottomwork/compat/galvanic"
 	"boatyard.example/bottomwork/compat/oldfilm"
 	"boatyard.example/bottomwork/coverage"
+	"boatyard.example/bottomwork/coverage/hullform"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/entry"
 	"boatyard.example/bottomwork/tables/finding"
@@ -38,7 +40,7 @@ func ReadBoatWith(b *tables.Book, fsys fs.FS, name string) (Boat, error) {
 	top := root.Table("boat")
 	x.Name, x.On = top.Text("name"), top.Date("date")
 	top.Close()
-	x.Hull = readHull(root.Table("hull"))
+	x.Hull = readHull(fsys, path.Dir(name), root.Table("hull"))
 	root.Need("at least one part, [[part]], the hull", "part")
 	for _, r := range root.Tables("part") {
 		x.Parts = append(x.Parts, readPart(b, r))
@@ -79,14 +81,32 @@ func alreadyFaulty(fs finding.Faults, key string) bool {
 	return false
 }
 
-func readHull(r *entry.Row) coverage.Hull {
+func readHull(fsys fs.FS, folder string, r *entry.Row) coverage.Hull {
 	h := coverage.Hull{
-		Kind:    r.Text("kind"),
-		Length:  entry.Amount[quantity.Length](r, "length"),
-		Beam:    entry.Amount[quantity.Length](r, "beam"),
-		Draft:   entry.Amount[quantity.Length](r, "draft"),
-		Mass:    entry.Amount[quantity.Mass](r, "mass"),
-		Overall: entry.Amount[quantity.Length](r, "overall"),
+		Kind:          r.Text("kind"),
+		Length:        entry.Amount[quantity.Length](r, "length"),
+		Beam:          entry.Amount[quantity.Length](r, "beam"),
+		Draft:         entry.Amount[quantity.Length](r, "draft"),
+		Mass:          entry.Amount[quantity.Mass](r, "mass"),
+		Overall:       entry.Amount[quantity.Length](r, "overall"),
+		WaterlineBeam: entry.Amount[quantity.Length](r, "waterline_beam"),
+		CanoeDraft:    entry.Amount[quantity.Length](r, "canoe_draft"),
+		Midship:       entry.Amount[quantity.Share](r, "midship"),
+		BootTop:       entry.Amount[quantity.Length](r, "boot_top"),
+		Girths:        beside(fsys, folder, r, "girths", hullform.ReadGirths),
+		Offsets:       beside(fsys, folder, r, "offsets", hullform.ReadOffsets),
+	}
+	h.Hulls, _ = r.Int("hulls", 1, 3)
+	for _, p := range r.Tables("piece") {
+		piece := hullform.Piece{
+			What:   p.Text("what"),
+			Length: entry.Amount[quantity.Length](p, "length"),
+			Height: entry.Amount[quantity.Length](p, "height"),
+			Width:  entry.Amount[quantity.Length](p, "width"),
+		}
+		piece.Count, _ = p.Int("count", 1, 100)
+		p.Close()
+		h.Pieces = append(h.Pieces, piece)
 	}
 	var s coverage.Support
 	s.StandPairs, _ = r.Int("stand_pairs", 0, 100)
@@ -101,6 +121,20 @@ func readHull(r *entry.Row) coverage.Hull {
 	}
 	r.Close()
 	return h
+}
+
+// beside reads the file that the key names, which lies beside the boat file or below it; nothing when the key is not given. The file's
+// faults are noted under its own name.
+func beside[T any](fsys fs.FS, folder string, r *entry.Row, key string, read func(fs.FS, string) ([]T, error)) []T {
+	name := r.Text(key)
+	if name == "" {
+		return nil
+	}
+	out, err := read(fsys, path.Join(folder, name))
+	if faults, ok := errors.AsType[finding.Faults](err); ok {
+		r.Note(faults)
+	}
+	return out
 }
 
 func readPart(b *tables.Book, r *entry.Row) compat.Part {

@@ -9,12 +9,13 @@ import (
 	"github.com/shopspring/decimal"
 
 	"boatyard.example/bottomwork/coverage"
+	"boatyard.example/bottomwork/coverage/hullform"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/quantity"
 )
 
 // own are the table files that this package reads, and the sources that they cite.
-var own = []string{"hullforms.toml", "zones.toml", "losses.toml", "cautions.toml", "cans.toml", "factors_coverage.toml", "rules_coverage.toml", "sources.toml"}
+var own = []string{"hullforms.toml", "areamethods.toml", "pieces.toml", "zones.toml", "losses.toml", "cautions.toml", "cans.toml", "factors_coverage.toml", "rules_coverage.toml", "rules_hullform.toml", "sources.toml"}
 
 // book holds the package's own tables only, so that its tests depend on no other file.
 func book(tb testing.TB) *tables.Book {
@@ -98,6 +99,16 @@ func near(tb testing.TB, what string, got decimal.Decimal, want, tolerance strin
 func hull(tb testing.TB, kind, l, b, d string) coverage.Hull {
 	tb.Helper()
 	return coverage.Hull{Kind: kind, Length: length(tb, l), Beam: length(tb, b), Draft: length(tb, d)}
+}
+
+// girths makes stations of where and how much.
+func girths(tb testing.TB, pairs ...string) []hullform.Station {
+	tb.Helper()
+	var out []hullform.Station
+	for i := 0; i < len(pairs); i += 2 {
+		out = append(out, hullform.Station{At: length(tb, pairs[i]), Girth: length(tb, pairs[i+1])})
+	}
+	return out
 }
 
 func mapFS(name, data string) fstest.MapFS { return fstest.MapFS{name: {Data: []byte(data)}} }

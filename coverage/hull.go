@@ -3,6 +3,7 @@ package coverage
 import (
 	"strconv"
 
+	"boatyard.example/bottomwork/coverage/hullform"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/entry"
 	"boatyard.example/bottomwork/tables/finding"
@@ -12,22 +13,29 @@ import (
 // Hull is what the boat file says about the size of the bottom. A value that is not given stays the zero value.
 //
 // Length is on the waterline, Draft to the bottom of the keel, or of the hull where she has none. A drive leg, a raised
-// centreboard and an outboard do not count in the draught. Mass is not read by this package's formulas, only checked.
-//
-// A boat with two hulls has no formula here: give its measured areas.
+// centreboard and an outboard do not count in the draught. Of a boat with two hulls all lengths, girths and offsets are those of
+// one of them. Mass is that of the whole boat; some methods reckon her volume from it.
 type Hull struct {
 	Kind                string // key of a hull form
 	Length, Beam, Draft quantity.Length
 	Overall             quantity.Length // length overall, for the law; not given: the law is asked with the waterline length
 	Mass                quantity.Mass
-	Measured            []ZoneArea // areas that somebody measured; they win over the formula
-	Support             *Support   // what she stands on; nil: not reported
+	WaterlineBeam       quantity.Length    // greatest beam on the waterline; not given: Beam
+	CanoeDraft          quantity.Length    // draught of the hull without its keel
+	Midship             quantity.Share     // area of the midship section of the hull without its keel, of its beam × draught
+	Hulls               int                // 0: as the hull form has
+	BootTop             quantity.Length    // height above the waterline up to which she is painted; not given: up to the waterline
+	Girths              []hullform.Station // the yard's tape
+	Offsets             []hullform.Section
+	Pieces              []hullform.Piece // keel, rudder, tunnels, openings
+	Measured            []ZoneArea       // areas that somebody measured; they win over everything
+	Support             *Support         // what she stands on; nil: not reported
 }
 
 // ZoneArea is the measured area of one zone of the hull.
 //
-// The zones are the strips flat, waterline and edges, the parts keel and rudder, and "hull": the whole painted bottom with
-// everything in it.
+// The zones are the strips flat, waterline, edges and chines, the parts keel, sole of the keel and rudder, and "hull": the whole
+// painted bottom with everything in it.
 type ZoneArea struct {
 	Zone string // key of a zone
 	Area quantity.Area
@@ -46,12 +54,13 @@ const (
 	flatZone      = "flat"
 	waterlineZone = "waterline"
 	edgesZone     = "edges"
+	chinesZone    = "chines"
 )
 
 // Check returns every fault of the hull. The keys are relative to the hull: "kind", "length", "beam", "draft", "mass",
-// "measured[flat]", "stand_pairs", "keel_blocks", "chains".
+// "measured[flat]", "stand_pairs", "keel_blocks", "chains", and those of hullform.Shape.Check.
 //
-// Kind, length, beam and draught are needed, unless the flat or the whole hull was measured. What is given is checked in
+// Kind, length, beam and draught are needed, unless the flat or the whole hull was measured, or there are girths or offsets. What is given is checked in
 // any case: a form and zones that the book knows, amounts above zero, a beam and a draught no longer than the length,
 // counts of nought or more, no zone twice.
 func (h Hull) Check(b *tables.Book) finding.Faults {
@@ -59,7 +68,7 @@ func (h Hull) Check(b *tables.Book) finding.Faults {
 	fault := func(kind error, key, got, want string) {
 		faults = append(faults, finding.Fault{Kind: kind, Key: key, Got: got, Want: want})
 	}
-	needed := !h.measuredEnough()
+	needed := !h.measuredEnough() && len(h.Girths) == 0 && len(h.Offsets) == 0
 	switch {
 	case h.Kind != "":
 		if _, err := b.HullForm(h.Kind); err != nil {
@@ -91,6 +100,10 @@ func (h Hull) Check(b *tables.Book) finding.Faults {
 	if h.Mass.Given() && h.Mass.Sign() <= 0 {
 		fault(finding.ErrImpossible, "mass", h.Mass.String(), "more than zero")
 	}
+	if h.BootTop.Given() && (h.BootTop.Sign() <= 0 || h.BootTop.Cmp(h.Length) > 0 && h.Length.Given()) {
+		fault(finding.ErrImpossible, "boot_top", h.BootTop.String(), "a height above zero, less than the length of the boat")
+	}
+	faults = append(faults, h.shape().Check(b)...)
 	faults = append(faults, h.checkMeasured(b)...)
 	if h.Support != nil {
 		faults = append(faults, h.Support.check()...)
@@ -159,6 +172,26 @@ func (h Hull) measured(zone string) quantity.Area {
 // measuredEnough reports whether the measured areas do without the formula.
 func (h Hull) measuredEnough() bool {
 	return h.measured(flatZone).Given() || h.measured(hullZone).Given()
+}
+
+// shape is what hullform asks.
+func (h Hull) shape() hullform.Shape {
+	s := hullform.Shape{
+		Kind: h.Kind, Length: h.Length, Beam: h.Beam, Draft: h.Draft, WaterlineBeam: h.WaterlineBeam, CanoeDraft: h.CanoeDraft, Mass: h.Mass,
+		Midship: h.Midship, Hulls: h.Hulls, Girths: h.Girths, Offsets: h.Offsets, Pieces: h.Pieces, Known: map[string]quantity.Area{},
+	}
+	for _, m := range h.Measured {
+		s.Known[m.Zone] = m.Area
+	}
+	return s
+}
+
+// hulls is how many hulls she has.
+func (h Hull) hulls(form tables.HullForm) int {
+	if h.Hulls > 0 {
+		return h.Hulls
+	}
+	return max(form.Hulls, 1)
 }
 
 // dimensioned reports whether the formula has all it needs.

@@ -6,6 +6,7 @@ import "boatyard.example/bottomwork/tables/finding"
 const (
 	areaMeasured        finding.ID = "area-measured"
 	areaFromFormula     finding.ID = "area-from-formula"
+	areaFromMethod      finding.ID = "area-from-method"
 	areaDiffers         finding.ID = "area-differs"
 	areaOutOfProportion finding.ID = "area-out-of-proportion"
 	stripsNotMeasured   finding.ID = "strips-not-measured"

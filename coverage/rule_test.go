@@ -63,9 +63,17 @@ func TestEveryRuleSaysASentence(t *testing.T) {
 	far := hull(t, "fin-keel-yacht", "10 m", "3.2 m", "1.8 m")
 	far.Measured = []coverage.ZoneArea{{Zone: "flat", Area: area(t, "60 m2")}}
 	var all finding.List
-	for _, h := range []coverage.Hull{far, hull(t, "open-boat", "5 m", "2 m", "0.4 m")} {
+	slender := hull(t, "twin-hull", "10 m", "6 m", "0.6 m")
+	deep := hull(t, "motor-planing", "10 m", "3 m", "1.5 m")
+	deep.Girths = girths(t, "0 m", "2 m", "4 m", "3 m", "9 m", "3.2 m")
+	round := hull(t, "fin-keel-yacht", "10 m", "3.2 m", "1.8 m")
+	round.CanoeDraft, round.Mass, round.Midship = length(t, "0.1 m"), parse[quantity.Mass](t, "5 t"), share(t, "70 %")
+	for _, h := range []coverage.Hull{far, hull(t, "open-boat", "5 m", "2 m", "0.4 m"), slender, deep, round} {
 		got := wetted(t, b, h)
 		all = append(all, got.Findings...)
+		for _, o := range got.Others {
+			all = append(all, o.Findings...)
+		}
 	}
 	for _, s := range []*coverage.Support{nil, {StandPairs: 3}, {}} {
 		got, err := coverage.Pads(b, coverage.Hull{Support: s})

@@ -1,11 +1,11 @@
 package coverage
 
 import (
-	"strconv"
 	"strings"
 
 	"github.com/shopspring/decimal"
 
+	"boatyard.example/bottomwork/coverage/hullform"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
 	"boatyard.example/bottomwork/tables/quantity"
@@ -14,35 +14,31 @@ import (
 // Areas is the answer of Wetted.
 type Areas struct {
 	Total    quantity.Range[quantity.Area]
-	Zones    []ZoneRange  // they add up to Total at each end, to the last digit
-	Method   string       // how the total was found, in words
-	Others   []Estimate   // what the other methods say
-	Findings finding.List // never empty
+	Zones    []ZoneRange         // they add up to Total at each end, to the last digit
+	Apart    []ZoneRange         // of pieces that are no part of the hull's area, such as a drive leg
+	Bare     bool                // the total holds only those keels and rudders that were given as pieces or measured
+	Method   string              // how the total was found, in words
+	Others   []hullform.Estimate // what the other methods say
+	Findings finding.List        // never empty
 }
 
 // ZoneRange is the area of one zone.
-type ZoneRange struct {
-	Zone string // key of a zone
-	Area quantity.Range[quantity.Area]
-}
-
-// Estimate is what a method that did not decide says about the total.
-type Estimate struct {
-	Method string
-	Area   quantity.Range[quantity.Area]
-	Basis  finding.Basis
-}
+type ZoneRange = hullform.ZoneRange
 
 // areaPlaces are the decimal places of a reckoned area, in its unit.
 const areaPlaces = 2
 
 // Wetted returns the area of the bottom below the paint line, by zone.
 //
+// The first of these that is there decides: the measured hull; the measured flat with all other measured zones and the pieces; the
+// methods of hullform.Reckon in their order, from offsets and girths to
+//
 //	area = factor × L × (B + T)
 //
-// The factor is the hull form's, a range. Measured areas win: a measured hull is the total; where the flat was measured, the
-// total is the sum of all measured zones; else the formula gives the total, and the zones that were measured keep their area.
-// A measured area is taken as it is, low, typical and high alike.
+// with the factor of the hull form, a range. A zone that was measured keeps its area, low, typical and high alike; a zone of
+// pieces takes theirs. Where a formula from main dimensions decides, the strip from the waterline up to the paint line is added:
+//
+//	strip = height × (2 × L + k × B) × hulls      k is the factor "area-outline-beams"
 //
 // A strip that nobody measured takes its share of the total, the low share at the low end and the high share at the high end.
 // Where that would let the flat shrink from low to high, the typical share stands for all three: the total is then known
@@ -52,15 +48,20 @@ const areaPlaces = 2
 // flat, which takes the rest. Bad input is a finding.Faults, see Hull.Check; so are measured zones that leave no flat.
 //
 // The findings say how the total was found; that a measured total is more than the factor "area-differs" away from the
-// formula; with the verdict Ask that a total is outside the factor "area-guard" times L × (B + T); and which strips were not
-// measured.
+// formula; with the verdict Ask that a total is outside the factor "area-guard" times L × (B + T), or that the proportions are not
+// those of such a hull; which strips were not measured; and what the deciding method has to say.
 //
-// Source: Nicholls's Seamanship and Nautical Knowledge, p. 482, for the factor 1; the other factors are common practice.
+// Source: Nicholls's Seamanship and Nautical Knowledge, p. 482, for the factor 1; the other factors are common practice; those of the
+// other methods stand in their rows.
 func Wetted(b *tables.Book, h Hull) (Areas, error) {
 	if err := h.Check(b).Err(); err != nil {
 		return Areas{}, err
 	}
-	limits, err := readLimits(b)
+	guard, err := b.Factor("area-guard")
+	if err != nil {
+		return Areas{}, err
+	}
+	differs, err := b.Factor("area-differs")
 	if err != nil {
 		return Areas{}, err
 	}
@@ -70,96 +71,129 @@ func Wetted(b *tables.Book, h Hull) (Areas, error) {
 			return Areas{}, err
 		}
 	}
-	out := Areas{Method: "measured"}
-	if h.measuredEnough() {
-		out.Total = quantity.Exactly(h.measuredTotal())
-		out.Findings = finding.List{{Rule: areaMeasured, Verdict: finding.Fine, Facts: []finding.Fact{{Name: "area", Value: out.Total.Typical}}}}
-	} else {
-		e := h.estimate(form)
-		out.Total, out.Method = e.Area, e.Method
-		out.Findings = finding.List{{
-			Rule: areaFromFormula, Verdict: finding.Caution, Against: form.Name, Basis: []finding.Basis{e.Basis},
-			Facts: []finding.Fact{{Name: "low", Value: e.Area.Low}, {Name: "high", Value: e.Area.High}},
-		}}
+	estimates, err := hullform.Reckon(b, h.shape())
+	if err != nil {
+		return Areas{}, err
 	}
-	if out.Zones, err = h.zones(b, out.Total, form); err != nil {
+	pieces, apart, err := hullform.Zones(b, h.shape())
+	if err != nil {
+		return Areas{}, err
+	}
+	out := Areas{Method: "measured", Apart: apart, Others: estimates}
+	var strip quantity.Range[quantity.Area]
+	switch {
+	case h.measuredEnough():
+		out.measured(b, h, pieces)
+	case len(estimates) == 0 || !estimates[0].Decides:
+		return Areas{}, finding.Faults{{Kind: finding.ErrMissing, Key: "kind", Want: "a hull form, length, beam and draught; girths, offsets; or a measured area"}}
+	default:
+		e := estimates[0]
+		out.Total, out.Method, out.Bare, out.Others = e.Area, e.Name, e.Bare, estimates[1:]
+		out.Findings = append(finding.List{h.found(e, form)}, e.Findings...)
+		if strip, err = h.strip(b, e, form); err != nil {
+			return Areas{}, err
+		}
+		if strip.Typical.Given() {
+			out.Total = added(out.Total, strip)
+		}
+	}
+	if out.Zones, err = h.zones(b, out.Total, form, pieces, strip); err != nil {
 		return Areas{}, err
 	}
 	out.Findings = append(out.Findings, h.strips(b, form)...)
-	if h.dimensioned() {
-		out.compare(h, form, limits)
-	}
+	out.Findings = append(out.Findings, hullform.Proportions(b, h.shape())...)
+	out.compare(h, form, guard, differs)
 	return out, nil
 }
 
-// limits are the book's numbers that an area is compared with.
-type limits struct {
-	guard, textbook, differs tables.Factor
-}
-
-func readLimits(b *tables.Book) (l limits, err error) {
-	for _, f := range []struct {
-		to  *tables.Factor
-		key string
-	}{{&l.guard, "area-guard"}, {&l.textbook, "area-textbook"}, {&l.differs, "area-differs"}} {
-		if *f.to, err = b.Factor(f.key); err != nil {
-			return limits{}, err
+// measured takes the measured hull, or else all measured zones and the pieces.
+func (a *Areas) measured(b *tables.Book, h Hull, pieces []ZoneRange) {
+	if whole := h.measured(hullZone); whole.Given() {
+		a.Total = quantity.Exactly(whole)
+	} else {
+		a.Total, a.Bare = quantity.Exactly(h.sum(func(string) bool { return true })), true
+		for _, p := range pieces {
+			if !h.measured(p.Zone).Given() {
+				a.Total = added(a.Total, p.Area)
+			}
 		}
 	}
-	return l, nil
+	a.Findings = finding.List{{Rule: areaMeasured, Verdict: finding.Fine, Facts: []finding.Fact{{Name: "area", Value: a.Total.Typical}}}}
 }
 
-// compare adds what the other methods say, and what that says about the total.
-func (a *Areas) compare(h Hull, form tables.HullForm, l limits) {
-	if h.measuredEnough() && form.Key != "" {
-		e := h.estimate(form)
-		a.Others = append(a.Others, e)
+// found says by which method the total was found.
+func (h Hull) found(e hullform.Estimate, form tables.HullForm) finding.Finding {
+	f := finding.Finding{
+		Rule: areaFromFormula, Verdict: finding.Caution, Against: form.Name, Basis: e.Basis,
+		Facts: []finding.Fact{{Name: "low", Value: e.Area.Low}, {Name: "high", Value: e.Area.High}},
+	}
+	if e.Method != "short-rule" {
+		f.Rule, f.About = areaFromMethod, e.Name
+	}
+	if h.taped(e) {
+		f.Verdict = finding.Fine
+	}
+	return f
+}
+
+// taped reports whether the method was laid on the boat herself, up to the paint line.
+func (h Hull) taped(e hullform.Estimate) bool { return e.Method == "girths" || e.Method == "offsets" }
+
+// strip is the area between the waterline and the paint line, for a total that ends at the waterline; not given for others.
+func (h Hull) strip(b *tables.Book, e hullform.Estimate, form tables.HullForm) (out quantity.Range[quantity.Area], err error) {
+	if !h.BootTop.Given() || h.taped(e) || !h.dimensioned() {
+		return out, nil
+	}
+	k, err := b.Factor("area-outline-beams")
+	if err != nil {
+		return out, err
+	}
+	of := e.Area.Typical.Unit()
+	in := func(l quantity.Length) decimal.Decimal { return l.In(quantity.Metre, basePlaces, quantity.Up) }
+	end := func(beams float64) quantity.Area {
+		outline := in(h.Length).Mul(decimal.NewFromInt(2)).Add(in(h.Beam).Mul(number(beams)))
+		return quantity.SquareMetre.Of(outline.Mul(in(h.BootTop)).Mul(decimal.NewFromInt(int64(h.hulls(form))))).To(of, areaPlaces, quantity.Up)
+	}
+	return quantity.Range[quantity.Area]{Low: end(k.Value.Low), Typical: end(k.Value.Typical), High: end(k.Value.High)}, nil
+}
+
+// compare says what the formula makes of a total that was measured or taped, and whether the total is one to believe.
+func (a *Areas) compare(h Hull, form tables.HullForm, guard, differs tables.Factor) {
+	if !h.dimensioned() {
+		return
+	}
+	for _, e := range a.Others {
+		if e.Method != "short-rule" {
+			continue
+		}
 		typical := e.Area.Typical.In(quantity.SquareMetre, basePlaces, quantity.Nearest)
 		apart := a.Total.Typical.In(quantity.SquareMetre, basePlaces, quantity.Nearest).Sub(typical).Abs()
-		if apart.Cmp(typical.Mul(number(l.differs.Value.Typical))) > 0 {
+		if apart.Cmp(typical.Mul(number(differs.Value.Typical))) > 0 {
 			a.Findings = append(a.Findings, finding.Finding{
-				Rule: areaDiffers, Verdict: finding.Caution, Against: form.Name, Basis: []finding.Basis{e.Basis, l.differs.Basis("value")},
+				Rule: areaDiffers, Verdict: finding.Caution, Against: form.Name, Basis: append(e.Basis[:len(e.Basis):len(e.Basis)], differs.Basis("value")),
 				Facts: []finding.Fact{{Name: "area", Value: a.Total.Typical}, {Name: "percent", Value: percentOf(apart, typical)}, {Name: "formula", Value: e.Area.Typical}},
 			})
 		}
 	}
-	a.Others = append(a.Others, Estimate{Method: methodName(l.textbook.Value.Typical, l.textbook.Name), Area: h.product(l.textbook.Value), Basis: l.textbook.Basis("value")})
-	believed := h.product(l.guard.Value)
+	believed := h.product(guard.Value, form)
 	if a.Total.Typical.Cmp(believed.Low) < 0 || a.Total.Typical.Cmp(believed.High) > 0 {
 		a.Findings = append(a.Findings, finding.Finding{
-			Rule: areaOutOfProportion, Verdict: finding.Ask, Basis: []finding.Basis{l.guard.Basis("value")},
+			Rule: areaOutOfProportion, Verdict: finding.Ask, Basis: []finding.Basis{guard.Basis("value")},
 			Facts: []finding.Fact{{Name: "area", Value: a.Total.Typical}, {Name: "low", Value: believed.Low}, {Name: "high", Value: believed.High}},
 		})
 	}
 }
 
-// estimate is the formula with the form's factor.
-func (h Hull) estimate(form tables.HullForm) Estimate {
-	return Estimate{Method: methodName(form.Factor.Typical, form.Name), Area: h.product(form.Factor), Basis: form.Basis("factor")}
-}
-
-// product is factor × L × (B + T), each end rounded up.
-func (h Hull) product(factor quantity.Range[float64]) quantity.Range[quantity.Area] {
+// product is factor × L × (B + T) × hulls, each end rounded up.
+func (h Hull) product(factor quantity.Range[float64], form tables.HullForm) quantity.Range[quantity.Area] {
 	unit, of := quantity.Metre, quantity.SquareMetre
 	if u := h.Length.Unit(); u == quantity.Foot || u == quantity.Inch {
 		unit, of = quantity.Foot, quantity.SquareFoot
 	}
 	in := func(l quantity.Length) decimal.Decimal { return l.In(unit, basePlaces, quantity.Up) }
-	n := in(h.Length).Mul(in(h.Beam).Add(in(h.Draft)))
+	n := in(h.Length).Mul(in(h.Beam).Add(in(h.Draft))).Mul(decimal.NewFromInt(int64(h.hulls(form))))
 	end := func(f float64) quantity.Area { return of.Of(n.Mul(number(f))).To(of, areaPlaces, quantity.Up) }
 	return quantity.Range[quantity.Area]{Low: end(factor.Low), Typical: end(factor.Typical), High: end(factor.High)}
-}
-
-func methodName(factor float64, name string) string {
-	return strconv.FormatFloat(factor, 'f', -1, 64) + " × L × (B + T), " + name
-}
-
-// measuredTotal is the measured hull, or else the sum of the measured zones.
-func (h Hull) measuredTotal() quantity.Area {
-	if whole := h.measured(hullZone); whole.Given() {
-		return whole
-	}
-	return h.sum(func(string) bool { return true })
 }
 
 // sum adds up the measured zones that are taken; not given when there are none.
@@ -175,6 +209,10 @@ func (h Hull) sum(take func(zone string) bool) quantity.Area {
 		}
 	}
 	return sum
+}
+
+func added(a, b quantity.Range[quantity.Area]) quantity.Range[quantity.Area] {
+	return quantity.Range[quantity.Area]{Low: a.Low.Add(b.Low), Typical: a.Typical.Add(b.Typical), High: a.High.Add(b.High)}
 }
 
 // strips says which strips have no area of their own: not measured, and no share of the total either.

@@ -6,8 +6,9 @@ import (
 	"boatyard.example/bottomwork/tables/quantity"
 )
 
-// zones shares the total out: the flat first, then the strips, then the measured parts in the book's order.
-func (h Hull) zones(b *tables.Book, total quantity.Range[quantity.Area], form tables.HullForm) ([]ZoneRange, error) {
+// zones shares the total out: the flat first, then the strips, then the measured parts and those of pieces in the book's order. The
+// strip above the waterline goes with the waterline.
+func (h Hull) zones(b *tables.Book, total quantity.Range[quantity.Area], form tables.HullForm, pieces []ZoneRange, above quantity.Range[quantity.Area]) ([]ZoneRange, error) {
 	shares := []struct {
 		zone  string
 		share quantity.Range[float64]
@@ -27,6 +28,9 @@ func (h Hull) zones(b *tables.Book, total quantity.Range[quantity.Area], form ta
 				}
 				area = quantity.Range[quantity.Area]{Low: part(total.Low, share.Low), Typical: part(total.Typical, share.Typical), High: part(total.High, share.High)}
 			}
+			if s.zone == waterlineZone && above.Typical.Given() {
+				area = added(area, above)
+			}
 			if area.High.Sign() > 0 {
 				out = append(out, ZoneRange{Zone: s.zone, Area: area})
 			}
@@ -36,8 +40,12 @@ func (h Hull) zones(b *tables.Book, total quantity.Range[quantity.Area], form ta
 			case hullZone, flatZone, waterlineZone, edgesZone:
 				continue
 			}
-			if area := h.measured(z.Key); area.Given() {
-				out = append(out, ZoneRange{Zone: z.Key, Area: quantity.Exactly(area)})
+			area := quantity.Exactly(h.measured(z.Key))
+			if !area.Typical.Given() {
+				area = of(pieces, z.Key, typicalOnly)
+			}
+			if area.Typical.Given() {
+				out = append(out, ZoneRange{Zone: z.Key, Area: area})
 			}
 		}
 		flat := total
@@ -64,4 +72,18 @@ func (h Hull) zones(b *tables.Book, total quantity.Range[quantity.Area], form ta
 // part is the share of the area, rounded up.
 func part(a quantity.Area, share float64) quantity.Area {
 	return a.Scale(number(share)).To(a.Unit(), areaPlaces, quantity.Up)
+}
+
+// of is the area of the zone's pieces; the typical one for all three where the total is known better than the pieces are.
+func of(pieces []ZoneRange, zone string, typicalOnly bool) quantity.Range[quantity.Area] {
+	for _, p := range pieces {
+		switch {
+		case p.Zone != zone:
+		case typicalOnly:
+			return quantity.Exactly(p.Area.Typical)
+		default:
+			return p.Area
+		}
+	}
+	return quantity.Range[quantity.Area]{}
 }

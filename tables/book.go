@@ -26,6 +26,8 @@ type Book struct {
 	overcoats  shelf[Overcoat]
 	zones      shelf[Zone]
 	forms      shelf[HullForm]
+	methods    shelf[AreaMethod]
+	pieces     shelf[PieceRow]
 	losses     shelf[Loss]
 	cans       shelf[Can]
 	colours    shelf[Colour]
@@ -57,8 +59,8 @@ type Book struct {
 
 // tableNames are the arrays that a file may hold.
 var tableNames = []string{
-	"active", "can", "caution", "coating", "colour", "condition", "criterion", "factor", "hull_form", "law", "loss",
-	"material", "overcoat", "past_result", "place", "rule", "sign", "source", "step", "threshold", "zone",
+	"active", "area_method", "can", "caution", "coating", "colour", "condition", "criterion", "factor", "hull_form", "law", "loss",
+	"material", "overcoat", "past_result", "piece", "place", "rule", "sign", "source", "step", "threshold", "zone",
 	"electrode", "grade", "potential", "profile", "protection", "roughness", "sampling", "value",
 }
 
@@ -141,6 +143,8 @@ func build(records map[string][]*record, faults *finding.Faults) (*Book, error) 
 	b.indexOvercoats()
 	b.zones.fill("zone", records["zone"], faults, readZone)
 	b.forms.fill("hull_form", records["hull_form"], faults, readHullForm)
+	b.methods.fill("area_method", records["area_method"], faults, readAreaMethod)
+	b.pieces.fill("piece", records["piece"], faults, readPieceRow)
 	b.losses.fill("loss", records["loss"], faults, readLoss)
 	b.cans.fill("can", records["can"], faults, readCan)
 	b.colours.fill("colour", records["colour"], faults, readColour)
@@ -242,6 +246,18 @@ func (b *Book) HullForm(key string) (HullForm, error) { return b.forms.get(key) 
 
 // HullForms lists all kinds of hull.
 func (b *Book) HullForms() iter.Seq[HullForm] { return b.forms.all() }
+
+// AreaMethod returns the way of finding an area of the key.
+func (b *Book) AreaMethod(key string) (AreaMethod, error) { return b.methods.get(key) }
+
+// AreaMethods lists all ways of finding an area.
+func (b *Book) AreaMethods() iter.Seq[AreaMethod] { return b.methods.all() }
+
+// Piece returns the kind of piece of the key.
+func (b *Book) Piece(key string) (PieceRow, error) { return b.pieces.get(key) }
+
+// Pieces lists all kinds of piece.
+func (b *Book) Pieces() iter.Seq[PieceRow] { return b.pieces.all() }
 
 // Loss returns the way of application of the key.
 func (b *Book) Loss(key string) (Loss, error) { return b.losses.get(key) }

@@ -53,6 +53,18 @@ func (b *Book) checkReferences(faults *finding.Faults) {
 			miss(b.materials.from[i], "material", "hazards", h, cautions)
 		}
 	}
+	forms, zones := b.forms.keys(), b.zones.keys()
+	for i, m := range b.methods.rows {
+		for _, f := range m.forms {
+			miss(b.methods.from[i], "area_method", "for", f, forms)
+		}
+		for _, z := range m.wants {
+			miss(b.methods.from[i], "area_method", "wants", z, zones)
+		}
+	}
+	for i, p := range b.pieces.rows {
+		miss(b.pieces.from[i], "piece", "zone", p.Zone, zones)
+	}
 	for i, l := range b.losses.rows {
 		miss(b.losses.from[i], "loss", "caution", l.Caution, cautions)
 	}

@@ -9,27 +9,6 @@ import (
 	"boatyard.example/bottomwork/tables/quantity"
 )
 
-// HullForm is a kind of hull, for the wetted area from main dimensions:
-//
-//	area = factor × L × (B + T)
-//
-// with L on the waterline, B the beam, T the draught to the bottom of the keel.
-type HullForm struct {
-	Row
-	Factor    quantity.Range[float64]
-	Waterline quantity.Range[float64] // share of the area in the waterline strip
-	Edges     quantity.Range[float64] // share of the area at leading edges, chines, keel and rudder edges
-}
-
-func readHullForm(r *entry.Row) HullForm {
-	h := HullForm{Row: readRow(r)}
-	h.Factor, _ = r.Floats("factor", 0.2, 2)
-	h.Waterline, _ = r.Floats("waterline_share", 0, 0.5)
-	h.Edges, _ = r.Floats("edges_share", 0, 0.5)
-	r.Need("[low, typical, high]", "factor", "waterline_share", "edges_share")
-	return h
-}
-
 // Loss is a way of putting paint on, with what is lost on the way. Practical rate = theoretical rate × (1 − loss).
 type Loss struct {
 	Row

@@ -27,14 +27,6 @@ func (c *composer) layers() {
 		}
 		c.list(notes)
 	}
-	if len(c.job.Buy) == 0 {
-		return
-	}
-	c.say("Wetted area: %s, by: %s.", area(c.job.Wetted.Total, c.units), c.job.Wetted.Method)
-	for _, o := range c.job.Wetted.Others {
-		c.say("For comparison, by %s: %s.", o.Method, area(o.Area, c.units))
-	}
-	c.list(c.findings(c.job.Wetted.Findings, finding.Ask))
 }
 
 func (c *composer) layerTable(s antifoul.Scheme) {

@@ -28,6 +28,7 @@ import (
 	"boatyard.example/bottomwork/compat/oldfilm"
 	"boatyard.example/bottomwork/coverage"
 	"boatyard.example/bottomwork/coverage/gauge"
+	"boatyard.example/bottomwork/coverage/hullform"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
 	"boatyard.example/bottomwork/tables/quantity"
@@ -106,7 +107,7 @@ func stages(t *testing.T) []stage {
 }
 
 // likely is the stage that answers from the table, where it is not the first.
-var likely = map[string]int{"material": 1, "zone": 1, "overcoat": 2, "condition": 2, "hull_form": 3, "loss": 3, "law": 4, "place": 4, "active": 4, "sign": 5, "threshold": 5, "potential": 6, "protection": 6, "electrode": 6, "sampling": 7, "profile": 7}
+var likely = map[string]int{"material": 1, "zone": 1, "overcoat": 2, "condition": 2, "hull_form": 3, "area_method": 3, "piece": 3, "loss": 3, "law": 4, "place": 4, "active": 4, "sign": 5, "threshold": 5, "potential": 6, "protection": 6, "electrode": 6, "sampling": 7, "profile": 7}
 
 // told is the long report of each boat, without the fingerprint.
 func told(b *tables.Book, boats []string) string {
@@ -223,6 +224,7 @@ func amounts(b *tables.Book) string {
 			fmt.Fprintln(&out, z)
 		}
 	}
+	hulls(b, &out)
 	area := quantity.Range[quantity.Area]{Low: quantity.SquareMetre.N(20), Typical: quantity.SquareMetre.N(21), High: quantity.SquareMetre.N(22)}
 	for l := range b.Losses() {
 		for c := range b.Coatings() {
@@ -241,6 +243,50 @@ func amounts(b *tables.Book) string {
 		}
 	}
 	return out.String()
+}
+
+// hulls is every hull form with every piece, by every way of finding an area, with proportions in, near and beyond the ranges.
+func hulls(b *tables.Book, out *strings.Builder) {
+	m := func(mm int64) quantity.Length { return quantity.Metre.Of(decimal.New(mm, -3)) }
+	var pieces []hullform.Piece
+	for p := range b.Pieces() {
+		x := hullform.Piece{What: p.Key, Width: m(60)}
+		switch p.Shape {
+		case tables.Plate:
+			x.Length, x.Height, x.Width = m(1200), m(900), quantity.Length{}
+		case tables.Rectangle, tables.Cylinder, tables.Ellipsoid:
+			x.Length = m(900)
+		case tables.Disc:
+		}
+		pieces = append(pieces, x)
+	}
+	for f := range b.HullForms() {
+		fmt.Fprintln(out, f.Name)
+		for i := range int64(8) {
+			s := coverage.Hull{
+				Kind: f.Key, Length: m(10000), Beam: m(4600 - 500*i), Draft: m(500 + 300*i), CanoeDraft: m(200 + 100*i), BootTop: m(50),
+				Mass: quantity.Kilogram.N(3000 + 4000*i), Midship: quantity.Percent.N(60 + 3*i),
+			}
+			switch i % 4 {
+			case 1:
+				s.Pieces = pieces
+			case 2:
+				s.Girths = []hullform.Station{{At: m(0), Girth: m(0)}, {At: m(5000), Girth: m(3000)}, {At: m(10000), Girth: m(2000)}}
+			case 3:
+				s.Pieces = pieces
+				for x := range int64(5) {
+					s.Offsets = append(s.Offsets, hullform.Section{At: m(2500 * x), Points: []hullform.Point{{Half: m(0), Height: m(0)}, {Half: m(300 * x), Height: m(500)}}})
+				}
+			}
+			a, err := coverage.Wetted(b, s)
+			fmt.Fprintln(out, a.Total, a.Zones, a.Apart, a.Method, err)
+			said(b, out, a.Findings)
+			for _, o := range a.Others {
+				fmt.Fprintln(out, o.Name, o.Area, o.Bare)
+				said(b, out, o.Findings)
+			}
+		}
+	}
 }
 
 // oldFilms is every sign on every material, and readings around every threshold.

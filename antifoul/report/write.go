@@ -79,6 +79,7 @@ func (c *composer) full() {
 	c.films()
 	c.choice()
 	c.layers()
+	c.areas()
 	c.buy()
 	c.order()
 	c.wear()

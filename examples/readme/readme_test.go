@@ -57,6 +57,9 @@ func TestWordLists(t *testing.T) {
 	for x := range b.HullForms() {
 		add("Hull forms", x.Key)
 	}
+	for x := range b.Pieces() {
+		add("Pieces", x.Key)
+	}
 	for x := range b.Materials() {
 		add("Materials", x.Key)
 	}

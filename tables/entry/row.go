@@ -62,6 +62,9 @@ func (r *Row) Fault(kind error, key, got, want string) {
 // Add notes faults that another package found in this row's values.
 func (r *Row) Add(fs finding.Faults) { *r.faults = append(*r.faults, fs.Under(r.file, r.path)...) }
 
+// Note notes faults as they are: those of another file that this row names.
+func (r *Row) Note(fs finding.Faults) { *r.faults = append(*r.faults, fs...) }
+
 // Need notes a fault for each key that was not given. The word want says what to write.
 func (r *Row) Need(want string, keys ...string) {
 	for _, k := range keys {
@@ -213,6 +216,32 @@ func (r *Row) Floats(key string, low, high float64) (out quantity.Range[float64]
 		return out, false
 	}
 	return quantity.Range[float64]{Low: v[0], Typical: v[1], High: v[2]}, true
+}
+
+// Pair reads two plain numbers, [low, high], the second larger.
+func (r *Row) Pair(key string, low, high float64) (a, b float64, ok bool) {
+	v := r.Raw(key)
+	if v == nil {
+		return 0, 0, false
+	}
+	list, isList := v.([]any)
+	var n [2]float64
+	ok = isList && len(list) == 2
+	for i := 0; ok && i < 2; i++ {
+		switch e := list[i].(type) {
+		case int64:
+			n[i] = float64(e)
+		case float64:
+			n[i] = e
+		default:
+			ok = false
+		}
+	}
+	if !ok || !(n[0] >= low && n[0] < n[1] && n[1] <= high) { // also refuses NaN
+		r.Fault(finding.ErrValue, key, Describe(v), fmt.Sprintf("two numbers from %g to %g, rising: [low, high]", low, high))
+		return 0, 0, false
+	}
+	return n[0], n[1], true
 }
 
 // YesNo reads true or false.

@@ -1,0 +1,269 @@
+package hullform_test
+
+import (
+	"errors"
+	"fmt"
+	"math"
+	"strings"
+	"testing"
+	"testing/fstest"
+
+	"boatyard.example/bottomwork/coverage/hullform"
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
+	"boatyard.example/bottomwork/tables/quantity"
+)
+
+func file(text string) fstest.MapFS { return fstest.MapFS{"hull.csv": {Data: []byte(text)}} }
+
+// Each of these is one file with several faults, all of which are named with their line or station.
+func TestAllFaultsOfAFile(t *testing.T) {
+	girths := func(text string) error { _, err := hullform.ReadGirths(file(text), "hull.csv"); return err }
+	offsets := func(text string) error { _, err := hullform.ReadOffsets(file(text), "hull.csv"); return err }
+	for name, c := range map[string]struct {
+		err   error
+		words []string
+	}{
+		"text in cells":         {girths("at [m],girth [m]\n0,none\n1,2.0 kg\n2,\n"), []string{"line 2.girth", "line 3.girth", "line 4.girth"}},
+		"out of order":          {girths("at [m],girth [m]\n0,1\n2,2\n1,3\n1,-1\n"), []string{"station[3].at", "station[4].at", "station[4].girth"}},
+		"both girths":           {girths("at [m],girth [m],half_girth [m]\n0,1,0.5\n1,,1\n2,2,\n"), []string{"line 2.half_girth"}},
+		"a column too many":     {girths("at [m],girth [m],colour\n0,1,red\n1,2,red\n2,1,red\n"), []string{"line 2.colour", "line 4.colour"}},
+		"two stations":          {girths("at [m],girth [m]\n0,1\n1,2\n"), []string{"2 stations"}},
+		"no girth":              {girths("at [m],girth [m]\n0,0\n1,0\n2,0\n"), []string{"no girth above nought"}},
+		"offsets that cross":    {offsets("at [m],half_breadth [m],height [m]\n0,0,0\n0,0,1\n1,0,0\n1,1,1\n1,1,0.2\n1,0.2,1\n2,0,0\n2,-1,1\n"), []string{"station[2]", "crosses", "station[3].point[2].half_breadth"}},
+		"off the centreline":    {offsets("at [m],half_breadth [m],height [m]\n0,0.2,0\n0,0.4,1\n1,0,0\n1,1,1\n2,0,0\n2,1,1\n"), []string{"station[1].point[1]", "centreline"}},
+		"a lonely point":        {offsets("at [m],half_breadth [m],height [m]\n0,0,0\n1,0,0\n1,1,1\n0.5,0,0\n0.5,1,1\n"), []string{"station[1]", "1 points", "station[3].at"}},
+		"nothing to read there": {girths("at [m]\n0\n1\n2\n"), []string{"line 2.girth", "line 3.girth", "line 4.girth"}},
+	} {
+		for _, w := range c.words {
+			if c.err == nil || !strings.Contains(c.err.Error(), w) {
+				t.Errorf("%s: %q is not named in\n%v", name, w, c.err)
+			}
+		}
+	}
+}
+
+func TestHalfGirthIsDoubled(t *testing.T) {
+	s, err := hullform.ReadGirths(file("at [ft],half_girth [ft]\n0,0\n3,2.5\n6,3\n"), "hull.csv")
+	if err != nil || len(s) != 3 || s[1].Girth.String() != "5.0 ft" {
+		t.Errorf("%v %v", s, err)
+	}
+}
+
+func TestOffsetsAreGroupedByStation(t *testing.T) {
+	s, err := hullform.ReadOffsets(file("at [m],half_breadth [m],height [m]\n0,0,0\n0,0,1\n2,0,0\n2,1,0.5\n2,1.2,1\n4,0,0\n4,1,1\n"), "hull.csv")
+	if err != nil || len(s) != 3 || len(s[1].Points) != 3 {
+		t.Errorf("%v %v", s, err)
+	}
+}
+
+func TestShapeFaultsAllAtOnce(t *testing.T) {
+	s := hullform.Shape{
+		Hulls: 4, Draft: metres(1), CanoeDraft: metres(1.1), Beam: metres(2), WaterlineBeam: metres(-1), Midship: quantity.Percent.N(101),
+		Girths:  []hullform.Station{{At: metres(1), Girth: metres(1)}, {At: metres(0), Girth: metres(1)}},
+		Offsets: []hullform.Section{{At: metres(0)}},
+		Pieces:  []hullform.Piece{{What: "keal"}, {What: "keel", Length: metres(1), Width: metres(1)}, {What: "thruster-opening", Width: metres(0), Count: 101}, {}},
+	}
+	err := s.Check(tables.Default()).Err()
+	for _, w := range []string{"hulls", "canoe_draft", "waterline_beam", "midship", "girths.station[2].at", "girths: ", "offsets.station[1]", "piece[1].what", "did you mean keel", "piece[2].height", "piece[2].width", "piece[3].width", "piece[3].count", "piece[4].what"} {
+		if err == nil || !strings.Contains(err.Error(), w) {
+			t.Errorf("%q is not named in\n%v", w, err)
+		}
+	}
+	if _, err := hullform.Reckon(tables.Default(), s); err == nil {
+		t.Error("reckoned all the same")
+	}
+}
+
+// Uneven spacing: a parabola is integrated exactly by any spacing whose pairs differ by no more than twice; a straight line by all.
+func TestUnevenStations(t *testing.T) {
+	area := func(g func(x float64) float64, at ...float64) float64 {
+		var s []hullform.Station
+		for _, x := range at {
+			s = append(s, hullform.Station{At: metres(x), Girth: metres(g(x))})
+		}
+		return hullform.GirthArea(s)
+	}
+	parabola := func(x float64) float64 { return 1 + 2*x + 3*x*x } // from 0 to 4: 4 + 16 + 64 = 84
+	off(t, "even", area(parabola, 0, 1, 2, 3, 4), 84, 1e-9)
+	off(t, "uneven pairs", area(parabola, 0, 1, 2.5, 3, 4), 84, 1e-9)
+	off(t, "odd number of intervals", area(parabola, 0, 1, 2, 4), 84, 1e-9)
+	off(t, "three intervals", area(parabola, 0, 1.5, 2.5, 4), 84, 1e-9)
+	line := func(x float64) float64 { return 2 + x } // 16
+	off(t, "straight, wildly uneven", area(line, 0, 0.01, 3.9, 3.95, 4), 16, 1e-9)
+	// A pair of 0.5 and 3.5 takes trapeziums: 0.25 × (1 + 2.75) + 1.75 × (2.75 + 57) = 0.9375 + 104.5625
+	off(t, "a pair too unlike", area(parabola, 0, 0.5, 4), 105.5, 1e-9)
+}
+
+func shape(kind string, l, b, d float64) hullform.Shape {
+	return hullform.Shape{Kind: kind, Length: metres(l), Beam: metres(b), Draft: metres(d)}
+}
+
+func reckon(t *testing.T, s hullform.Shape) []hullform.Estimate {
+	t.Helper()
+	all, err := hullform.Reckon(tables.Default(), s)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return all
+}
+
+func TestOrderOfMethods(t *testing.T) {
+	s := shape("fin-keel-yacht", 10, 3, 1.8)
+	first := func(want string) {
+		t.Helper()
+		all := reckon(t, s)
+		if all[0].Method != want || !all[0].Decides {
+			t.Errorf("%s decides, want %s", all[0].Method, want)
+		}
+		for i, e := range all {
+			if e.Decides && i > 0 && !all[i-1].Decides {
+				t.Errorf("%s may decide and stands behind one that may not", e.Method)
+			}
+		}
+	}
+	first("short-rule")
+	s.CanoeDraft, s.Midship, s.Mass = metres(0.55), quantity.Percent.N(72), massOf(6.5)
+	first("short-rule") // Delft gives the hull alone, and no keel is known
+	if e, _ := said(t, s, "delft"); e.Decides || !e.Findings.Has(hullform.RuleWants) {
+		t.Errorf("Delft without a keel: %+v", e)
+	}
+	s.Pieces = []hullform.Piece{{What: "keel", Length: metres(1.2), Height: metres(1.25)}}
+	first("delft")
+	s.Midship = quantity.Percent.N(64)
+	first("delft")
+	s.Midship = quantity.Percent.N(63)
+	first("short-rule")
+	if e, _ := said(t, s, "delft"); e.Decides || !e.Findings.Has(hullform.RuleOutside) {
+		t.Errorf("Delft outside its range: %+v", e)
+	}
+	s.Midship, s.Pieces, s.Known = quantity.Percent.N(72), nil, map[string]quantity.Area{"keel": quantity.SquareMetre.N(3)}
+	first("delft")
+	s.Kind = "open-boat"
+	first("short-rule")
+	if _, ok := said(t, s, "delft"); ok {
+		t.Error("Delft's formula for an open boat")
+	}
+	s.Kind = "fin-keel-yacht"
+	s.Girths = wigley{10, 3, 0.55}.girths(11)
+	first("girths")
+	s.Offsets = wigley{10, 3, 0.55}.sections(11, 11)
+	first("offsets")
+}
+
+// A keel of 1.2 × 1.25 m is 2 to 2.1 times 1.5 m2 in surface: 3.00, 3.075, 3.15. The short rule has it in; the tape gets it added. An opening
+// of 0.1 × 0.1 m is taken off both, and a bilge of a tunnel (π × 0.2 × 1 = 0.628) is added to both.
+func TestPiecesAddedOnce(t *testing.T) {
+	plain := shape("fin-keel-yacht", 10, 3, 1.8)
+	plain.Girths = wigley{10, 3, 0.55}.girths(11)
+	with := plain
+	with.Pieces = []hullform.Piece{{What: "keel", Length: metres(1.2), Height: metres(1.25)}}
+	gain := func(method string, end func(quantity.Range[quantity.Area]) quantity.Area) float64 {
+		a, _ := said(t, plain, method)
+		b, _ := said(t, with, method)
+		return end(b.Area).Float(quantity.SquareMetre) - end(a.Area).Float(quantity.SquareMetre)
+	}
+	low := func(r quantity.Range[quantity.Area]) quantity.Area { return r.Low }
+	typical := func(r quantity.Range[quantity.Area]) quantity.Area { return r.Typical }
+	high := func(r quantity.Range[quantity.Area]) quantity.Area { return r.High }
+	off(t, "short rule", gain("short-rule", typical), 0, 1e-9)
+	off(t, "girths, low", gain("girths", low), 3, 0.011)
+	off(t, "girths", gain("girths", typical), 3.075, 0.011)
+	off(t, "girths, high", gain("girths", high), 3.15, 0.011)
+	with.Pieces = []hullform.Piece{{What: "opening", Length: metres(1), Width: metres(0.5)}, {What: "thruster-tunnel", Length: metres(1), Width: metres(0.2)}}
+	for _, m := range []string{"short-rule", "girths"} {
+		off(t, m, gain(m, typical), 0.2*math.Pi-0.5, 0.011)
+	}
+	with.Known = map[string]quantity.Area{"keel": quantity.SquareMetre.N(4)}
+	with.Pieces = []hullform.Piece{{What: "keel", Length: metres(1.2), Height: metres(1.25)}}
+	off(t, "a measured keel stands for its piece", gain("girths", typical), 4, 0.011)
+	off(t, "and is in the short rule", gain("short-rule", typical), 0, 1e-9)
+	with.Pieces, with.Known = []hullform.Piece{{What: "opening", Length: metres(10), Width: metres(10)}}, nil
+	if _, err := hullform.Reckon(tables.Default(), with); !errors.Is(err, finding.ErrImpossible) {
+		t.Errorf("openings larger than the hull: %v", err)
+	}
+}
+
+func TestTwoHulls(t *testing.T) {
+	s := shape("twin-hull", 10, 1.2, 0.6)
+	two, _ := said(t, s, "short-rule")
+	if two.Area.Typical.String() != "32.40 m2" { // 0.9 × 10 × 1.8 × 2
+		t.Errorf("two hulls: %s", two.Area.Typical)
+	}
+	s.Hulls = 1
+	if one, _ := said(t, s, "short-rule"); one.Area.Typical.String() != "16.20 m2" {
+		t.Errorf("one hull: %s", one.Area.Typical)
+	}
+	s.Hulls = 0
+	if fs := hullform.Proportions(tables.Default(), s); len(fs) != 0 {
+		t.Errorf("one of two hulls: %v", fs)
+	}
+	s.Beam = metres(5.5) // taken across both
+	if fs := hullform.Proportions(tables.Default(), s); !fs.Has(hullform.RuleBeam) || fs.Worst() != finding.Ask {
+		t.Errorf("beam over both hulls: %v", fs)
+	}
+	s = shape("motor-planing", 8.5, 3, 1.1) // 0.37 with the leg up would pass, 1.3 m with it down does not
+	if fs := hullform.Proportions(tables.Default(), s); len(fs) != 0 {
+		t.Errorf("a draught of 1.1 m: %v", fs)
+	}
+	s.Draft = metres(1.3)
+	if fs := hullform.Proportions(tables.Default(), s); !fs.Has(hullform.RuleDraft) {
+		t.Errorf("a draught with the leg down: %v", fs)
+	}
+}
+
+func TestOpenEnds(t *testing.T) {
+	s := shape("motor-planing", 9, 3, 0.8)
+	s.Girths = []hullform.Station{{At: metres(0), Girth: metres(0)}, {At: metres(3), Girth: metres(2.8)}, {At: metres(6), Girth: metres(3.4)}, {At: metres(9), Girth: metres(3.3)}}
+	e := reckon(t, s)[0]
+	if !e.Findings.Has(hullform.RuleOpenEnd) || !e.Findings.Has(hullform.RuleStations) {
+		t.Errorf("%v", e.Findings)
+	}
+	s.Pieces = []hullform.Piece{{What: "transom", Length: metres(2.8), Width: metres(0.5)}}
+	if e := reckon(t, s)[0]; e.Findings.Has(hullform.RuleOpenEnd) {
+		t.Errorf("with a transom: %v", e.Findings)
+	}
+}
+
+func TestFeetAndRounding(t *testing.T) {
+	foot := func(n int64) quantity.Length { return quantity.Foot.N(n) }
+	s := hullform.Shape{Kind: "fin-keel-yacht", Length: foot(33), Beam: foot(10), Draft: foot(6)}
+	if e, _ := said(t, s, "short-rule"); e.Area.Typical.String() != "264.00 ft2" {
+		t.Errorf("%s", e.Area.Typical)
+	}
+	s = shape("fin-keel-yacht", 10.001, 3.2, 1.8) // 25.0025: up
+	if e, _ := said(t, s, "short-rule"); e.Area.Typical.String() != "25.01 m2" {
+		t.Errorf("%s", e.Area.Typical)
+	}
+}
+
+func ExampleReckon() {
+	s := shape("fin-keel-yacht", 10, 3, 1.8)
+	s.CanoeDraft, s.Midship, s.Mass = metres(0.55), quantity.Percent.N(72), massOf(6.5)
+	s.Pieces = []hullform.Piece{{What: "keel", Length: metres(1.2), Height: metres(1.25)}, {What: "rudder", Length: metres(0.45), Height: metres(1.3)}}
+	all, err := hullform.Reckon(tables.Default(), s)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, e := range all {
+		fmt.Println(e.Area.Typical, e.Name)
+	}
+	// Output:
+	// 26.90 m2 canoe body of a sailing yacht, from length, beam, draught, volume and midship section
+	// 24.00 m2 0.5 × L × (B + T), fin keel yacht
+	// 48.00 m2 L × (B + T), the textbook's quick rule
+	// 20.97 m2 2.6 × √(V × L)
+	// 21.18 m2 V^(2/3) × (3.4 + L ÷ (2 V^(1/3)))
+}
+
+func BenchmarkReckon(b *testing.B) {
+	book := tables.Default()
+	s := shape("fin-keel-yacht", 10, 3, 1.8)
+	s.Offsets = wigley{10, 3, 0.55}.sections(21, 21)
+	for b.Loop() {
+		if _, err := hullform.Reckon(book, s); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
