@@ -15,7 +15,7 @@ import (
 )
 
 // own are the table files that this package reads, and the sources that they cite.
-var own = []string{"hullforms.toml", "areamethods.toml", "pieces.toml", "zones.toml", "losses.toml", "cautions.toml", "cans.toml", "factors_coverage.toml", "rules_coverage.toml", "rules_hullform.toml", "sources.toml"}
+var own = []string{"hullforms.toml", "areamethods.toml", "pieces.toml", "supplies.toml", "published/iso-8503-1.toml", "published/iso-19840-2012.toml", "zones.toml", "losses.toml", "cautions.toml", "cans.toml", "factors_coverage.toml", "rules_coverage.toml", "rules_hullform.toml", "sources.toml"}
 
 // book holds the package's own tables only, so that its tests depend on no other file.
 func book(tb testing.TB) *tables.Book {

@@ -214,9 +214,9 @@ func readPrices(faults *finding.Faults, onSale []Can, kinds []kind) bool {
 func (p Purchase) finish(onSale []Can, priced bool) (Purchase, error) {
 	p.Total = quantity.Litre.N(0)
 	if all := slices.Concat(p.FromStock, p.Items); len(all) > 0 {
-		p.Total = times(all[0])
+		p.Total = volume(all[0])
 		for _, it := range all[1:] {
-			p.Total = p.Total.Add(times(it))
+			p.Total = p.Total.Add(volume(it))
 		}
 	}
 	p.Left = p.Total.Sub(p.Need)
@@ -233,7 +233,7 @@ func (p Purchase) finish(onSale []Can, priced bool) (Purchase, error) {
 	return p, nil
 }
 
-func times(it Item) quantity.Volume { return it.Can.Size.Scale(decimal.NewFromInt(int64(it.Count))) }
+func volume(it Item) quantity.Volume { return it.Can.Size.Scale(decimal.NewFromInt(int64(it.Count))) }
 
 func items(kinds []kind, counts choice) []Item {
 	var out []Item

@@ -64,10 +64,15 @@ func (m Method) Check(b *tables.Book) finding.Faults {
 //
 // Basis: derived (volume balance); the loss and the residue are the book's.
 func Paint(b *tables.Book, area quantity.Range[quantity.Area], c tables.Coating, film quantity.Film, coats int, m Method) (quantity.Range[quantity.Volume], error) {
+	return paint(b, area, c, quantity.Exactly(film), coats, m, true)
+}
+
+// paint is Paint over a range of films, with the residue of each coat or without.
+func paint(b *tables.Book, area quantity.Range[quantity.Area], c tables.Coating, film quantity.Range[quantity.Film], coats int, m Method, tray bool) (quantity.Range[quantity.Volume], error) {
 	var none quantity.Range[quantity.Volume]
 	faults := m.Check(b)
 	checkAreas(&faults, area)
-	checkFilm(&faults, "film", film)
+	checkFilm(&faults, "film", film.Low)
 	if coats < 1 || coats > mostCoats {
 		faults = append(faults, finding.Fault{Kind: finding.ErrImpossible, Key: "coats", Got: strconv.Itoa(coats), Want: fmt.Sprintf("a count from 1 to %d", mostCoats)})
 	}
@@ -89,16 +94,20 @@ func Paint(b *tables.Book, area quantity.Range[quantity.Area], c tables.Coating,
 	for _, end := range []struct {
 		to           *quantity.Volume
 		area         quantity.Area
+		film         quantity.Film
 		solids, loss quantity.Share
 		residue      quantity.Volume
 	}{
-		{&out.Low, area.Low, c.Solids.High, loss.Share.Low, loss.Residue.Low},
-		{&out.Typical, area.Typical, c.Solids.Typical, loss.Share.Typical, loss.Residue.Typical},
-		{&out.High, area.High, c.Solids.Low, loss.Share.High, loss.Residue.High},
+		{&out.Low, area.Low, film.Low, c.Solids.High, loss.Share.Low, loss.Residue.Low},
+		{&out.Typical, area.Typical, film.Typical, c.Solids.Typical, loss.Share.Typical, loss.Residue.Typical},
+		{&out.High, area.High, film.High, c.Solids.Low, loss.Share.High, loss.Residue.High},
 	} {
-		*end.to, err = litres(end.area, film, coats, end.solids, end.loss, end.residue)
+		if !tray {
+			end.residue = quantity.Litre.N(0)
+		}
+		*end.to, err = litres(end.area, end.film, coats, end.solids, end.loss, end.residue)
 		if err != nil {
-			return none, outOfRange("film", film.String(), err)
+			return none, outOfRange("film", end.film.String(), err)
 		}
 	}
 	return out, nil

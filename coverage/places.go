@@ -1,6 +1,8 @@
 package coverage
 
 import (
+	"math"
+
 	"github.com/shopspring/decimal"
 
 	"boatyard.example/bottomwork/tables"
@@ -30,18 +32,56 @@ func Places(pairs, blocks, chains int) int {
 	return 2*max(pairs, 0) + max(blocks, 0) + max(chains, 0)
 }
 
+// Stands returns the support that a boat of the length is taken to stand on where nobody counted it:
+//
+//	pairs = length ÷ "stand-spacing", at least "stand-pairs-least"      blocks = length ÷ "block-spacing", at least 2
+//
+// each rounded up. Chains are not guessed. It is for counting paint, never for blocking a boat: that is the yard's.
+//
+// Basis: common practice; the factors are rows that a yard replaces by its own rule.
+func Stands(b *tables.Book, length quantity.Length) (Support, error) {
+	var faults finding.Faults
+	if !length.Given() || length.Sign() <= 0 {
+		faults = append(faults, finding.Fault{Kind: finding.ErrImpossible, Key: "length", Got: length.String(), Want: "a length above zero"})
+	}
+	number := func(key string) float64 {
+		f, err := b.Factor(key)
+		if err != nil || f.Value.Typical <= 0 {
+			faults = append(faults, finding.Fault{Kind: finding.ErrMissing, Key: "factor[" + key + "]", Want: "a number above zero"})
+			return 1
+		}
+		return f.Value.Typical
+	}
+	pair, block, least := number("stand-spacing"), number("block-spacing"), number("stand-pairs-least")
+	if err := faults.Err(); err != nil {
+		return Support{}, err
+	}
+	m := length.Float(quantity.Metre)
+	up := func(x float64) int { return int(math.Ceil(min(x, mostPlaces) - 1e-9)) }
+	return Support{StandPairs: max(up(m/pair), up(least)), KeelBlocks: max(up(m/block), 2)}, nil
+}
+
 // Pads returns the places that the hull's support leaves unpainted and their area: the count times the book's area of one
 // place (factor "pad-area"), a range. Nobody but the yard moves a stand: the places are counted when the paint is planned.
 //
-// A support that was not reported is no support of nought: the answer then has the verdict Ask. A fault of the counts, and a
-// book without the factor, is a finding.Faults. The area of one place is rounded up to 0.001 m2.
+// A support that was not reported is no support of nought: it is taken from Stands, and the answer has the verdict Ask; without a length
+// nothing is counted. A fault of the counts, and a book without the factor, is a finding.Faults. The area of one place is rounded up to
+// 0.001 m2.
 //
 // Basis: assumption for the area of a place, common practice for the count.
 func Pads(b *tables.Book, h Hull) (Patches, error) {
-	if h.Support == nil {
+	var s Support
+	switch {
+	case h.Support != nil:
+		s = *h.Support
+	case !h.Length.Given():
 		return Patches{Findings: finding.List{{Rule: padsNotReported, Verdict: finding.Ask}}}, nil
+	default:
+		var err error
+		if s, err = Stands(b, h.Length); err != nil {
+			return Patches{}, err
+		}
 	}
-	s := *h.Support
 	if err := s.check().Err(); err != nil {
 		return Patches{}, err
 	}
@@ -64,10 +104,15 @@ func Pads(b *tables.Book, h Hull) (Patches, error) {
 		}
 		*end.to = each.Scale(decimal.NewFromInt(int64(out.Count)))
 	}
-	out.Findings = finding.List{{
+	f := finding.Finding{
 		Rule: padsToPaint, Verdict: finding.Caution,
 		Facts: []finding.Fact{{Name: "count", Value: out.Count}, {Name: "area", Value: out.Area.Typical.To(quantity.SquareMetre, 1, quantity.Up)}},
 		Basis: []finding.Basis{pad.Basis("value")},
-	}}
+	}
+	if h.Support == nil {
+		f.Rule, f.Verdict = padsReckoned, finding.Ask
+		f.Facts = append(f.Facts, finding.Fact{Name: "pairs", Value: s.StandPairs}, finding.Fact{Name: "blocks", Value: s.KeelBlocks})
+	}
+	out.Findings = finding.List{f}
 	return out, nil
 }

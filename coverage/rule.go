@@ -12,4 +12,8 @@ const (
 	stripsNotMeasured   finding.ID = "strips-not-measured"
 	padsToPaint         finding.ID = "pads-to-paint"
 	padsNotReported     finding.ID = "pads-not-reported"
+	padsReckoned        finding.ID = "pads-reckoned"
+	patchKept           finding.ID = "patch-kept"
+	patchShort          finding.ID = "patch-short"
+	patchTwoPack        finding.ID = "patch-two-pack"
 )

@@ -75,8 +75,13 @@ func TestEveryRuleSaysASentence(t *testing.T) {
 			all = append(all, o.Findings...)
 		}
 	}
-	for _, s := range []*coverage.Support{nil, {StandPairs: 3}, {}} {
-		got, err := coverage.Pads(b, coverage.Hull{Support: s})
+	two := coating(t, "50 %")
+	two.Packs = 2
+	for _, p := range []coverage.Purchase{{Coating: two}, {Coating: coating(t, "50 %"), Left: litre(t, "0 L")}, {Coating: coating(t, "50 %"), Left: litre(t, "1 L")}} {
+		all = append(all, coverage.KeepBack(p, litre(t, "0.5 L"))...)
+	}
+	for _, h := range []coverage.Hull{{}, {Length: length(t, "9 m")}, {Support: &coverage.Support{StandPairs: 3}}, {Support: &coverage.Support{}}} {
+		got, err := coverage.Pads(b, h)
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -90,7 +90,7 @@ func Wetted(b *tables.Book, h Hull) (Areas, error) {
 		e := estimates[0]
 		out.Total, out.Method, out.Bare, out.Others = e.Area, e.Name, e.Bare, estimates[1:]
 		out.Findings = append(finding.List{h.found(e, form)}, e.Findings...)
-		if strip, err = h.strip(b, e, form); err != nil {
+		if strip, err = h.strip(b, e); err != nil {
 			return Areas{}, err
 		}
 		if strip.Typical.Given() {
@@ -140,21 +140,19 @@ func (h Hull) found(e hullform.Estimate, form tables.HullForm) finding.Finding {
 func (h Hull) taped(e hullform.Estimate) bool { return e.Method == "girths" || e.Method == "offsets" }
 
 // strip is the area between the waterline and the paint line, for a total that ends at the waterline; not given for others.
-func (h Hull) strip(b *tables.Book, e hullform.Estimate, form tables.HullForm) (out quantity.Range[quantity.Area], err error) {
+func (h Hull) strip(b *tables.Book, e hullform.Estimate) (out quantity.Range[quantity.Area], err error) {
 	if !h.BootTop.Given() || h.taped(e) || !h.dimensioned() {
 		return out, nil
 	}
-	k, err := b.Factor("area-outline-beams")
+	outline, err := outline(b, h, 3)
 	if err != nil {
 		return out, err
 	}
-	of := e.Area.Typical.Unit()
-	in := func(l quantity.Length) decimal.Decimal { return l.In(quantity.Metre, basePlaces, quantity.Up) }
-	end := func(beams float64) quantity.Area {
-		outline := in(h.Length).Mul(decimal.NewFromInt(2)).Add(in(h.Beam).Mul(number(beams)))
-		return quantity.SquareMetre.Of(outline.Mul(in(h.BootTop)).Mul(decimal.NewFromInt(int64(h.hulls(form))))).To(of, areaPlaces, quantity.Up)
+	end := func(l quantity.Length) quantity.Area {
+		n := l.In(quantity.Metre, basePlaces, quantity.Up).Mul(h.BootTop.In(quantity.Metre, basePlaces, quantity.Up))
+		return quantity.SquareMetre.Of(n).To(e.Area.Typical.Unit(), areaPlaces, quantity.Up)
 	}
-	return quantity.Range[quantity.Area]{Low: end(k.Value.Low), Typical: end(k.Value.Typical), High: end(k.Value.High)}, nil
+	return quantity.Range[quantity.Area]{Low: end(outline.Low), Typical: end(outline.Typical), High: end(outline.High)}, nil
 }
 
 // compare says what the formula makes of a total that was measured or taped, and whether the total is one to believe.

@@ -28,6 +28,7 @@ type Book struct {
 	forms      shelf[HullForm]
 	methods    shelf[AreaMethod]
 	pieces     shelf[PieceRow]
+	supplies   shelf[Supply]
 	losses     shelf[Loss]
 	cans       shelf[Can]
 	colours    shelf[Colour]
@@ -60,7 +61,7 @@ type Book struct {
 // tableNames are the arrays that a file may hold.
 var tableNames = []string{
 	"active", "area_method", "can", "caution", "coating", "colour", "condition", "criterion", "factor", "hull_form", "law", "loss",
-	"material", "overcoat", "past_result", "piece", "place", "rule", "sign", "source", "step", "threshold", "zone",
+	"material", "overcoat", "past_result", "piece", "place", "rule", "sign", "source", "step", "supply", "threshold", "zone",
 	"electrode", "grade", "potential", "profile", "protection", "roughness", "sampling", "value",
 }
 
@@ -145,6 +146,7 @@ func build(records map[string][]*record, faults *finding.Faults) (*Book, error) 
 	b.forms.fill("hull_form", records["hull_form"], faults, readHullForm)
 	b.methods.fill("area_method", records["area_method"], faults, readAreaMethod)
 	b.pieces.fill("piece", records["piece"], faults, readPieceRow)
+	b.supplies.fill("supply", records["supply"], faults, readSupply)
 	b.losses.fill("loss", records["loss"], faults, readLoss)
 	b.cans.fill("can", records["can"], faults, readCan)
 	b.colours.fill("colour", records["colour"], faults, readColour)
@@ -258,6 +260,12 @@ func (b *Book) Piece(key string) (PieceRow, error) { return b.pieces.get(key) }
 
 // Pieces lists all kinds of piece.
 func (b *Book) Pieces() iter.Seq[PieceRow] { return b.pieces.all() }
+
+// Supply returns what is used up, of the key.
+func (b *Book) Supply(key string) (Supply, error) { return b.supplies.get(key) }
+
+// Supplies lists all that is used up beside the paint.
+func (b *Book) Supplies() iter.Seq[Supply] { return b.supplies.all() }
 
 // Loss returns the way of application of the key.
 func (b *Book) Loss(key string) (Loss, error) { return b.losses.get(key) }

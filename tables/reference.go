@@ -65,6 +65,12 @@ func (b *Book) checkReferences(faults *finding.Faults) {
 	for i, p := range b.pieces.rows {
 		miss(b.pieces.from[i], "piece", "zone", p.Zone, zones)
 	}
+	losses := b.losses.keys()
+	for i, x := range b.supplies.rows {
+		for _, l := range x.by {
+			miss(b.supplies.from[i], "supply", "by", l, losses)
+		}
+	}
 	for i, l := range b.losses.rows {
 		miss(b.losses.from[i], "loss", "caution", l.Caution, cautions)
 	}

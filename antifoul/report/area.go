@@ -45,7 +45,7 @@ func (c *composer) areas() {
 		c.say("What the other ways say, all of them together from %s to %s:", low.To(quantity.SquareMetre, 1, quantity.Down).Show(c.units), high.To(quantity.SquareMetre, 1, quantity.Up).Show(c.units))
 		c.list(items)
 	}
-	c.list(slices.Compact(c.findings(w.Findings, finding.Caution)))
+	c.list(slices.Compact(c.findings(w.Findings, finding.Fine)))
 }
 
 func pick(yes bool, a, b string) string {

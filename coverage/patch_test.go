@@ -1,0 +1,114 @@
+package coverage_test
+
+import (
+	"testing"
+
+	"boatyard.example/bottomwork/coverage"
+	"boatyard.example/bottomwork/tables/finding"
+	"boatyard.example/bottomwork/tables/quantity"
+)
+
+// Length 9.6 m: 9.6 ÷ 2.5 = 3.84, so four pairs; 9.6 ÷ 3 = 3.2, so four blocks: 12 places. On and just over a whole number of spacings.
+func TestStandsByTheYardsRule(t *testing.T) {
+	b := book(t)
+	for _, c := range []struct {
+		length        string
+		pairs, blocks int
+	}{{"9.6 m", 4, 4}, {"10 m", 4, 4}, {"10.01 m", 5, 4}, {"9 m", 4, 3}, {"9.01 m", 4, 4}, {"3 m", 3, 2}, {"25 ft", 4, 3}} {
+		s, err := coverage.Stands(b, length(t, c.length))
+		if err != nil || s.StandPairs != c.pairs || s.KeelBlocks != c.blocks || s.Chains != 0 {
+			t.Errorf("%s: %+v %v, want %d pairs, %d blocks", c.length, s, err, c.pairs, c.blocks)
+		}
+	}
+	own := with(t, b, "[[factor]]\nkey = \"stand-spacing\"\nvalue = 2\nbasis = \"own table\"\nsource = \"the yard's rule\"\n")
+	if s, _ := coverage.Stands(own, length(t, "9.6 m")); s.StandPairs != 5 {
+		t.Errorf("by the yard's own rule %d pairs, want 5", s.StandPairs)
+	}
+	_, err := coverage.Stands(b, quantity.Length{})
+	hasFault(t, err, finding.ErrImpossible, "length")
+	got, err := coverage.Pads(b, hull(t, "fin-keel-yacht", "9.6 m", "3.2 m", "1.75 m"))
+	if err != nil || got.Count != 12 || got.Area.Typical.String() != "1.200 m2" || got.Findings.Worst() != finding.Ask || !got.Findings.Has("pads-reckoned") {
+		t.Errorf("%+v %v", got, err)
+	}
+}
+
+// Twelve places of 0.09 m2 are squares of 0.3 m. Three layers with steps of 30 mm: 0.30, 0.36, 0.42 m square.
+//
+//	area      12 × 0.09, 0.1296, 0.1764 = 1.08, 1.5552, 2.1168        up: 1.08, 1.56, 2.12 m2
+//	litres    first: 1 × (10 × 1.08 × 100 ÷ (50 × 90) + 0.24) = 0.24 + 0.24 (the residue is no more than the coat takes)  = 0.48
+//	          second: 2 × (10 × 1.56 × 50 ÷ 4500 + 0.173334)  = 2 × 0.346667 = 0.693334, up: 0.70
+//	          third: 1 × (10 × 2.12 × 50 ÷ 4500 + 0.235556)   = 0.471112, up: 0.48
+//	held      1 × 10 × 1.08 × 100 ÷ 4500 = 0.24; 2 × 10 × 1.08 × 50 ÷ 4500 = 0.24; 0.12
+//	beside    0.24, 0.46, 0.36
+func TestPatchesStepByStep(t *testing.T) {
+	b := with(t, book(t), "[[factor]]\nkey = \"pad-area\"\nvalue = 0.09\nbasis = \"own table\"\nsource = \"measured\"\n[[factor]]\nkey = \"patch-step\"\nvalue = 0.03\nbasis = \"own table\"\nsource = \"ours\"\n")
+	pads, err := coverage.Pads(b, coverage.Hull{Support: &coverage.Support{StandPairs: 4, KeelBlocks: 4}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	c := coating(t, "50 %")
+	got, err := coverage.Patch(b, pads, []coverage.PatchLayer{{c, film(t, "100 um"), 1}, {c, film(t, "50 um"), 2}, {c, film(t, "50 um"), 1}}, coverage.Method{By: "roller"})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i, want := range [][3]string{{"1.08 m2", "0.48 L", "0.24 L"}, {"1.56 m2", "0.70 L", "0.46 L"}, {"2.12 m2", "0.48 L", "0.36 L"}} {
+		if k := got[i]; k.Area.Typical.String() != want[0] || k.Litres.Typical.String() != want[1] || k.Beside.Typical.String() != want[2] {
+			t.Errorf("layer %d: %s, %s, beside %s, want %v", i+1, k.Area.Typical, k.Litres.Typical, k.Beside.Typical, want)
+		}
+	}
+	if none, err := coverage.Patch(b, coverage.Patches{}, []coverage.PatchLayer{{c, film(t, "50 um"), 1}}, coverage.Method{By: "roller"}); none != nil || err != nil {
+		t.Errorf("no places: %v %v", none, err)
+	}
+}
+
+func TestKeepBack(t *testing.T) {
+	one, two := coating(t, "50 %"), coating(t, "50 %")
+	two.Packs = 2
+	for _, c := range []struct {
+		p    coverage.Purchase
+		rule finding.ID
+	}{
+		{coverage.Purchase{Coating: one, Left: litre(t, "0.5 L")}, "patch-kept"},
+		{coverage.Purchase{Coating: one, Left: litre(t, "0.49 L")}, "patch-short"},
+		{coverage.Purchase{Coating: two, Left: litre(t, "5 L")}, "patch-two-pack"},
+	} {
+		if got := coverage.KeepBack(c.p, litre(t, "0.5 L")); len(got) != 1 || got[0].Rule != c.rule {
+			t.Errorf("%v, want %s", got, c.rule)
+		}
+	}
+	if got := coverage.KeepBack(coverage.Purchase{}, quantity.Volume{}); got != nil {
+		t.Errorf("nothing to keep back: %v", got)
+	}
+}
+
+// Zones add up to the litres to the last digit at each end, whatever the areas; no zone is negative.
+func TestByZoneAddsUp(t *testing.T) {
+	for _, zones := range [][]string{{"1 m2"}, {"1 m2", "1 m2", "1 m2"}, {"0.01 m2", "1000 m2"}, {"1000 m2", "0.01 m2", "333 ft2"}} {
+		for _, l := range []string{"0.01 L", "1 L", "7.77 L", "1 US gal", "0.3333333 L"} {
+			v := quantity.Exactly(litre(t, l))
+			var in []coverage.ZoneRange
+			for i, a := range zones {
+				in = append(in, coverage.ZoneRange{Zone: string(rune('a' + i)), Area: quantity.Exactly(area(t, a))})
+			}
+			got, err := coverage.ByZone(v, in)
+			if err != nil {
+				t.Fatal(err)
+			}
+			sum := got[0].Litres.Typical
+			for _, z := range got[1:] {
+				sum = sum.Add(z.Litres.Typical)
+			}
+			for _, z := range got {
+				if z.Litres.Typical.Sign() < 0 {
+					t.Errorf("%s among %v: zone %s gets %s", l, zones, z.Zone, z.Litres.Typical)
+				}
+			}
+			if !sum.Equal(v.Typical) {
+				t.Errorf("%s among %v: %s", l, zones, sum)
+			}
+		}
+	}
+	if got, err := coverage.ByZone(quantity.Exactly(litre(t, "1 L")), nil); got != nil || err != nil {
+		t.Errorf("no zones: %v %v", got, err)
+	}
+}
