@@ -17,6 +17,7 @@ import (
 type Can struct {
 	Size  quantity.Volume
 	Price quantity.Money // not given: not known
+	Batch string         // batch number printed on the can; empty: not known
 }
 
 // Item is a number of cans of one size.

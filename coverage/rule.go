@@ -11,4 +11,6 @@ const (
 	stripsNotMeasured   finding.ID = "strips-not-measured"
 	padsToPaint         finding.ID = "pads-to-paint"
 	padsNotReported     finding.ID = "pads-not-reported"
+	kitEven             finding.ID = "kit-even"
+	kitLeftOver         finding.ID = "kit-left-over"
 )

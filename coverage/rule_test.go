@@ -74,6 +74,13 @@ func TestEveryRuleSaysASentence(t *testing.T) {
 		}
 		all = append(all, got.Findings...)
 	}
+	for _, k := range []coverage.Kit{kit(t, "3 L", "1 L"), kit(t, "0.75 L", "0.3 L")} {
+		_, got, err := coverage.KitCan(ratio(t, "3:1"), k)
+		if err != nil {
+			t.Fatal(err)
+		}
+		all = append(all, got...)
+	}
 	said := map[finding.ID]bool{}
 	for _, f := range all {
 		said[f.Rule] = true
