@@ -20,7 +20,7 @@ type Ratio struct {
 
 const (
 	mostParts  = 1_000_000 // more is a slip of the pen
-	partPlaces = 18        // decimal places of a part
+	partPlaces = 40        // decimal places of a part: those of a written number times those of a written density fit
 	wantRatio  = `parts of base and of hardener, such as "3:1"`
 )
 
@@ -60,7 +60,7 @@ func (r Ratio) String() string { return r.Base.String() + ":" + r.Hardener.Strin
 func (r Ratio) Equal(o Ratio) bool { return r.Base.Mul(o.Hardener).Equal(o.Base.Mul(r.Hardener)) }
 
 // Check returns every fault of the ratio, with the keys "base" and "hardener". Each part is above zero and at most 1 000 000,
-// with at most 18 decimal places.
+// with at most 40 decimal places.
 func (r Ratio) Check() finding.Faults {
 	var faults finding.Faults
 	checkParts(&faults, "base", r.Base)

@@ -85,8 +85,8 @@ func TestRatioCheck(t *testing.T) {
 	}{
 		{coverage.Ratio{}, []string{"base", "hardener"}},
 		{coverage.Ratio{Base: one, Hardener: dec(t, "-1")}, []string{"hardener"}},
-		{coverage.Ratio{Base: decimal.New(1, -18), Hardener: one}, nil},
-		{coverage.Ratio{Base: decimal.New(1, -19), Hardener: one}, []string{"base"}},
+		{coverage.Ratio{Base: decimal.New(1, -40), Hardener: one}, nil},
+		{coverage.Ratio{Base: decimal.New(1, -41), Hardener: one}, []string{"base"}},
 		{coverage.Ratio{Base: one, Hardener: decimal.New(1, 1<<30)}, []string{"hardener"}}, // and no hang
 	} {
 		fs := c.r.Check()
