@@ -13,4 +13,6 @@ const (
 	padsNotReported     finding.ID = "pads-not-reported"
 	kitEven             finding.ID = "kit-even"
 	kitLeftOver         finding.ID = "kit-left-over"
+	mixAtOnce           finding.ID = "mix-at-once"
+	mixTooSmall         finding.ID = "mix-too-small"
 )

@@ -81,6 +81,13 @@ func TestEveryRuleSaysASentence(t *testing.T) {
 		}
 		all = append(all, got...)
 	}
+	for _, rate := range []string{"20 m2/h", "1 m2/h"} {
+		got, err := coverage.Batch(b, parse[quantity.Duration](t, "2 h"), quantity.Celsius.N(20), quantity.Celsius.N(25), parse[quantity.WorkRate](t, rate), film(t, "200 um"))
+		if err != nil {
+			t.Fatal(err)
+		}
+		all = append(all, got.Findings...)
+	}
 	said := map[finding.ID]bool{}
 	for _, f := range all {
 		said[f.Rule] = true
