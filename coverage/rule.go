@@ -15,4 +15,8 @@ const (
 	kitLeftOver         finding.ID = "kit-left-over"
 	mixAtOnce           finding.ID = "mix-at-once"
 	mixTooSmall         finding.ID = "mix-too-small"
+	batchNoMatter       finding.ID = "batch-no-matter"
+	batchOne            finding.ID = "batch-one"
+	batchToBuy          finding.ID = "batch-to-buy"
+	batchMixed          finding.ID = "batch-mixed"
 )

@@ -88,6 +88,12 @@ func TestEveryRuleSaysASentence(t *testing.T) {
 		}
 		all = append(all, got.Findings...)
 	}
+	for _, p := range []coverage.Purchase{
+		purchase(t, "1 × K1", ""), purchase(t, "2 × ", ""), purchase(t, "2 × ", "1 × K1"),
+	} {
+		all = append(all, coverage.Batches(p, true)...)
+		all = append(all, coverage.Batches(p, false)...)
+	}
 	said := map[finding.ID]bool{}
 	for _, f := range all {
 		said[f.Rule] = true
