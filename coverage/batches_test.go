@@ -105,6 +105,7 @@ func TestCansKeepBatches(t *testing.T) {
 		{"a batch not known last", "2 L", "1 L, 1 L, 1 L, 1 L/K1", "1 × 1 L K1; 1 × 1 L ; ", ""},
 		{"spaces are no matter", "2 L", "1 L/K1, 1 L/ K2, 1 L/K2", "2 × 1 L  K2; ", ""},
 		{"another unit is the same size", "2 L", "1 L/K1, 1000 mL/K1", "2 × 1 L K1; ", ""},
+		{"less than a nanolitre apart is the same size", "2 L", "1.0000000004 L/K1, 1 L/K1", "2 × 1.0000000004 L K1; ", ""},
 		// The larger can is the better choice, though two small ones are of one batch.
 		{"batches choose no size", "2 L", "1 L/K1, 1 L/K1, 2 L/K2", "1 × 2 L K2; ", ""},
 	} {

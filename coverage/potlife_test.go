@@ -3,6 +3,8 @@ package coverage_test
 import (
 	"testing"
 
+	"github.com/shopspring/decimal"
+
 	"boatyard.example/bottomwork/coverage"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
@@ -165,6 +167,9 @@ func TestBatchFaults(t *testing.T) {
 		_, err := coverage.Batch(b, parse[quantity.Duration](t, c.life), parse[quantity.Temperature](t, c.at), parse[quantity.Temperature](t, c.today), parse[quantity.WorkRate](t, c.rate), film(t, c.wet))
 		hasFault(t, err, finding.ErrImpossible, c.key)
 	}
+	// Beyond what can be reckoned with.
+	_, err = coverage.Batch(b, quantity.Day.Of(decimal.New(1, 400)), quantity.Celsius.N(20), quantity.Celsius.N(20), quantity.SquareMetrePerHour.N(10), film(t, "100 um"))
+	hasFault(t, err, finding.ErrImpossible, "life")
 	for _, today := range []string{"-10 degC", "60 degC", "14 degF", "140 degF"} {
 		if _, err := coverage.PotLife(b, quantity.Hour.N(1), quantity.Celsius.N(20), parse[quantity.Temperature](t, today)); err != nil {
 			t.Errorf("%s: %v", today, err)
