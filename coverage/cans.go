@@ -17,6 +17,7 @@ import (
 type Can struct {
 	Size  quantity.Volume
 	Price quantity.Money // not given: not known
+	Batch string         // batch number printed on the can; empty: not known
 }
 
 // Item is a number of cans of one size.
@@ -32,7 +33,7 @@ type Purchase struct {
 	Need      quantity.Volume
 	Range     quantity.Range[quantity.Volume]
 	Items     []Item          // to buy, the largest first
-	FromStock []Item          // from the store, the largest first
+	FromStock []Item          // from the store, the largest first; of one size, one item a batch
 	Total     quantity.Volume // of both
 	Left      quantity.Volume // Total less Need
 	Cost      quantity.Money  // of Items; not given unless each can on sale has a price
@@ -53,7 +54,7 @@ const (
 //
 //  1. The store comes first: it is free. If it holds the need, only cans of the store are taken: those with the least left
 //     over, then the fewest, then the larger ones. Else all of them are taken, and the rest is bought. Each Can of stock is
-//     one can; its price is not read.
+//     one can; its price is not read. Of cans of one size, those of the batch with the most of them are taken first.
 //  2. If every can on sale has a price: the least cost, then the least left over, then the fewest cans, then the larger cans.
 //  3. If any has none: the least volume that holds the need is found; of all choices with at most one smallest can more than
 //     that, the one with the fewest cans, then the least left over, then the larger cans. So nobody buys fourteen small cans
@@ -97,10 +98,10 @@ func Cans(need quantity.Volume, onSale, stock []Can) (Purchase, error) {
 		if !ok {
 			return Purchase{}, tooMany("stock", len(store))
 		}
-		out.FromStock = items(store, counts)
+		out.FromStock = byBatch(items(store, counts), stock)
 		return out.finish(onSale, priced)
 	}
-	out.FromStock = items(store, all)
+	out.FromStock = byBatch(items(store, all), stock)
 	if len(sale) == 0 {
 		return Purchase{}, finding.Faults{{Kind: finding.ErrMissing, Key: "on_sale", Want: "sizes of can on sale, since the store does not hold " + need.String()}}
 	}

@@ -13,6 +13,9 @@
 //	spreading rates            down to 4 places
 //	wet film                   up to 4 places
 //	dry film of a wet reading  down to 4 places
+//	mixed paint of a kit       down to 0.001 L
+//	hardener of a mix          nearest 0.001 L; the base takes the rest
+//	pot life, batch            down to 1 min, down to 0.1 L
 //
 // A formula over ranges is reckoned at its corners: the low litres go with the low area, the high solids and the low loss.
 //
@@ -22,7 +25,10 @@
 //	10 × solids ÷ film               Spread, WetFilm, DryFilm; derived from the volume of the dry paint
 //	loss and residue                 Practical, Paint; losses.toml, common practice
 //	sizes of can                     OnSale; cans.toml, common practice
-//	cheapest cans                    Cans; derived, an exact search
+//	cheapest cans                    Cans, IfOut; derived, an exact search
+//	two packs                        KitCan, Mix, RatioByMass; derived from the mixing ratio by volume
+//	pot life, batch                  PotLife, Batch; factors_coverage.toml, common practice and an assumption
+//	shades                           Batches; common practice
 //	places under stands              Places, Pads; common practice, the area of one place is an assumption
 //
 // # What it does not cover

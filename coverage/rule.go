@@ -16,4 +16,12 @@ const (
 	patchKept           finding.ID = "patch-kept"
 	patchShort          finding.ID = "patch-short"
 	patchTwoPack        finding.ID = "patch-two-pack"
+	kitEven             finding.ID = "kit-even"
+	kitLeftOver         finding.ID = "kit-left-over"
+	mixAtOnce           finding.ID = "mix-at-once"
+	mixTooSmall         finding.ID = "mix-too-small"
+	batchNoMatter       finding.ID = "batch-no-matter"
+	batchOne            finding.ID = "batch-one"
+	batchToBuy          finding.ID = "batch-to-buy"
+	batchMixed          finding.ID = "batch-mixed"
 )

@@ -87,6 +87,26 @@ func TestEveryRuleSaysASentence(t *testing.T) {
 		}
 		all = append(all, got.Findings...)
 	}
+	for _, k := range []coverage.Kit{kit(t, "3 L", "1 L"), kit(t, "0.75 L", "0.3 L")} {
+		_, got, err := coverage.KitCan(ratio(t, "3:1"), k)
+		if err != nil {
+			t.Fatal(err)
+		}
+		all = append(all, got...)
+	}
+	for _, rate := range []string{"20 m2/h", "1 m2/h"} {
+		got, err := coverage.Batch(b, parse[quantity.Duration](t, "2 h"), quantity.Celsius.N(20), quantity.Celsius.N(25), parse[quantity.WorkRate](t, rate), film(t, "200 um"))
+		if err != nil {
+			t.Fatal(err)
+		}
+		all = append(all, got.Findings...)
+	}
+	for _, p := range []coverage.Purchase{
+		purchase(t, "1 × K1", ""), purchase(t, "2 × ", ""), purchase(t, "2 × ", "1 × K1"),
+	} {
+		all = append(all, coverage.Batches(p, true)...)
+		all = append(all, coverage.Batches(p, false)...)
+	}
 	said := map[finding.ID]bool{}
 	for _, f := range all {
 		said[f.Rule] = true
