@@ -87,6 +87,13 @@ func TestTinIsNeverAbraded(t *testing.T) {
 	if got := actions(r.Steps); !slices.Equal(got, []string{"wash", "wet scuff"}) {
 		t.Errorf("over a sealer over tin: %v", got)
 	}
+	for _, tin := range []string{"organotin-old", "unknown-old"} {
+		l := sound(t, b, tin, 100)
+		l.State = "chalking"
+		if f := one(t, compat.Over(b, coating(t, b, "ablative-cuprous-multi"), l), "state-work"); !slices.Equal(actions(f.First), []string{"wash", "wet scuff"}) {
+			t.Errorf("chalking %s: %v", tin, actions(f.First))
+		}
+	}
 	if strip, err := b.Step(finding.Strip); err != nil || !strings.Contains(strip.Says, "organotin by a licensed firm") {
 		t.Errorf("who strips tin is not said: %s", strip.Says)
 	}
@@ -193,6 +200,9 @@ func TestThinBarrierGetsWhatIsMissing(t *testing.T) {
 			if l.Coats != c.coats || !l.Film.Low.Equal(um(c.low)) || !l.Film.Typical.Equal(um(c.typ)) || !l.Film.High.Equal(um(c.high)) {
 				t.Errorf("%d coats of %v, want %d of %d, %d, %d", l.Coats, l.Film, c.coats, c.low, c.typ, c.high)
 			}
+			if step := one(t, compat.OnMaterial(b, coating(t, b, "hard-cuprous"), p), "barrier-needed").First[0]; !step.Film.Typical.Equal(um(c.typ)) {
+				t.Errorf("the rule asks for %v, want %d", step.Film.Typical, c.typ)
+			}
 			if bad := compat.CheckStack(b, p, final(r, coating(t, b, "hard-cuprous")), -1).At(finding.Forbidden); len(bad) > 0 {
 				t.Errorf("%v", rules(bad))
 			}
@@ -213,7 +223,8 @@ func TestBarrierOnWhatDoesNotHoldIt(t *testing.T) {
 		t.Errorf("%s on %s, %v", f.About, f.Against, rules(adrift))
 	}
 	for name, fs := range map[string]finding.List{
-		"none": on(bare(t, b)...), "thin": on(sound(t, b, "epoxy-barrier", 200)), "enough": on(sound(t, b, "epoxy-barrier", 400)), "on its primer": on(sound(t, b, "epoxy-primer", 60), sound(t, b, "epoxy-barrier", 100)),
+		"none": on(bare(t, b)...), "thin": on(sound(t, b, "epoxy-barrier", 200)), "enough": on(sound(t, b, "epoxy-barrier", 400)), "enough below another": on(sound(t, b, "epoxy-barrier", 400), sound(t, b, "ablative-old", 100), sound(t, b, "epoxy-barrier", 200)),
+		"on its primer": on(sound(t, b, "epoxy-primer", 60), sound(t, b, "epoxy-barrier", 100)),
 	} {
 		if fs.Has("barrier-adrift") {
 			t.Errorf("%s: %v", name, rules(fs))

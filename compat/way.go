@@ -356,9 +356,6 @@ func (r *Route) dryOut(m *tables.Material, want *tables.Coating) {
 			again[2].Grit = s.Grit
 		}
 	}
-	if r.Keeps.mayHoldTin() {
-		scuff(again)
-	}
 	r.Steps = slices.Concat(r.Steps[:at], again, r.Steps[at:])
 	r.Findings = closed(append(r.Findings, wet(shuts, m)), m, r.Keeps)
 }
