@@ -82,7 +82,7 @@ func mark(on map[string]bool, c tables.Coating) {
 func disturbs(steps []finding.Step) bool {
 	for _, s := range steps {
 		switch s.Do {
-		case finding.Abrade, finding.Strip, finding.Blast, finding.SpotRepair:
+		case finding.Abrade, finding.WetScuff, finding.Strip, finding.Blast, finding.SpotRepair:
 			return true
 		default:
 		}

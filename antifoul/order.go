@@ -60,11 +60,11 @@ func order(b *tables.Book, schemes []Scheme, areas []PartArea, pads int, gap boo
 	return out
 }
 
-// preparation lists the work on one part's surface. Every surface is washed first, but for a film that must be known before
-// water and dust carry it about.
+// preparation lists the work on one part's surface. Every surface is washed first, but for a film that must be known, or
+// tried on a spot, before water and dust carry it about.
 func preparation(b *tables.Book, s *Scheme, area quantity.Range[quantity.Area]) []Task {
 	steps := s.Route.Steps
-	at := slices.IndexFunc(steps, func(x finding.Step) bool { return x.Do != finding.Identify })
+	at := slices.IndexFunc(steps, func(x finding.Step) bool { return x.Do != finding.Identify && x.Do != finding.TestPatch })
 	if at < 0 {
 		at = len(steps)
 	}

@@ -306,7 +306,7 @@ func asks(fs finding.List) bool {
 func moreThanScuffing(steps []finding.Step) bool {
 	return slices.ContainsFunc(steps, func(s finding.Step) bool {
 		switch s.Do {
-		case finding.Wash, finding.Degrease, finding.Abrade:
+		case finding.Wash, finding.Degrease, finding.Abrade, finding.WetScuff:
 			return false
 		default:
 			return true

@@ -250,6 +250,7 @@ basis = "own table"
 source = "the tin"
 overcoat_min = "16 h"
 overcoat_max = "24 h"
+antifouling_max = "24 h"
 `)}})
 	if err != nil {
 		t.Fatal(err)

@@ -64,6 +64,33 @@ func barred(m *tables.Material, below ...Stack) bool {
 	return m.Film.Low.Given() && barrierFilm(below...).Cmp(m.Film.Low) >= 0
 }
 
+// missing is the film that the material's barrier still lacks above the sound two-pack film found on the surface; the whole of it when there is
+// none or none was measured.
+//
+//	missing = film of the material − low end of the film found
+func missing(m *tables.Material, below ...Stack) quantity.Range[quantity.Film] {
+	film, there := m.Film, barrierFilm(below...)
+	if !film.Low.Given() || !there.Given() || there.Cmp(film.Low) >= 0 {
+		return film
+	}
+	return quantity.Range[quantity.Film]{Low: film.Low.Sub(there), Typical: film.Typical.Sub(there), High: film.High.Sub(there)}
+}
+
+// adrift returns the lowest sound barrier that lies on something else than the surface or sound epoxy, and what it lies on; nil when none does.
+func adrift(below ...Stack) (barrier, on *Layer) {
+	var last *Layer
+	for _, s := range below {
+		for i := range s {
+			l := &s[i]
+			if last != nil && l.Coating.Role == tables.Barrier && l.epoxy() && !last.bare() && !last.epoxy() {
+				return l, last
+			}
+			last = l
+		}
+	}
+	return nil, nil
+}
+
 // knownBiocide reports whether anybody knows what the film holds. Organotin paints were mixed with copper oxide as often as not.
 func knownBiocide(b tables.Biocide) bool { return b != tables.UnknownBiocide && b != tables.Organotin }
 

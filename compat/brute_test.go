@@ -50,14 +50,26 @@ func (x *brute) hours(steps []finding.Step) float64 {
 	return sum
 }
 
-// lay is the step that puts an undercoat on, in its least coats or to the film that the material asks of its barrier.
-func (x *brute) lay(c tables.Coating) (finding.Step, compat.Layer) {
+// lay is the step that puts an undercoat on, in its least coats or to the film that the material asks of its barrier, less the two-pack film
+// that was found sound on the surface.
+func (x *brute) lay(c tables.Coating, s compat.Stack) (finding.Step, compat.Layer) {
 	do := map[tables.Role]finding.Action{tables.Primer: finding.Prime, tables.Barrier: finding.Barrier, tables.TieCoat: finding.Tie, tables.Sealer: finding.Seal}[c.Role]
 	n := max(1, c.Coats)
 	film := c.Film
 	if c.Role == tables.Barrier && x.m.Film.Low.Given() {
 		film = x.m.Film
-		n = max(n, int(math.Ceil(film.Typical.Float(quantity.Micrometre)/c.Film.Typical.Float(quantity.Micrometre))))
+		um := film.Typical.Float(quantity.Micrometre)
+		for _, l := range s {
+			if l.For == compat.Undercoat || l.Coating.Packs != 2 || l.Coating.Ranked() || l.Coating.Mechanism == tables.FoulRelease || l.Coating.Role == tables.TieCoat || l.State != tables.Sound {
+				break
+			}
+			if l.Film.Low.Given() {
+				n = 1
+				um -= l.Film.Low.Float(quantity.Micrometre)
+				film.Low, film.Typical, film.High = film.Low.Sub(l.Film.Low), film.Typical.Sub(l.Film.Low), film.High.Sub(l.Film.Low)
+			}
+		}
+		n = max(n, int(math.Ceil(um/c.Film.Typical.Float(quantity.Micrometre))))
 	}
 	return finding.Step{Do: do, Coating: c.Key, Coats: n}, compat.Layer{Coating: c, Film: film, State: tables.Sound, Coats: n, Age: c.OvercoatMin, For: compat.Undercoat}
 }
@@ -97,7 +109,7 @@ func (x *brute) try(s compat.Stack, steps []finding.Step, want tables.Coating, d
 		if !ok || top.For == compat.Undercoat && top.Coating.Key == c.Key { // nobody lays one undercoat on itself to make a barrier of it
 			continue
 		}
-		step, layer := x.lay(c)
+		step, layer := x.lay(c, s)
 		x.try(append(slices.Clone(s), layer), append(append(slices.Clone(steps), more...), step), want, depth-1)
 	}
 }
@@ -166,7 +178,7 @@ func (x *brute) search(want tables.Coating) {
 		if !ok {
 			return
 		}
-		step, layer := x.lay(primer)
+		step, layer := x.lay(primer, s)
 		s, steps = append(s, layer), append(append(steps, more...), step)
 	}
 	x.try(s, steps, want, tries)

@@ -24,11 +24,24 @@ func TestPublishedCopperOnAluminium(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if r.Basis().Kind != finding.Published || r.Basis().Source != "class-light-craft" || r.Basis().Place != "section 3, 303.2" || !r.Safety {
-			t.Errorf("the rule rests on %+v, safety %v", r.Basis(), r.Safety)
+		if on := f.Basis[0]; on.Kind != finding.Published || on.Source != "class-light-craft" || on.Place != "section 3, 303.2" || !r.Safety {
+			t.Errorf("the finding rests on %+v, safety %v", on, r.Safety)
 		}
 		if doubt := f.Basis[0].Doubt; doubt == "" {
 			t.Error("the paper that speaks against it is not named with the finding")
+		}
+	}
+	// The class rule is written for aluminium: what is said of other metals does not cite it.
+	for material, key := range map[string]string{"galvanised-steel": "hard-cuprous", "cast-iron": "copper-loaded-epoxy", "steel": "copper-loaded-epoxy"} {
+		f := one(t, compat.OnMaterial(b, coating(t, b, key), compat.Part{Name: "part", Material: material, Found: bare(t, b)}), "metal-never")
+		r, err := b.Rule(f.Rule)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, on := range append(f.Basis, r.Basis()) {
+			if on.Source != "" || f.Verdict != finding.Forbidden {
+				t.Errorf("%s on %s is %s and cites %s", key, material, f.Verdict, on.Source)
+			}
 		}
 	}
 }
@@ -175,6 +188,26 @@ func TestCommonPracticeCoatOverCoat(t *testing.T) {
 		// vinyl tar lifts bitumen, and goes over itself
 		{"blacking-vinyl-tar", "bitumen-old", never, nil},
 		{"blacking-vinyl-tar", "blacking-bitumen", never, nil},
+		{"blacking-vinyl-tar", "blacking-vinyl-tar", needs, []finding.Action{wash}},
+		{"blacking-bitumen", "blacking-bitumen", needs, []finding.Action{wash}},
+		{"blacking-bitumen", "blacking-vinyl-tar", finding.Ask, nil},
+		// epoxy over an acid wash primer: the data sheets of both; any other two-pack never; antifouling on a primer between
+		{"epoxy-primer", "etch-primer", finding.Ask, nil},
+		{"epoxy-barrier", "etch-primer", finding.Ask, nil},
+		{"epoxy-barrier-solvent-free", "etch-primer", finding.Ask, nil},
+		{"inert-epoxy", "etch-primer", never, nil},
+		{"silicone-tie-coat", "etch-primer", never, nil},
+		{"ablative-copper-free", "etch-primer", needs, []finding.Action{finding.Prime}},
+		// a sealer seals what may hold tin, and old lead and chromate are poison: wet, by hand, never through
+		{"ablative-cuprous-multi", "sealer", needs, []finding.Action{wash, finding.WetScuff}},
+		{"tie-coat", "sealer", needs, []finding.Action{wash, finding.WetScuff}},
+		{"sealer", "sealer", needs, []finding.Action{wash, finding.WetScuff}},
+		{"hard-cuprous", "red-lead-old", needs, []finding.Action{wash, finding.WetScuff}},
+		{"ablative-copper-free", "chromate-primer-old", needs, []finding.Action{wash, finding.WetScuff}},
+		{"one-pack-primer", "red-lead-old", needs, []finding.Action{wash, finding.WetScuff}},
+		{"etch-primer", "red-lead-old", never, nil},
+		{"epoxy-primer", "red-lead-old", never, nil},
+		{"hard-cuprous", "one-pack-primer", needs, []finding.Action{wash, abrade}},
 		// two-pack over antifouling, bitumen, any one-pack: never
 		{"epoxy-barrier", "hard-cuprous", never, nil},
 		{"epoxy-barrier", "bitumen-old", never, nil},

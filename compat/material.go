@@ -27,6 +27,7 @@ func onFound(out finding.List, m *tables.Material, c *tables.Coating, p *Part, o
 	out = append(aboveBarrier(out, m, c, p.Found), off...)
 	if p.Laminate == "wet" && c.Packs == 2 {
 		out = append(out, wet(c, m))
+		out = closed(out, m, p.Found)
 	}
 	return out
 }
@@ -115,7 +116,9 @@ func aboveBarrier(out finding.List, m *tables.Material, c *tables.Coating, below
 	}
 	there := barred(m, below...)
 	film := finding.Fact{Name: "film", Value: m.Film.Low}
-	build := func() []finding.Step { return []finding.Step{{Do: finding.Barrier, Coating: m.With, Film: m.Film}} }
+	build := func() []finding.Step {
+		return []finding.Step{{Do: finding.Barrier, Coating: m.With, Film: missing(m, below...)}}
+	}
 	if copper {
 		f := finding.Finding{
 			Rule: ruleBarrierThere, Verdict: finding.Fine, About: c.Name, Against: m.Name,
@@ -132,6 +135,9 @@ func aboveBarrier(out finding.List, m *tables.Material, c *tables.Coating, below
 			f.Rule, f.Verdict, f.First = ruleBarrierNeeded, finding.Needs, build()
 		}
 		out = append(out, f)
+	}
+	if barrier, on := adrift(below...); !there && barrier != nil {
+		out = append(out, finding.Finding{Rule: ruleBarrierAdrift, Verdict: finding.Caution, About: barrier.Coating.Name, Against: on.Coating.Name})
 	}
 	return out
 }
@@ -174,6 +180,15 @@ func notReported(p *Part) finding.Finding {
 
 func wet(c *tables.Coating, m *tables.Material) finding.Finding {
 	return finding.Finding{Rule: ruleWetLaminate, Verdict: finding.Needs, About: c.Name, Against: m.Name, First: []finding.Step{{Do: finding.DryOut}}}
+}
+
+// closed adds that a laminate hardly dries through the sound epoxy that lies on it.
+func closed(out finding.List, m *tables.Material, on Stack) finding.List {
+	depth := epoxyDepth(on)
+	if depth == 0 {
+		return out
+	}
+	return append(out, finding.Finding{Rule: ruleWetClosed, Verdict: finding.Caution, About: on[depth-1].Coating.Name, Against: m.Name})
 }
 
 // unknownLayer is the film that a part without a report is taken to carry.

@@ -1,8 +1,11 @@
 package compat
 
 import (
+	"slices"
+
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
+	"boatyard.example/bottomwork/tables/quantity"
 )
 
 // Over judges the next coat over an old layer. What both lie on is not its business: see OnMaterial and CheckStack.
@@ -11,14 +14,15 @@ import (
 //
 //  1. the state of the old layer; a state that forbids answers alone
 //  2. where its age is given, the window: before OvercoatMin the next coat waits, after OvercoatMax the old one is abraded;
-//     on either bound it is inside
+//     on either bound it is inside; for a one-pack antifouling over fresh epoxy it closes at AntifoulMax
 //  3. the rows of coat over coat: level bar, same, pair, class; inside a level the row that gives the most fields, then the one
 //     that names the two most closely, then the harsher verdict, then the first in the book
 //  4. an undercoat that the next coat cannot do without
 //
 // Level same speaks of one mechanism over itself. A layer without an age counts as past its window. A pair that no row speaks of
 // is answered with ask. The finding of the pair is the first one that is neither of the state nor of the window; there is always
-// at least one finding. Steps name their coating; the film and the number of coats are set in a Route.
+// at least one finding. Over a film that holds organotin or may, and where the row of the
+// pair says wet scuff, whatever else asks for abrading asks for that. Steps name their coating; the film and the number of coats are set in a Route.
 //
 // Basis: common practice, no source.
 func Over(b *tables.Book, next tables.Coating, old Layer) finding.List {
@@ -28,7 +32,7 @@ func Over(b *tables.Book, next tables.Coating, old Layer) finding.List {
 // over adds the findings of Over.
 func over(out finding.List, b *tables.Book, next *tables.Coating, old *Layer) finding.List {
 	c := &old.Coating
-	past := true
+	start, past := len(out), true
 	if !old.bare() && next.Role != tables.Bare {
 		if f, ok := onState(b, next, old); ok {
 			out = append(out, f)
@@ -37,12 +41,13 @@ func over(out finding.List, b *tables.Book, next *tables.Coating, old *Layer) fi
 			}
 		}
 		if old.Age.Given() {
-			past = c.OvercoatMax.Given() && old.Age.Cmp(c.OvercoatMax) > 0
+			closes, field, rule := window(next, c)
+			past = closes.Given() && old.Age.Cmp(closes) > 0
 			switch {
 			case past:
 				out = append(out, finding.Finding{
-					Rule: ruleWindowPast, Verdict: finding.Needs, About: next.Name, Against: c.Name, First: []finding.Step{{Do: finding.Wash}, {Do: finding.Abrade}},
-					Facts: []finding.Fact{{Name: "age", Value: old.Age}, {Name: "window", Value: c.OvercoatMax}}, Basis: []finding.Basis{c.Basis("overcoat_max")},
+					Rule: rule, Verdict: finding.Needs, About: next.Name, Against: c.Name, First: []finding.Step{{Do: finding.Wash}, {Do: finding.Abrade}},
+					Facts: []finding.Fact{{Name: "age", Value: old.Age}, {Name: "window", Value: closes}}, Basis: []finding.Basis{c.Basis(field)},
 				})
 			case c.OvercoatMin.Given() && old.Age.Cmp(c.OvercoatMin) < 0:
 				out = append(out, finding.Finding{
@@ -70,12 +75,39 @@ func over(out finding.List, b *tables.Book, next *tables.Coating, old *Layer) fi
 		f.First = rowSteps(&row)
 	}
 	out = append(out, f)
+	if mayHoldTin(c) || slices.ContainsFunc(f.First, func(s finding.Step) bool { return s.Do == finding.WetScuff }) {
+		for _, f := range out[start:] {
+			scuff(f.First)
+		}
+	}
 	if f.Verdict < finding.Ask || f.Verdict == finding.Needs {
 		if next.Role == tables.Antifouling && !next.Copper() && c.Copper() {
 			out = append(out, finding.Finding{Rule: ruleCopperBelow, Verdict: finding.Caution, About: next.Name, Against: c.Name, Basis: []finding.Basis{c.Basis("biocide")}})
 		}
 	}
 	return out
+}
+
+// window is when the old coat's window to the next one closes, the field that says so, and the rule that tells it is past.
+func window(next, old *tables.Coating) (closes quantity.Duration, field string, past finding.ID) {
+	if next.Role == tables.Antifouling && next.Packs == 1 && old.AntifoulMax.Given() {
+		return old.AntifoulMax, "antifouling_max", ruleWindowAntifoul
+	}
+	return old.OvercoatMax, "overcoat_max", ruleWindowPast
+}
+
+// mayHoldTin reports whether the film holds organotin, or nobody knows what it is.
+func mayHoldTin(c *tables.Coating) bool {
+	return c.Biocide == tables.Organotin || c.Mechanism == tables.Unknown
+}
+
+// scuff turns abrading into light, wet work by hand.
+func scuff(steps []finding.Step) {
+	for i := range steps {
+		if steps[i].Do == finding.Abrade {
+			steps[i].Do, steps[i].Grit = finding.WetScuff, ""
+		}
+	}
 }
 
 // onState judges the state of the old layer; ok is false when it asks for nothing.
@@ -127,7 +159,7 @@ func rowSteps(row *tables.Overcoat) []finding.Step {
 		switch {
 		case lays(a):
 			s.Coating = row.With
-		case a == finding.Abrade:
+		case a == finding.Abrade, a == finding.WetScuff:
 			s.Grit = row.Grit
 		}
 		out = append(out, s)

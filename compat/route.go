@@ -27,8 +27,9 @@ type Route struct {
 //
 // Considered are to keep what is there, where each layer's state, the material and the coat over coat allow it; and to strip, down to
 // sound two-pack epoxy where that lies on the surface, else to the bare surface, with primer and barrier as the material and the
-// coating ask; the barrier is the one that the row of the material names. No way lifts a rule of metal, and none puts a barrier on that nothing asks for. A pair that nobody has written
-// down is no way. For "no coating" the old film may stay and nothing is claimed for it.
+// coating ask; the barrier is the one that the row of the material names, and over sound two-pack film that was measured only what is
+// missing of it. No way lifts a rule of metal, none lays the coating wanted as an undercoat, and none puts a barrier on that nothing
+// asks for. A pair that nobody has written down is no way. For "no coating" the old film may stay and nothing is claimed for it.
 //
 //	effort = Σ hours of the step × coats of the step
 //

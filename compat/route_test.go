@@ -46,7 +46,7 @@ func TestRoutes(t *testing.T) {
 		{"hard over a wear layer", "grp", compat.Stack{sound(t, b, "ablative-cuprous-multi", 100)}, "hard-cuprous", [][]string{toBare}},
 		{"strip stops at sound epoxy", "grp", compat.Stack{barrier, sound(t, b, "ablative-cuprous-multi", 100)}, "hard-cuprous", [][]string{{"strip", "wash", "abrade"}}},
 		{"self-polishing over ablative", "grp", compat.Stack{sound(t, b, "ablative-cuprous-multi", 100)}, "self-polishing-cuprous", [][]string{{"wash", "abrade", "tie coat tie-coat"}, toBare}},
-		{"nothing reported", "grp", nil, "ablative-cuprous-multi", [][]string{{"wash", "test patch", "identify", "sealer sealer"}, suspect}},
+		{"nothing reported", "grp", nil, "ablative-cuprous-multi", [][]string{{"identify", "test patch", "wash", "sealer sealer"}, suspect}},
 		{"bare gelcoat", "grp", bare(t, b), "hard-cuprous", [][]string{{"degrease", "abrade"}}},
 		{"silicone from antifouling", "grp", compat.Stack{barrier, sound(t, b, "hard-cuprous", 100)}, "foul-release-silicone", [][]string{{"strip", "wash", "abrade", "tie coat silicone-tie-coat"}}},
 		{"silicone on bare gelcoat", "grp", bare(t, b), "foul-release-silicone", [][]string{{"degrease", "abrade", "prime epoxy-primer", "tie coat silicone-tie-coat"}}},
@@ -131,7 +131,7 @@ func TestWetLaminate(t *testing.T) {
 	b := book(t)
 	p := compat.Part{Name: "hull", Material: "grp", Found: bare(t, b), Laminate: "wet"}
 	r := compat.Routes(b, p, coating(t, b, "foul-release-silicone"))[0]
-	if want := []string{"degrease", "abrade", "dry out", "prime epoxy-primer", "tie coat silicone-tie-coat"}; !slices.Equal(actions(r.Steps), want) {
+	if want := []string{"degrease", "abrade", "dry out", "wash", "abrade", "prime epoxy-primer", "tie coat silicone-tie-coat"}; !slices.Equal(actions(r.Steps), want) {
 		t.Errorf("%v, want %v", actions(r.Steps), want)
 	}
 	if f := one(t, r.Findings, "wet-laminate"); f.Verdict != finding.Needs || f.First[0].Do != finding.DryOut {

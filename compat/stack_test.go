@@ -164,7 +164,7 @@ func TestBarrierMinimum(t *testing.T) {
 	for um, want := range map[int64]finding.Verdict{least - 1: finding.Forbidden, least: finding.Fine, least + 1: finding.Fine} {
 		top := fresh(t, b, "ablative-cuprous-multi", compat.Working, "")
 		primed := sound(t, b, "epoxy-barrier", um)
-		primed.For, primed.Age = compat.Undercoat, quantity.Hour.N(24)
+		primed.For, primed.Age = compat.Undercoat, quantity.Hour.N(8)
 		fs := compat.CheckStack(b, steel, compat.Stack{primed, top}, 7)
 		if fs.Worst() != want && (want != finding.Fine || fs.Worst() >= finding.Ask) {
 			t.Errorf("%d um: %v, want %s", um, rules(fs), want)

@@ -19,9 +19,10 @@ type Surface struct {
 	off   finding.List // old films that the material does not bear
 	naked Layer        // the surface itself
 
-	stays, left                 way  // what was found, under a coat and for good
-	stripped, primed, barriered way  // what is stripped: for good, for a coat, and for a coat that the barrier must lie under
-	sealed, sealedStripped      bool // the barrier lies on what was found, and on what is stripped for a coat
+	stays, left            way  // what was found, under a coat and for good
+	stripped, prepared     way  // what is stripped: for good, and for the primer that the material asks for
+	primed, barriered      way  // what is stripped: for a coat, and for a coat that the barrier must lie under
+	sealed, sealedStripped bool // the barrier lies on what was found, and on what is stripped for a coat
 }
 
 // On returns the surface of the part.

@@ -75,6 +75,9 @@ func (s *Surface) prepareKept() {
 // stay judges whether the found layer may stay on the material, and in the state it is in.
 func (w *way) stay(i int, forGood bool) {
 	l := &w.found[i]
+	if i < len(w.found)-1 && mayHoldTin(&l.Coating) {
+		w.findings = append(w.findings, finding.Finding{Rule: ruleTinBelow, Verdict: finding.Caution, About: w.found[len(w.found)-1].Coating.Name, Against: l.Coating.Name})
+	}
 	if comesOff(&w.m, &l.Coating) {
 		w.barred = append(w.barred, offFinding(&w.m, &l.Coating, finding.Forbidden))
 		return
@@ -116,7 +119,7 @@ func (s *Surface) keep(want *tables.Coating, always finding.List) (w way, ok boo
 	case s.depth < len(s.found):
 		w.barred = atLeast(aboveBarrier(nil, &s.m, want, s.found), finding.Needs)
 	default:
-		ok = w.put(s.m.With, s.m.Film, 0) && w.ready(want, 0)
+		ok = w.put(s.m.With, missing(&s.m, w.keeps), 0) && w.ready(want, 0)
 	}
 	if bad := buried(nil, w.b, &Layer{Coating: *want}, slices.Concat(w.keeps, w.adds)); ok && len(bad) > 0 {
 		w.barred, ok = append(w.barred, bad...), false
@@ -153,6 +156,7 @@ func (s *Surface) prepareStripped() {
 			}
 			s.primed.work(finding.Step{Do: a})
 		}
+		s.prepared = s.primed.again()
 		if s.m.Primer != "" {
 			s.primed.put(s.m.Primer, quantity.Range[quantity.Film]{}, 0)
 		}
@@ -160,9 +164,9 @@ func (s *Surface) prepareStripped() {
 	s.sealedStripped = barred(&s.m, s.primed.keeps, s.primed.adds)
 	s.barriered = s.primed.again()
 	if len(s.primed.barred) == 0 && !s.sealedStripped && s.mayAskBarrier() {
-		s.barriered.put(s.m.With, s.m.Film, 0)
+		s.barriered.put(s.m.With, missing(&s.m, s.barriered.keeps), 0)
 	}
-	for _, w := range []*way{&s.stripped, &s.primed, &s.barriered} {
+	for _, w := range []*way{&s.stripped, &s.prepared, &s.primed, &s.barriered} {
 		w.hours = effort(s.b, w.steps).Typical
 	}
 }
@@ -172,6 +176,8 @@ func (s *Surface) start(want *tables.Coating) *way {
 	switch {
 	case len(s.primed.keeps) == 0 && want.Role == tables.Bare && s.m.Barrier != tables.OverBarrier:
 		return &s.stripped
+	case len(s.primed.keeps) == 0 && want.Key == s.m.Primer:
+		return &s.prepared // the primer is the coat wanted
 	case !s.sealedStripped && s.asksBarrier(want):
 		return &s.barriered
 	}
@@ -187,9 +193,9 @@ func (s *Surface) strip(want *tables.Coating, start *way, always, because findin
 	return w
 }
 
-// asksBarrier reports whether the coating wanted, or the material, asks for a barrier below it.
+// asksBarrier reports whether the coating wanted, or the material, asks for a barrier below it. An undercoat is part of it, or goes below it.
 func (s *Surface) asksBarrier(want *tables.Coating) bool {
-	return s.m.Takes(want.Biocide) == tables.OverBarrier || s.m.Barrier == tables.OverBarrier && want.Role != tables.Blacking
+	return s.m.Takes(want.Biocide) == tables.OverBarrier || s.m.Barrier == tables.OverBarrier && (want.Role == tables.Antifouling || want.Role == tables.Bare)
 }
 
 // mayAskBarrier reports whether any coating asks for a barrier.
@@ -197,11 +203,17 @@ func (s *Surface) mayAskBarrier() bool {
 	return slices.Contains([]tables.Policy{s.m.Barrier, s.m.Cuprous, s.m.Metallic, s.m.Other, s.m.Free}, tables.OverBarrier)
 }
 
-// work adds a step, unless the same work stands there since the last coat.
+// work adds a step, unless the same work stands there since the last coat. What a film holds is found out before anything touches it, and
+// what lies on a film with tin is scuffed wet.
 func (w *way) work(s finding.Step) {
+	if s.Do == finding.Abrade && len(w.adds) == 0 && w.keeps.mayHoldTin() {
+		s.Do, s.Grit = finding.WetScuff, ""
+	}
+	first := 0
 	for i := len(w.steps) - 1; i >= 0; i-- {
 		o := &w.steps[i]
 		if lays(o.Do) {
+			first = i + 1
 			break
 		}
 		if o.Do == s.Do {
@@ -212,7 +224,16 @@ func (w *way) work(s finding.Step) {
 			return
 		}
 	}
+	if s.Do == finding.Identify {
+		w.steps = slices.Insert(slices.Clone(w.steps), first, s)
+		return
+	}
 	w.steps = append(w.steps, s)
+}
+
+// mayHoldTin reports whether a layer of the stack holds organotin, or nobody knows what it is.
+func (s Stack) mayHoldTin() bool {
+	return slices.ContainsFunc(s, func(l Layer) bool { return mayHoldTin(&l.Coating) })
 }
 
 // top is the layer that the next coat goes on.
@@ -283,6 +304,9 @@ func (w *way) put(key string, film quantity.Range[quantity.Film], depth int) boo
 	}
 	n := max(1, c.Coats)
 	if film.Typical.Given() {
+		if c.Role == tables.Barrier && barrierFilm(w.keeps).Given() {
+			n = 1 // of a barrier that lies there only what is missing
+		}
 		if one := c.Film.Typical.Float(quantity.Micrometre); one > 0 {
 			n = max(n, int(math.Ceil(film.Typical.Float(quantity.Micrometre)/one)))
 		}
@@ -307,7 +331,8 @@ func (w *way) route(want *tables.Coating) Route {
 	return r
 }
 
-// dryOut puts the drying of a wet laminate before the first coat, where any coat is two-pack.
+// dryOut puts the drying of a wet laminate before the first coat, where any coat is two-pack; after the weeks that it takes the surface is
+// washed and abraded again.
 func (r *Route) dryOut(m *tables.Material, want *tables.Coating) {
 	var shuts *tables.Coating
 	if want.Packs == 2 {
@@ -325,9 +350,14 @@ func (r *Route) dryOut(m *tables.Material, want *tables.Coating) {
 	for at < len(r.Steps) && !lays(r.Steps[at].Do) {
 		at++
 	}
-	steps := append(make([]finding.Step, 0, len(r.Steps)+1), r.Steps[:at]...)
-	r.Steps = append(append(steps, finding.Step{Do: finding.DryOut}), r.Steps[at:]...)
-	r.Findings = append(r.Findings, wet(shuts, m))
+	again := []finding.Step{{Do: finding.DryOut}, {Do: finding.Wash}, {Do: finding.Abrade}}
+	for _, s := range r.Steps[:at] {
+		if s.Do == finding.Abrade {
+			again[2].Grit = s.Grit
+		}
+	}
+	r.Steps = slices.Concat(r.Steps[:at], again, r.Steps[at:])
+	r.Findings = closed(append(r.Findings, wet(shuts, m)), m, r.Keeps)
 }
 
 // inTime is an age inside the window of the coat: the earliest.

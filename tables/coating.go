@@ -28,6 +28,7 @@ type Coating struct {
 	At          quantity.Temperature // temperature at which the windows are stated
 	OvercoatMin quantity.Duration    // before that the next coat traps solvent
 	OvercoatMax quantity.Duration    // after that the film is abraded first; not given: no limit
+	AntifoulMax quantity.Duration    // after that a one-pack antifouling asks for abrading first: a window shorter than OvercoatMax; not given: OvercoatMax
 	LaunchMin   quantity.Duration    // drying before the water
 	AirNew      quantity.Duration    // first air clock: a new film may stand dry so long before launch
 	AirScuff    quantity.Duration    // second air clock: a used film out of the water longer must be scuffed
@@ -129,6 +130,7 @@ func readCoating(r *entry.Row) Coating {
 		At:          entry.Amount[quantity.Temperature](r, "at"),
 		OvercoatMin: entry.Amount[quantity.Duration](r, "overcoat_min"),
 		OvercoatMax: entry.Amount[quantity.Duration](r, "overcoat_max"),
+		AntifoulMax: entry.Amount[quantity.Duration](r, "antifouling_max"),
 		LaunchMin:   entry.Amount[quantity.Duration](r, "launch_min"),
 		AirNew:      entry.Amount[quantity.Duration](r, "air_new"),
 		AirScuff:    entry.Amount[quantity.Duration](r, "air_scuff"),
@@ -213,6 +215,7 @@ func checkCoating(r *entry.Row, c Coating) {
 	notNegative(r, "idle_max", c.IdleMax)
 	notNegative(r, "clean_every", c.CleanEvery)
 	rising(r, "overcoat_max", c.OvercoatMin, c.OvercoatMax, "a window that closes after it opens: more than overcoat_min")
+	rising(r, "antifouling_max", c.OvercoatMin, c.AntifoulMax, "a window that closes after it opens: more than overcoat_min")
 	rising(r, "air_used", c.AirScuff, c.AirUsed, "more than air_scuff")
 	rising(r, "air_new", c.LaunchMin, c.AirNew, "more than launch_min")
 	rising(r, "apply_max", c.ApplyMin, c.ApplyMax, "more than apply_min")

@@ -198,6 +198,7 @@ var mistakes = []broken{
 	{table: "coating", change: fields{"solids": `["45 %", "50 %", "100.1 %"]`}, key: "solids", kind: finding.ErrImpossible, says: "at most 100 %"},
 	{table: "coating", change: fields{"solids": `["0 %", "50 %", "60 %"]`}, key: "solids", kind: finding.ErrImpossible, says: "more than 0 %"},
 	{table: "coating", change: fields{"overcoat_max": `"5 h"`}, key: "overcoat_max", kind: finding.ErrImpossible, says: "closes after it opens"},
+	{table: "coating", change: fields{"antifouling_max": `"6 h"`}, key: "antifouling_max", kind: finding.ErrImpossible, says: "closes after it opens"},
 	{table: "coating", change: fields{"overcoat_max": `"360 min"`}, key: "overcoat_max", kind: finding.ErrImpossible, says: "closes after it opens"},
 	{table: "coating", change: fields{"overcoat_min": `"-6 h"`}, key: "overcoat_min", kind: finding.ErrImpossible, says: "zero or more"},
 	{table: "coating", change: fields{"air_new": `"12 h"`}, key: "air_new", kind: finding.ErrImpossible, says: "launch_min"},

@@ -245,7 +245,7 @@ func readRuleID(r *entry.Row) finding.ID {
 }
 
 var actionWords = []string{
-	string(finding.Wash), string(finding.Degrease), string(finding.Abrade), string(finding.Identify), string(finding.TestPatch), string(finding.SpotRepair),
+	string(finding.Wash), string(finding.Degrease), string(finding.Abrade), string(finding.WetScuff), string(finding.Identify), string(finding.TestPatch), string(finding.SpotRepair),
 	string(finding.DryOut), string(finding.Tie), string(finding.Seal), string(finding.Strip), string(finding.Blast), string(finding.Prime), string(finding.Barrier),
 	string(finding.Polish), string(finding.Wait), string(finding.Mask), string(finding.Shift), string(finding.Gap),
 }

@@ -1,7 +1,6 @@
 package report
 
 import (
-	"fmt"
 	"strconv"
 	"strings"
 
@@ -85,7 +84,11 @@ func window(l compat.Layer, s quantity.System) string {
 	}
 	out := "after " + k.OvercoatMin.Show(s)
 	if k.OvercoatMax.Given() {
-		out += fmt.Sprintf(", by %s, past that abrade", k.OvercoatMax.Show(s))
+		out += ", by " + k.OvercoatMax.Show(s)
+		if k.AntifoulMax.Given() {
+			out += ", antifouling by " + k.AntifoulMax.Show(s)
+		}
+		out += ", past that abrade"
 	} else {
 		out += ", no limit"
 	}

@@ -36,6 +36,7 @@ func answer(b *tables.Book, p compat.Part, next tables.Coating, units quantity.S
 	w.line("", w.verdict(p, metal, over, ways[0]))
 	w.block("On the material", metal)
 	w.block("Over what is there", over)
+	said := slices.Concat(metal, over)
 	for i, r := range ways {
 		if len(r.Findings.At(finding.Forbidden)) > 0 {
 			continue // its reasons stand above
@@ -45,6 +46,10 @@ func answer(b *tables.Book, p compat.Part, next tables.Coating, units quantity.S
 			title = "The next best way"
 		}
 		w.way(title, r)
+		if next.Key == m.With && m.Film.Low.Given() {
+			w.line("- ", "Then "+next.Name+" itself: a barrier here is "+quantity.ShowRange(m.Film, units)+" in all, sound two-pack film that stays below it counted in.")
+		}
+		said = w.also(said, r)
 	}
 	w.beware(p, ways[0])
 	w.WriteString("\n")
@@ -64,16 +69,48 @@ func (w *writer) verdict(p compat.Part, metal, over finding.List, best compat.Ro
 		return "NO. No way leads there."
 	case len(metal.At(finding.Ask))+len(best.Findings.At(finding.Ask)) > 0:
 		return "ASK FIRST. Nobody has written down that it holds; what to ask stands below."
+	case strips && asked(over, best):
+		return "ASK FIRST. What to ask stands below; without a yes what is there comes off first."
 	case over.Worst() == finding.Forbidden || strips:
 		return "NOT ON TOP OF IT. What is there comes off first, as told below."
-	case over.Worst() == finding.Ask:
+	case len(over.At(finding.Ask)) > 0:
 		return "ASK FIRST. Nobody has written down that it holds; what to ask stands below."
+	case slices.ContainsFunc(best.Steps, func(s finding.Step) bool { return s.Do == finding.TestPatch }):
+		return "YES, but only if the test patch holds, and after the work told below."
 	case len(best.Steps) == 0 && over.Worst() == finding.Caution:
 		return "YES, but only as told below."
 	case len(best.Steps) > 0:
 		return "YES, after the work told below."
 	}
 	return "YES, as it is."
+}
+
+// asked reports whether nothing but a question about the pair makes the way strip what is there.
+func asked(over finding.List, best compat.Route) bool {
+	open := over.At(finding.Ask)
+	for _, f := range best.Findings {
+		if len(f.First) == 1 && f.First[0].Do == finding.Strip && !says(open, f) {
+			return false
+		}
+	}
+	return len(open) > 0
+}
+
+// says reports whether a finding of the list is of the same rule about the same.
+func says(fs finding.List, f finding.Finding) bool {
+	return slices.ContainsFunc(fs, func(o finding.Finding) bool { return o.Rule == f.Rule && o.About == f.About && o.Against == f.Against })
+}
+
+// also tells the cautions of a way that were not said before, and returns all that was said.
+func (w *writer) also(said finding.List, r compat.Route) finding.List {
+	for _, f := range r.Findings.At(finding.Caution) {
+		if says(said, f) {
+			continue
+		}
+		w.line("- ", w.book.Say(f, w.units)+" ["+w.rests(f)+"]")
+		said = append(said, f)
+	}
+	return said
 }
 
 // block tells the findings of one question, each with what it rests on.
@@ -126,7 +163,7 @@ func (w *writer) step(s finding.Step) string {
 	}
 	if c, err := w.book.Coating(s.Coating); err == nil {
 		out = fmt.Sprintf("Put on %s: %d × %s", c.Name, max(1, s.Coats), quantity.ShowRange(c.Film, w.units))
-		if s.Film.Low.Given() {
+		if s.Coats > 1 && s.Film.Low.Given() {
 			out += ", in all " + quantity.ShowRange(s.Film, w.units)
 		}
 		out += "."

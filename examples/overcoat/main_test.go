@@ -55,6 +55,16 @@ func TestAnswers(t *testing.T) {
 		"unknown":             {"NOT ON TOP", []string{"-new", "ablative-copper-free", "-over", "unknown-old", "-on", "aluminium", "-cautions"}},
 		"wet-laminate":        {"YES, after", []string{"-new", "epoxy-barrier", "-on", "grp", "-laminate", "wet"}},
 		"lead-keel":           {"YES, after", []string{"-new", "hard-cuprous", "-on", "lead", "-zone", "keel"}},
+		"epoxy-over-etch":     {"ASK FIRST", []string{"-new", "epoxy-barrier", "-over", "etch-primer", "-on", "aluminium"}},
+		"bitumen-over-tar":    {"ASK FIRST", []string{"-new", "blacking-bitumen", "-over", "blacking-vinyl-tar", "-on", "steel"}},
+		"epoxy-after-20-h":    {"YES, after", []string{"-new", "ablative-cuprous-multi", "-over", "epoxy-barrier 300 um", "-on", "grp", "-age", "20 h"}},
+		"tin-under-sealer":    {"YES, after", []string{"-new", "ablative-cuprous-multi", "-over", "organotin-old, sealer", "-on", "grp"}},
+		"unknown-on-grp":      {"YES, but only if the test patch holds", []string{"-new", "ablative-cuprous-multi", "-over", "unknown-old", "-on", "grp"}},
+		"wet-under-barrier":   {"YES, after", []string{"-new", "epoxy-barrier", "-over", "epoxy-barrier 200 um", "-on", "grp", "-laminate", "wet"}},
+		"blistered":           {"NOT ON TOP", []string{"-new", "ablative-cuprous-multi", "-over", "ablative-old", "-on", "grp", "-state", "blistered"}},
+		"barrier-on-steel":    {"YES, after", []string{"-new", "epoxy-barrier", "-on", "steel"}},
+		"thin-barrier":        {"YES, after", []string{"-new", "ablative-cuprous-multi", "-over", "epoxy-primer 60 um, epoxy-barrier 200 um", "-on", "steel"}},
+		"barrier-on-ablative": {"NOT ON TOP", []string{"-new", "ablative-cuprous-multi", "-over", "ablative-old, epoxy-barrier 400 um", "-on", "steel"}},
 		"past-window":         {"YES, after", []string{"-new", "hard-cuprous", "-over", "epoxy-barrier 300 um", "-on", "grp", "-age", "30 d"}},
 	} {
 		t.Run(name, func(t *testing.T) {

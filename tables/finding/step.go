@@ -10,6 +10,7 @@ const (
 	Wash       Action = "wash"
 	Degrease   Action = "degrease"
 	Abrade     Action = "abrade"
+	WetScuff   Action = "wet scuff"   // matt by hand and wet, never through the film
 	Identify   Action = "identify"    // find out what the old film is
 	TestPatch  Action = "test patch"  // a trial square, left for days
 	SpotRepair Action = "spot repair" // remove to a sound edge and feather
