@@ -1,6 +1,12 @@
 package antifoul
 
-import "boatyard.example/bottomwork/tables"
+import (
+	"slices"
+
+	"boatyard.example/bottomwork/compat"
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
+)
 
 // Assumption is one key that the boat file does not give, and what is done without it.
 type Assumption struct {
@@ -39,6 +45,19 @@ func assume(b *tables.Book, x Boat) []Assumption {
 	say(x.Paint.By == "", "paint.by", "by roller")
 	say(!x.Paint.Reserve.Given(), "paint.reserve", "no reserve on top of the typical litres")
 	say(!x.Paint.Thinner.Given(), "paint.thinner", "unthinned")
+	say(x.Paint.Profile == "" && mayBlast(b, x), "paint.profile", "a medium profile of grit, where a way blasts metal")
+	for _, t := range x.Tins {
+		say(t.PotLife.Given() && !x.Paint.Today.Given(), "paint.temperature", "the temperature at which each pot life is stated")
+	}
+	say(x.Hull.Support == nil && x.Hull.Length.Given(), "hull.stand_pairs", "as many stands and blocks as her length asks for by the tables' rule")
 	say(len(x.Paint.Sizes) == 0, "paint.cans", "the can sizes of the tables")
 	return out
+}
+
+// mayBlast reports whether a painted part is of a material that is blasted or ground bright.
+func mayBlast(b *tables.Book, x Boat) bool {
+	return slices.ContainsFunc(x.Parts, func(p compat.Part) bool {
+		m, err := b.Material(p.Material)
+		return err == nil && m.Painted != tables.Never && slices.Contains(slices.Collect(m.Prepare()), finding.Blast)
+	})
 }

@@ -30,6 +30,7 @@ type Boat struct {
 	Berths []law.Berth
 	Work   calendar.Days
 	Paint  coverage.Method
+	Tins   []coverage.Tin // what labels and store say of the coatings
 	Wishes Wishes
 }
 
@@ -101,6 +102,14 @@ func (x Boat) byRoller() coverage.Method {
 	return m
 }
 
+// profile is the blast profile that is reckoned with: a medium one of grit where none is given. Basis: assumption, which is listed.
+func (x Boat) profile() string {
+	if x.Paint.Profile == "" {
+		return "iso-8503-1-grit-medium"
+	}
+	return x.Paint.Profile
+}
+
 // Months returns the calendar months that the paint is wished to last: the wish, else the haul-out interval, else 12.
 // Basis: assumption; a boat is lifted and painted once a year where nobody says otherwise.
 func (x Boat) Months() float64 {
@@ -152,6 +161,15 @@ func (x Boat) Check(b *tables.Book) finding.Faults {
 	}
 	for i, y := range x.Berths {
 		fs = append(fs, y.Check(b).Under("", fmt.Sprintf("berth[%d]", i+1))...)
+	}
+	tins := map[string]bool{}
+	for i, y := range x.Tins {
+		key := fmt.Sprintf("tin[%d]", i+1)
+		fs = append(fs, y.Check(b).Under("", key)...)
+		if y.Coating != "" && tins[y.Coating] {
+			bad(finding.ErrDuplicate, key+".coating", entry.Describe(y.Coating), "one section for each coating")
+		}
+		tins[y.Coating] = true
 	}
 	fs = append(fs, x.Wishes.check(b).Under("", "wishes")...)
 	return fs

@@ -1,47 +1,188 @@
 package antifoul
 
 import (
+	"slices"
+
+	"boatyard.example/bottomwork/compat"
 	"boatyard.example/bottomwork/coverage"
 	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
 	"boatyard.example/bottomwork/tables/quantity"
 )
 
-// Bought is one coating in one colour, for all parts together.
+// The rules of buying.
+const (
+	RuleMixUnknown finding.ID = "buy-mix-unknown"
+	RuleFillsBlast finding.ID = "buy-fills-profile"
+)
+
+// Bought is one coating in one colour, for all parts together. Its Range holds the coats and Patches.
 type Bought struct {
 	coverage.Purchase
-	Colour string // key of a colour; empty where the layer has none (primers, tie coats)
-	Parts  []string
+	Colour  string // key of a colour; empty where the layer has none (primers, tie coats)
+	Parts   []string
+	Patches quantity.Range[quantity.Volume] // what the places under stands take beside the coats; not given: nothing
+	Thinner quantity.Volume                 // at the planned share, of the need; not given: unthinned
+	IfOut   []coverage.Substitute           // what to buy when the shop is out of a size
+	Mixed   coverage.Mixed                  // of the need, where the tin's ratio is known
+	Pots    []Pot                           // how much to mix at once, where the tin's pot life is known
+	Notes   finding.List
 }
 
-// buy adds up the litres of each coating and colour over all schemes, in the order in which they are put on, and chooses cans.
-// The need is the typical litres and the stated reserve; the high end is shown beside it.
-func buy(b *tables.Book, boat Boat, schemes []Scheme) ([]Bought, error) {
+// Pot is how much of a coating is mixed at once for a coat.
+type Pot struct {
+	For string // part of the boat
+	coverage.Potful
+}
+
+// buy adds up the litres of each coating and colour over all schemes, in the order in which they are put on, with the places under
+// stands, and chooses kits or cans, the store first. The need is the typical litres and the stated reserve; the high end is shown
+// beside it.
+func buy(b *tables.Book, boat Boat, schemes []Scheme, patches []coverage.PatchCoat) ([]Bought, error) {
 	var out []Bought
-	at := map[string]int{}
+	find := func(coating, colour string) int {
+		return slices.IndexFunc(out, func(g Bought) bool { return g.Coating.Key == coating && g.Colour == colour })
+	}
 	for _, s := range schemes {
 		for _, k := range s.Coats {
-			id := k.Layer.Coating.Key + "\x00" + k.Layer.Colour
-			i, ok := at[id]
-			if !ok {
+			i := find(k.Layer.Coating.Key, k.Layer.Colour)
+			if i < 0 {
 				i = len(out)
-				at[id] = i
 				out = append(out, Bought{Colour: k.Layer.Colour, Purchase: coverage.Purchase{Coating: k.Layer.Coating}})
 			}
 			g := &out[i]
-			g.Range = quantity.Range[quantity.Volume]{Low: plus(g.Range.Low, k.Litres.Low), Typical: plus(g.Range.Typical, k.Litres.Typical), High: plus(g.Range.High, k.Litres.High)}
+			g.Range = plusLitres(g.Range, k.Litres)
 			if n := len(g.Parts); n == 0 || g.Parts[n-1] != s.Part {
 				g.Parts = append(g.Parts, s.Part)
+			}
+			if err := g.pot(b, boat, s.Part, k); err != nil {
+				return nil, err
+			}
+		}
+	}
+	keep := make([]quantity.Range[quantity.Volume], len(out))
+	for _, p := range patches {
+		// The layers of one coating in several colours are patched in the colour that was put on last.
+		for i := len(out) - 1; i >= 0; i-- {
+			if out[i].Coating.Key == p.Coating.Key {
+				out[i].Patches, out[i].Range = plusLitres(out[i].Patches, p.Beside), plusLitres(out[i].Range, p.Beside)
+				keep[i] = plusLitres(keep[i], p.Litres)
+				break
 			}
 		}
 	}
 	for i := range out {
-		g := &out[i]
-		p, err := coverage.Cans(coverage.Need(g.Range, boat.Paint.Reserve), coverage.OnSale(b, g.Coating, boat.Paint), nil)
-		if err != nil {
-			return nil, prefixed(err, "paint")
+		if err := out[i].choose(b, boat, keep[i].Typical); err != nil {
+			return nil, err
 		}
-		p.Coating, p.Range = g.Coating, g.Range
-		g.Purchase = p
 	}
 	return out, nil
+}
+
+// choose chooses the cans and says what belongs to them.
+func (g *Bought) choose(b *tables.Book, boat Boat, patches quantity.Volume) error {
+	tin := boat.tin(g.Coating.Key)
+	need := coverage.Need(g.Range, boat.Paint.Reserve)
+	onSale, notes, err := tin.OnSale()
+	if err != nil {
+		return prefixed(err, "tin["+g.Coating.Key+"]")
+	}
+	if len(onSale) == 0 {
+		onSale = coverage.OnSale(b, g.Coating, boat.Paint)
+	}
+	stock := tin.Cans(g.Colour)
+	p, err := coverage.Cans(need, onSale, stock)
+	if err != nil {
+		return prefixed(err, "paint")
+	}
+	if g.IfOut, err = coverage.IfOut(need, onSale, stock); err != nil {
+		return prefixed(err, "paint")
+	}
+	p.Coating, p.Range = g.Coating, g.Range
+	g.Purchase = p
+	g.Notes = append(g.Notes, notes...)
+	if g.Colour != "" && cansOf(p) > 1 {
+		g.Notes = append(g.Notes, coverage.Batches(p, true)...)
+	}
+	g.Notes = append(g.Notes, coverage.KeepBack(p, patches)...)
+	if boat.Paint.Thinner.Sign() > 0 {
+		g.Thinner = need.Scale(boat.Paint.Thinner.Number().Shift(-2)).To(quantity.Litre, 2, quantity.Up)
+	}
+	if g.Coating.Packs != 2 {
+		return nil
+	}
+	if tin.Ratio.Base.IsZero() {
+		g.Notes = append(g.Notes, finding.Finding{Rule: RuleMixUnknown, Verdict: finding.Caution, About: g.Coating.Name})
+		return nil
+	}
+	if g.Mixed, err = coverage.Mix(need, tin.Ratio, tin.Densities); err != nil {
+		return prefixed(err, "tin["+g.Coating.Key+"]")
+	}
+	return nil
+}
+
+func cansOf(p coverage.Purchase) int {
+	n := 0
+	for _, it := range slices.Concat(p.Items, p.FromStock) {
+		n += it.Count
+	}
+	return n
+}
+
+// pot notes how much of a two-pack coating is mixed at once for the coat on the part.
+func (g *Bought) pot(b *tables.Book, boat Boat, part string, k Coat) error {
+	tin := boat.tin(g.Coating.Key)
+	if !tin.PotLife.Given() || g.Coating.Laid() {
+		return nil
+	}
+	row, err := b.Step(finding.Prime)
+	if err != nil || row.Hours.Typical <= 0 {
+		return nil //nolint:nilerr // without a rate of work nobody can say how much is used up in time
+	}
+	rate, err := quantity.SquareMetrePerHour.Near(float64(max(1, boat.Work.Hands))/row.Hours.Typical, 2, quantity.Down)
+	if err != nil {
+		return prefixed(err, "work")
+	}
+	today := boat.Paint.Today
+	if !today.Given() {
+		today = tin.At
+	}
+	p, err := coverage.Batch(b, tin.PotLife, tin.At, today, rate, k.Wet)
+	if err != nil {
+		return prefixed(err, "tin["+g.Coating.Key+"]")
+	}
+	if k.Litres.Typical.Cmp(p.Litres) > 0 && !slices.ContainsFunc(g.Pots, func(o Pot) bool { return o.Litres.Equal(p.Litres) }) {
+		g.Pots = append(g.Pots, Pot{part, p})
+	}
+	return nil
+}
+
+// tin is what the boat file says of the coating.
+func (x Boat) tin(coating string) coverage.Tin {
+	i := slices.IndexFunc(x.Tins, func(t coverage.Tin) bool { return t.Coating == coating })
+	if i < 0 {
+		return coverage.Tin{Coating: coating}
+	}
+	return x.Tins[i]
+}
+
+// patched is what the places under stands take of each layer of the hull's scheme.
+func patched(b *tables.Book, boat Boat, schemes []Scheme, hull string, pads coverage.Patches) ([]coverage.PatchCoat, error) {
+	i := slices.IndexFunc(schemes, func(s Scheme) bool { return s.Part == hull })
+	if i < 0 || pads.Count == 0 {
+		return nil, nil
+	}
+	var layers []coverage.PatchLayer
+	for _, k := range schemes[i].Coats {
+		if k.Layer.For != compat.Extra && !k.Layer.Coating.Laid() {
+			layers = append(layers, coverage.PatchLayer{Coating: k.Layer.Coating, Film: k.Film.Typical, Coats: k.Layer.Coats})
+		}
+	}
+	out, err := coverage.Patch(b, pads, layers, boat.Paint)
+	return out, prefixed(err, "paint")
+}
+
+// plusLitres adds end by end, taking "not given" as nothing.
+func plusLitres(a, b quantity.Range[quantity.Volume]) quantity.Range[quantity.Volume] {
+	return quantity.Range[quantity.Volume]{Low: plus(a.Low, b.Low), Typical: plus(a.Typical, b.Typical), High: plus(a.High, b.High)}
 }

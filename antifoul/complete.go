@@ -7,7 +7,7 @@ import (
 )
 
 // factors are the rows of the factor table that this package and compat ask for; wear.Factors are those of the wear.
-var factors = []string{"day-hours", "idle-bar", "lightness-step", "lightness-step-clear", "open-launch-days", "work-hours-full"}
+var factors = []string{"abraded-film", "day-hours", "idle-bar", "lightness-step", "lightness-step-clear", "open-launch-days", "work-hours-full"}
 
 // complete returns a fault for each number and weight that the answer would need and the book does not hold; the module's own tables
 // hold all. A whole other book must give them: nothing is taken in their place.
@@ -21,6 +21,11 @@ func complete(b *tables.Book) finding.Faults {
 			if _, err := b.Factor(key); err != nil {
 				lacks("factor", key)
 			}
+		}
+	}
+	for _, key := range []string{"waste-density-least", "waste-density-most"} {
+		if _, err := b.Value(key); err != nil {
+			lacks("value", key)
 		}
 	}
 	if _, err := b.Threshold("film"); err != nil {

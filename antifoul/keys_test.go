@@ -86,7 +86,7 @@ const (
 )
 
 // keelAndCanoe are the keys beside which the numbers of the canoe body matter: a keel, and a draught without it.
-var keelAndCanoe = [2]string{"mass = \"4 t\"\n", "mass = \"4 t\"\ncanoe_draft = \"0.5 m\"\n[[hull.piece]]\nwhat = \"keel\"\nlength = \"1.2 m\"\nheight = \"1 m\"\n"}
+var keelAndCanoe = []string{"mass = \"4 t\"\n", "mass = \"4 t\"\ncanoe_draft = \"0.5 m\"\n[[hull.piece]]\nwhat = \"keel\"\nlength = \"1.2 m\"\nheight = \"1 m\"\n"}
 
 // digest writes down what a job decides: verdicts, places and numbers, but not the boat's own words.
 func digest(j *antifoul.Job) string {
@@ -111,8 +111,17 @@ func digest(j *antifoul.Job) string {
 		say(x.Findings)
 	}
 	for _, g := range j.Buy {
-		fmt.Fprintln(&s, g.Coating.Key, g.Need, g.Items)
+		fmt.Fprintln(&s, g.Coating.Key, g.Need, g.Items, g.FromStock, g.Cost, g.IfOut, g.Mixed, g.Thinner)
+		say(g.Notes)
+		for _, p := range g.Pots {
+			fmt.Fprintln(&s, p.Litres, p.Life)
+		}
 	}
+	for _, x := range j.Supplies {
+		fmt.Fprintln(&s, x.Supply.Key, x.Buy)
+	}
+	fmt.Fprintln(&s, j.Waste)
+	say(j.OfWaste)
 	fmt.Fprintln(&s, j.Pads.Count, j.Boat.Work.Hours(j.Hours))
 	say(j.Legal)
 	say(j.Findings)
@@ -196,6 +205,22 @@ var keyCases = []struct{ key, old, new string }{
 	{"paint.thinner", `by = "roller"`, "by = \"roller\"\nthinner = \"10 %\""},
 	{"paint.reserve", `by = "roller"`, "by = \"roller\"\nreserve = \"25 %\""},
 	{"paint.cans", `cans = ["0.75 L", "2.5 L"]`, `cans = ["5 L"]`},
+	{"paint.profile", `by = "roller"`, "by = \"roller\"\nprofile = \"iso-8503-1-grit-coarse\""},
+	{"paint.temperature", `by = "roller"`, "by = \"roller\"\ntemperature = \"30 degC\""},
+	{"tin.coating", `coating = "epoxy-barrier"`, `coating = "silicone-tie-coat"`},
+	{"tin.ratio", `ratio = "3:1"`, `ratio = "2:1"`},
+	{"tin.density_base", `density_base = "1.4 kg/L"`, `density_base = "1.3 kg/L"`},
+	{"tin.density_hardener", `density_hardener = "1 kg/L"`, `density_hardener = "1.1 kg/L"`},
+	{"tin.pot_life", `pot_life = "45 min"`, `pot_life = "20 min"`},
+	{"tin.pot_life_at", `pot_life_at = "20 degC"`, `pot_life_at = "25 degC"`},
+	{"tin.kit.base", `base = "3 L"`, `base = "1.5 L"`},
+	{"tin.kit.hardener", `hardener = "1 L"`, `hardener = "0.9 L"`},
+	{"tin.kit.price", `price = "140.00 EUR"`, `price = "150.00 EUR"`},
+	{"tin.kit.batch", `batch = "K1"`, `batch = "K2"`},
+	{"tin.store.size", `size = "0.75 L"`, `size = "0.5 L"`},
+	{"tin.store.count", `count = 2`, `count = 1`},
+	{"tin.store.colour", "count = 2", "count = 2\ncolour = \"white\""},
+	{"tin.store.batch", `batch = "S1"`, `batch = "S2"`},
 	{"wishes.repaint_after", "[paint]", "[wishes]\nrepaint_after = \"48 months\"\n[paint]"},
 	{"wishes.biocide", "[paint]", "[wishes]\nbiocide = \"less\"\n[paint]"},
 	{"wishes.racing_finish", "[paint]", "[wishes]\nracing_finish = true\n[paint]"},
@@ -205,7 +230,7 @@ var keyCases = []struct{ key, old, new string }{
 }
 
 // elsewhere is another change to the base boat, both before and after, for keys that matter only beside it.
-var elsewhere = map[string][2]string{
+var elsewhere = map[string][]string{
 	"hull.mass":           {`place = "GB"`, `place = "SE-bothnia"`},
 	"hull.midship":        keelAndCanoe,
 	"hull.waterline_beam": {keelAndCanoe[0], strings.Replace(keelAndCanoe[1], "canoe", "midship = \"70 %\"\ncanoe", 1)},
@@ -213,9 +238,24 @@ var elsewhere = map[string][2]string{
 	"hull.piece.count":    bilgeKeel,
 	"hull.piece.length":   bilgeKeel,
 	"hull.piece.height":   bilgeKeel,
+	"paint.profile":       steel,
+	"paint.temperature":   tin,
+	"tin.coating":         tin, "tin.ratio": tin, "tin.density_base": tin, "tin.density_hardener": tin, "tin.pot_life": tin, "tin.pot_life_at": append(tin, `by = "roller"`, "by = \"roller\"\ntemperature = \"30 degC\""),
+	"tin.kit.base": tin, "tin.kit.hardener": tin, "tin.kit.price": tin, "tin.kit.batch": tin,
+	"tin.store.size": tin, "tin.store.count": tin, "tin.store.colour": tin, "tin.store.batch": tin,
 }
 
-var bilgeKeel = [2]string{"mass = \"4 t\"\n", "mass = \"4 t\"\ngirths = \"girths.csv\"\n[[hull.piece]]\nwhat = \"bilge-keel\"\nlength = \"1.1 m\"\nheight = \"0.7 m\"\n"}
+// steel is the hull in bare steel, which is blasted and gets epoxy; tin says what stands on the epoxy's tin, and what is in the store.
+var (
+	steel = []string{
+		"material = \"grp\"\n[[part.found]]\ncoating = \"ablative-cuprous-multi\"\ncolour = \"red-oxide\"\nfilm = \"100 um\"\nstate = \"sound\"",
+		"material = \"steel\"\n[[part.found]]\ncoating = \"bare\"\nstate = \"sound\"",
+	}
+	tin = []string{steel[0], steel[1] + "\n[[tin]]\ncoating = \"epoxy-barrier\"\nratio = \"3:1\"\ndensity_base = \"1.4 kg/L\"\ndensity_hardener = \"1 kg/L\"\npot_life = \"45 min\"\npot_life_at = \"20 degC\"\n" +
+		"[[tin.kit]]\nbase = \"3 L\"\nhardener = \"1 L\"\nprice = \"140.00 EUR\"\nbatch = \"K1\"\n[[tin.store]]\nsize = \"0.75 L\"\ncount = 2\nbatch = \"S1\"\n[[part]]\nname = \"keel\"\nzone = \"keel\"\narea = \"2 m2\"\nmaterial = \"steel\"\n[[part.found]]\ncoating = \"bare\"\nstate = \"sound\""}
+)
+
+var bilgeKeel = []string{"mass = \"4 t\"\n", "mass = \"4 t\"\ngirths = \"girths.csv\"\n[[hull.piece]]\nwhat = \"bilge-keel\"\nlength = \"1.1 m\"\nheight = \"0.7 m\"\n"}
 
 // Each key of a boat file, changed alone, changes a verdict, a place or a number.
 func TestEveryKeyMatters(t *testing.T) {
@@ -228,7 +268,7 @@ func TestEveryKeyMatters(t *testing.T) {
 		t.Run(k.key, func(t *testing.T) {
 			text, before := base, before
 			if also, ok := elsewhere[k.key]; ok {
-				text = strings.Replace(base, also[0], also[1], 1)
+				text = strings.NewReplacer(also...).Replace(base)
 				job, err := plan(t, text)
 				if err != nil {
 					t.Fatal(err)
@@ -318,7 +358,7 @@ func TestKeysAreAllListed(t *testing.T) {
 			t.Errorf("README.md does not list the boat-file key `%s`", k)
 		}
 	}
-	for _, m := range regexp.MustCompile("\\| `((?:boat|hull|part|use|berth|work|paint|wishes)\\.[a-z_.]+)`").FindAllStringSubmatch(string(readme), -1) {
+	for _, m := range regexp.MustCompile("\\| `((?:boat|hull|part|use|berth|work|paint|wishes|tin)\\.[a-z_.]+)`").FindAllStringSubmatch(string(readme), -1) {
 		if !slices.Contains(all, m[1]) && m[1] != "use.cleaned_every" && m[1] != "part.electrode" {
 			t.Errorf("README.md lists `%s`, which nobody reads", m[1])
 		}

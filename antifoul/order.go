@@ -14,6 +14,7 @@ type Task struct {
 	Parts []string
 	Do    finding.Action // the work, or empty when the task puts a coat on
 	Grit  string
+	Area  quantity.Range[quantity.Area]
 	Coat  *Coat  // the layer that the task puts on; zones and area are those of all its parts
 	Says  string // what to do, in a painter's words
 	Hold  string // what must be true before going on
@@ -77,7 +78,7 @@ func preparation(b *tables.Book, s *Scheme, area quantity.Range[quantity.Area]) 
 			continue // its layer is among the coats; a second wash is part of the abrading
 		}
 		if row, err := b.Step(step.Do); err == nil {
-			out = append(out, Task{Parts: []string{s.Part}, Do: step.Do, Grit: step.Grit, Says: row.Says, Hold: row.Hold, Hours: hours(row.Hours, area, 1), Wait: row.Wait})
+			out = append(out, Task{Parts: []string{s.Part}, Area: area, Do: step.Do, Grit: step.Grit, Says: row.Says, Hold: row.Hold, Hours: hours(row.Hours, area, 1), Wait: row.Wait})
 		}
 	}
 	return out
@@ -96,7 +97,7 @@ func coating(b *tables.Book, s *Scheme) []Task {
 		if err != nil {
 			continue // a test holds that every action has its row
 		}
-		t := Task{Parts: []string{s.Part}, Coat: &k, Wait: k.Layer.Coating.OvercoatMin, Hours: hours(row.Hours, k.Area, float64(k.Layer.Coats))}
+		t := Task{Parts: []string{s.Part}, Area: k.Area, Coat: &k, Wait: k.Layer.Coating.OvercoatMin, Hours: hours(row.Hours, k.Area, float64(k.Layer.Coats))}
 		if k.Layer.For == compat.Undercoat {
 			t.Says, t.Hold = row.Says, row.Hold
 		}
@@ -151,6 +152,7 @@ func find(list []Task, from int, t Task) int {
 // join adds another part's share of the same work.
 func (t *Task) join(o Task) {
 	t.Parts = append(t.Parts, o.Parts...)
+	t.Area = plusArea(t.Area, o.Area)
 	t.Hours = quantity.Range[float64]{Low: t.Hours.Low + o.Hours.Low, Typical: t.Hours.Typical + o.Hours.Typical, High: t.Hours.High + o.Hours.High}
 	if t.Coat != nil {
 		k := *t.Coat

@@ -27,8 +27,12 @@ type Job struct {
 	Legal    finding.List            // of the boat and of what is on her: old films, papers
 	Findings finding.List            // between parts, and of wishes that were refused
 	Cautions []tables.Caution
-	OldFilms []OldFilm // of parts of which something was seen or read
-	Metals   []Metal   // every two metals, and every potential read
+	OldFilms []OldFilm                     // of parts of which something was seen or read
+	Metals   []Metal                       // every two metals, and every potential read
+	Supplies []coverage.Supplied           // what is used up beside the paint
+	Waste    quantity.Range[quantity.Mass] // paint that comes off, as far as its film is known; its two ends
+	OfWaste  finding.List                  // what is in it, and what was not measured
+	Patches  []coverage.PatchCoat          // layers on the places where she stands, the lowest first
 }
 
 // Layers yields the layers of every scheme, part by part, bottom to top. It yields nothing when nothing may be used.
@@ -110,7 +114,10 @@ func Plan(b *tables.Book, boat Boat) (*Job, error) {
 	}
 	j.betweenParts(b)
 	j.legal(b)
-	if j.Buy, err = buy(b, boat, j.Schemes); err != nil {
+	if j.Patches, err = patched(b, boat, j.Schemes, j.Ranking.Hull().Part, j.Pads); err != nil {
+		return nil, err
+	}
+	if j.Buy, err = buy(b, boat, j.Schemes, j.Patches); err != nil {
 		return nil, err
 	}
 	j.Order = order(b, j.Schemes, j.Areas, j.Pads.Count, j.besideLeg())
@@ -122,6 +129,9 @@ func Plan(b *tables.Book, boat Boat) (*Job, error) {
 		return nil, err
 	}
 	if err := j.metals(b); err != nil {
+		return nil, err
+	}
+	if err := j.supplies(b, boat); err != nil {
 		return nil, err
 	}
 	j.Cautions = j.cautions(b, boat)

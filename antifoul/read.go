@@ -52,6 +52,9 @@ func ReadBoatWith(b *tables.Book, fsys fs.FS, name string) (Boat, error) {
 	}
 	x.Work = readWork(root.Table("work"))
 	x.Paint = readPaint(root.Table("paint"))
+	for _, r := range root.Tables("tin") {
+		x.Tins = append(x.Tins, readTin(r))
+	}
 	x.Wishes = readWishes(root.Table("wishes"))
 	root.Close()
 	// What could not be read at all would be reported a second time as missing: drop those.
@@ -230,6 +233,8 @@ func readPaint(r *entry.Row) coverage.Method {
 		By:      r.Text("by"),
 		Thinner: entry.Amount[quantity.Share](r, "thinner"),
 		Reserve: entry.Amount[quantity.Share](r, "reserve"),
+		Profile: r.Text("profile"),
+		Today:   entry.Amount[quantity.Temperature](r, "temperature"),
 	}
 	for _, s := range r.Texts("cans") {
 		v, err := quantity.Parse[quantity.Volume](s)
@@ -241,6 +246,42 @@ func readPaint(r *entry.Row) coverage.Method {
 	}
 	r.Close()
 	return m
+}
+
+func readTin(r *entry.Row) coverage.Tin {
+	x := coverage.Tin{
+		Coating:   r.Text("coating"),
+		Densities: [2]quantity.Density{entry.Amount[quantity.Density](r, "density_base"), entry.Amount[quantity.Density](r, "density_hardener")},
+		PotLife:   entry.Amount[quantity.Duration](r, "pot_life"),
+		At:        entry.Amount[quantity.Temperature](r, "pot_life_at"),
+	}
+	if s := r.Text("ratio"); s != "" {
+		var err error
+		if x.Ratio, err = coverage.ParseRatio(s); err != nil {
+			fs, _ := errors.AsType[finding.Faults](err)
+			r.Add(fs)
+		}
+	}
+	for _, k := range r.Tables("kit") {
+		kit := coverage.Kit{Base: entry.Amount[quantity.Volume](k, "base"), Hardener: entry.Amount[quantity.Volume](k, "hardener"), Batch: k.Text("batch")}
+		if s := k.Text("price"); s != "" {
+			m, err := quantity.ParseMoney(s)
+			if err != nil {
+				k.Fault(finding.ErrValue, "price", entry.Describe(s), `an amount and a currency, "58.00 EUR"`)
+			}
+			kit.Price = m
+		}
+		k.Close()
+		x.Kits = append(x.Kits, kit)
+	}
+	for _, k := range r.Tables("store") {
+		can := coverage.Stored{Size: entry.Amount[quantity.Volume](k, "size"), Colour: k.Text("colour"), Batch: k.Text("batch")}
+		can.Count, _ = k.Int("count", 1, 1000)
+		k.Close()
+		x.Store = append(x.Store, can)
+	}
+	r.Close()
+	return x
 }
 
 func readWishes(r *entry.Row) Wishes {

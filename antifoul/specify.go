@@ -58,6 +58,7 @@ type Coat struct {
 	Wet         quantity.Film                 // wet film of one coat at the typical film and solids, thinned as planned
 	Theoretical quantity.Spread               // at the typical film and solids
 	Litres      quantity.Range[quantity.Volume]
+	Fills       quantity.Range[quantity.Volume] // of Litres, what a blasted surface swallows; not given: it was not blasted
 }
 
 // ColourKey says what it means when a colour shows.
@@ -311,8 +312,30 @@ func (s *Scheme) measure(b *tables.Book, boat Boat, area PartArea) error {
 		if err := k.measure(b, boat.Paint); err != nil {
 			return err
 		}
+		if len(s.Coats) == 0 && does(*s, finding.Blast) {
+			if err := s.fill(b, boat, &k); err != nil {
+				return err
+			}
+		}
 		s.Coats = append(s.Coats, k)
 	}
+	return nil
+}
+
+// fill adds what the blasted surface swallows to the first coat on it. Where nobody said the profile, a medium one of grit is taken.
+func (s *Scheme) fill(b *tables.Book, boat Boat, k *Coat) error {
+	dead, err := coverage.Dead(b, boat.profile())
+	if err != nil {
+		return prefixed(err, "paint")
+	}
+	if k.Fills, err = coverage.Fill(b, k.Area, k.Layer.Coating, dead, boat.Paint); err != nil {
+		return prefixed(err, "paint")
+	}
+	k.Litres = plusLitres(k.Litres, k.Fills)
+	s.Findings = append(s.Findings, finding.Finding{
+		Rule: RuleFillsBlast, Verdict: finding.Caution, About: k.Layer.Coating.Name,
+		Facts: []finding.Fact{fact("litres", k.Fills.Typical), fact("film", dead.Typical)},
+	})
 	return nil
 }
 

@@ -1,6 +1,7 @@
 package coverage
 
 import (
+	"errors"
 	"fmt"
 	"strconv"
 
@@ -14,10 +15,12 @@ import (
 
 // Method is how the paint goes on, and what the yard that does it sells.
 type Method struct {
-	By      string            // key of a way of application
-	Thinner quantity.Share    // added thinner, by volume of the paint; not given: none
-	Reserve quantity.Share    // what the yard adds to the typical litres; not given: none
-	Sizes   []quantity.Volume // cans that the boat's yard sells; empty: those of the book
+	By      string               // key of a way of application
+	Thinner quantity.Share       // added thinner, by volume of the paint; not given: none
+	Reserve quantity.Share       // what the yard adds to the typical litres; not given: none
+	Sizes   []quantity.Volume    // cans that the boat's yard sells; empty: those of the book
+	Profile string               // key of the profile that blasting leaves; empty: not known
+	Today   quantity.Temperature // of the day's work, for pot lives; not given: as each is stated
 }
 
 const (
@@ -25,9 +28,11 @@ const (
 	mostCoats   = 50 // more is a slip of the pen
 )
 
-// Check returns every fault of the method. The keys are relative to it: "by", "thinner", "reserve", "sizes[1]" (counted from 1).
+// Check returns every fault of the method. The keys are relative to it: "by", "thinner", "reserve", "sizes[1]" (counted from 1),
+// "profile", "temperature".
 //
-// By is needed and known to the book. Thinner and reserve are from 0 to 100 %. Sizes are above zero.
+// By is needed and known to the book. Thinner and reserve are from 0 to 100 %. Sizes are above zero. A profile is one that has a depth. The
+// temperature is one at which a pot life can be reckoned.
 func (m Method) Check(b *tables.Book) finding.Faults {
 	var faults finding.Faults
 	var keys []string
@@ -41,6 +46,15 @@ func (m Method) Check(b *tables.Book) finding.Faults {
 	}
 	checkPart(&faults, "thinner", m.Thinner)
 	checkPart(&faults, "reserve", m.Reserve)
+	if m.Profile != "" {
+		if _, err := profileOf(b, m.Profile); err != nil {
+			fs, _ := errors.AsType[finding.Faults](err) // it has no other errors
+			faults = append(faults, fs...)
+		}
+	}
+	if t := m.Today; t.Given() && (t.Cmp(coldest) < 0 || t.Cmp(hottest) > 0) {
+		faults = append(faults, finding.Fault{Kind: finding.ErrImpossible, Key: "temperature", Got: t.String(), Want: fmt.Sprintf("from %s to %s", coldest, hottest)})
+	}
 	for i, s := range m.Sizes {
 		if s.Sign() <= 0 {
 			faults = append(faults, finding.Fault{Kind: finding.ErrImpossible, Key: fmt.Sprintf("sizes[%d]", i+1), Got: s.String(), Want: "more than zero"})

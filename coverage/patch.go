@@ -75,21 +75,22 @@ func Patch(b *tables.Book, p Patches, layers []PatchLayer, m Method) ([]PatchCoa
 	return out, nil
 }
 
-// KeepBack says how much of a purchase must be kept for the patches, and whether what is left over holds it. A two-pack paint is mixed
-// afresh.
+// KeepBack says how much of a purchase must be kept for the patches: counted in, and kept in a closed can where one that is bought
+// holds it, since an opened one skins over before the stands are shifted. A two-pack paint is mixed afresh. Nothing to keep, nothing said.
 func KeepBack(bought Purchase, patches quantity.Volume) finding.List {
 	if !patches.Given() || patches.Sign() <= 0 {
 		return nil
 	}
-	f := finding.Finding{
-		Rule: patchKept, Verdict: finding.Fine, About: bought.Coating.Name,
-		Facts: []finding.Fact{{Name: "litres", Value: patches}, {Name: "left", Value: bought.Left}},
-	}
-	switch {
-	case bought.Coating.Packs == 2:
+	f := finding.Finding{Rule: patchKept, Verdict: finding.Fine, About: bought.Coating.Name, Facts: []finding.Fact{{Name: "litres", Value: patches}}}
+	if bought.Coating.Packs == 2 {
 		f.Rule, f.Verdict = patchTwoPack, finding.Caution
-	case bought.Left.Cmp(patches) < 0:
-		f.Rule, f.Verdict = patchShort, finding.Caution
+		return finding.List{f}
+	}
+	for i := len(bought.Items) - 1; i >= 0; i-- { // the smallest first
+		if can := bought.Items[i].Can.Size; can.Cmp(patches) >= 0 {
+			f.Rule, f.Facts = patchCan, append(f.Facts, finding.Fact{Name: "can", Value: can})
+			break
+		}
 	}
 	return finding.List{f}
 }

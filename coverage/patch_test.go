@@ -68,9 +68,10 @@ func TestKeepBack(t *testing.T) {
 		p    coverage.Purchase
 		rule finding.ID
 	}{
-		{coverage.Purchase{Coating: one, Left: litre(t, "0.5 L")}, "patch-kept"},
-		{coverage.Purchase{Coating: one, Left: litre(t, "0.49 L")}, "patch-short"},
-		{coverage.Purchase{Coating: two, Left: litre(t, "5 L")}, "patch-two-pack"},
+		{coverage.Purchase{Coating: one}, "patch-kept"},
+		{coverage.Purchase{Coating: one, Items: []coverage.Item{{Can: coverage.Can{Size: litre(t, "0.5 L")}, Count: 1}}}, "patch-can"},
+		{coverage.Purchase{Coating: one, Items: []coverage.Item{{Can: coverage.Can{Size: litre(t, "0.49 L")}, Count: 9}}}, "patch-kept"},
+		{coverage.Purchase{Coating: two, Items: []coverage.Item{{Can: coverage.Can{Size: litre(t, "5 L")}, Count: 1}}}, "patch-two-pack"},
 	} {
 		if got := coverage.KeepBack(c.p, litre(t, "0.5 L")); len(got) != 1 || got[0].Rule != c.rule {
 			t.Errorf("%v, want %s", got, c.rule)

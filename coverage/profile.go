@@ -2,6 +2,7 @@ package coverage
 
 import (
 	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/entry"
 	"boatyard.example/bottomwork/tables/finding"
 	"boatyard.example/bottomwork/tables/quantity"
 )
@@ -16,19 +17,9 @@ import (
 // Basis: derived (symmetrical ridges leave half of their depth empty); the depths are those of the row.
 func Dead(b *tables.Book, profile string) (quantity.Range[quantity.Film], error) {
 	var none quantity.Range[quantity.Film]
-	var known []string
-	var row tables.Profile
-	for p := range b.Profiles() {
-		if !p.Depth.Low.Given() {
-			continue
-		}
-		known = append(known, p.Key)
-		if p.Key == profile {
-			row = p
-		}
-	}
-	if row.Key == "" {
-		return none, finding.Faults{{Kind: finding.ErrUnknown, Key: "profile", Got: profile, Want: finding.Suggest(profile, known)}}
+	row, err := profileOf(b, profile)
+	if err != nil {
+		return none, err
 	}
 	void, err := b.Factor("profile-void")
 	if err != nil {
@@ -40,6 +31,21 @@ func Dead(b *tables.Book, profile string) (quantity.Range[quantity.Film], error)
 		return depth.Scale(number(void)).To(quantity.Micrometre, 0, quantity.Up)
 	}
 	return quantity.Range[quantity.Film]{Low: end(low, void.Value.Low), Typical: end(middle, void.Value.Typical), High: end(high, void.Value.High)}, nil
+}
+
+// profileOf returns the row of the key if it has a depth.
+func profileOf(b *tables.Book, profile string) (tables.Profile, error) {
+	var known []string
+	for p := range b.Profiles() {
+		switch {
+		case !p.Depth.Low.Given():
+		case p.Key == profile:
+			return p, nil
+		default:
+			known = append(known, p.Key)
+		}
+	}
+	return tables.Profile{}, finding.Faults{{Kind: finding.ErrUnknown, Key: "profile", Got: entry.Describe(profile), Want: finding.Suggest(profile, known)}}
 }
 
 // Fill returns the litres of unthinned paint that a blasted surface swallows before any film stands above its peaks. The first coat

@@ -14,7 +14,7 @@ const (
 	padsNotReported     finding.ID = "pads-not-reported"
 	padsReckoned        finding.ID = "pads-reckoned"
 	patchKept           finding.ID = "patch-kept"
-	patchShort          finding.ID = "patch-short"
+	patchCan            finding.ID = "patch-can"
 	patchTwoPack        finding.ID = "patch-two-pack"
 	kitEven             finding.ID = "kit-even"
 	kitLeftOver         finding.ID = "kit-left-over"

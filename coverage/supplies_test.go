@@ -19,10 +19,10 @@ func TestSuppliesByHand(t *testing.T) {
 	row("x-water", "piece", "coat", "carrier = [\"water\"]", "2")          // 0: left out
 	row("x-hand", "piece", "hand and coat", "", "1")                       // 5 × 2 hands = 10
 	row("x-day", "pair", "hand and day", "", "[2, 2.1, 3]")                // 2 × 4 × 2.1 = 16.8: 17
-	row("x-coated", "L", "coated m2", "", "0.01")                          // 3 × 20 + 2 × 10 = 80: 0.8: 1
-	row("x-outline", "m", "outline m", "", "[1, 2, 3]")                    // 2 × 20 = 40
-	row("x-plan", "m2", "plan m2", "", "1.5")                              // 30 × 1.5 = 45
-	row("x-waste", "kg", "waste kg", "", "0.1")                            // (10 + 31) ÷ 2 × 0.1 = 2.05: 3
+	row("x-coated", "L", "square metre coated", "", "0.01")                // 3 × 20 + 2 × 10 = 80: 0.8: 1
+	row("x-outline", "m", "metre of outline", "", "[1, 2, 3]")             // 2 × 20 = 40
+	row("x-plan", "m2", "square metre of plan", "", "1.5")                 // 30 × 1.5 = 45
+	row("x-waste", "kg", "kilogram of waste", "", "0.1")                   // (10 + 31) ÷ 2 × 0.1 = 2.05: 3
 	row("x-abrade", "piece", "abrade", "", "0.4")                          // 25 × 0.4 = 10: on the whole number
 	row("x-strip", "piece", "strip", "", "1")                              // none stripped: left out
 	row("x-brush-only", "piece", "coat", "by = [\"brush\"]", "1")          // by roller: left out

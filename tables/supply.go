@@ -10,13 +10,13 @@ import (
 
 // The drivers of a supply beside the kinds of work, whose driver is their area in m2.
 const (
-	PerCoat    = "coat"          // each coat put on, on all parts together
-	PerHand    = "hand and coat" // each coat for each hand
-	PerDay     = "hand and day"  // each day for each hand
-	PerCoated  = "coated m2"     // area × coats
-	PerOutline = "outline m"     // length of the waterline's outline
-	PerPlan    = "plan m2"       // length × beam
-	PerWaste   = "waste kg"      // paint that comes off
+	PerCoat    = "coat"                 // each coat put on, on all parts together
+	PerHand    = "hand and coat"        // each coat for each hand
+	PerDay     = "hand and day"         // each day for each hand
+	PerCoated  = "square metre coated"  // area × coats
+	PerOutline = "metre of outline"     // length of the waterline's outline
+	PerPlan    = "square metre of plan" // length × beam
+	PerWaste   = "kilogram of waste"    // paint that comes off
 )
 
 // Drivers lists the words that a supply may be counted per.
@@ -53,7 +53,7 @@ func readSupply(r *entry.Row) Supply {
 	r.Need("what it is counted per", "per")
 	r.Need("units for one of the driver: [low, typical, high]", "rate")
 	if (s.Packs != 0 || len(s.carriers) > 0) && s.Per != PerCoat && s.Per != PerHand && s.Per != PerCoated {
-		r.Fault(finding.ErrImpossible, "per", s.Per, "coat, hand and coat or coated m2, since the row asks what kind of paint it is")
+		r.Fault(finding.ErrImpossible, "per", s.Per, "coat, hand and coat or square metre coated, since the row asks what kind of paint it is")
 	}
 	return s
 }

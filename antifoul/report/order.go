@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strconv"
 	"strings"
 
 	"boatyard.example/bottomwork/antifoul"
@@ -154,6 +155,11 @@ func (c *composer) pads() {
 	}
 	c.list(c.findings(c.job.Pads.Findings, finding.Fine))
 	c.say("Nobody but the yard moves a stand or a block.")
+	var rows [][]string
+	for _, p := range c.job.Patches {
+		rows = append(rows, []string{p.Coating.Name, strconv.Itoa(p.Coats), area(p.Area, c.units), spanOf(p.Litres, quantity.Litre, 2, c.units)})
+	}
+	c.table([]string{"Layer on these places, lowest first", "Coats", "Area, with its lap", "Litres"}, rows)
 	for _, s := range c.job.Schemes {
 		if len(s.Patch) == 0 {
 			continue

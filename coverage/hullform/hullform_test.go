@@ -253,8 +253,8 @@ func ExampleReckon() {
 	// 26.90 m2 canoe body of a sailing yacht, from length, beam, draught, volume and midship section
 	// 24.00 m2 0.5 × L × (B + T), fin keel yacht
 	// 48.00 m2 L × (B + T), the textbook's quick rule
-	// 20.97 m2 2.6 × √(V × L)
-	// 21.18 m2 V^(2/3) × (3.4 + L ÷ (2 V^(1/3)))
+	// 25.24 m2 2.6 × √(V × L)
+	// 25.45 m2 V^(2/3) × (3.4 + L ÷ (2 V^(1/3)))
 }
 
 func BenchmarkReckon(b *testing.B) {

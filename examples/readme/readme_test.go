@@ -60,6 +60,11 @@ func TestWordLists(t *testing.T) {
 	for x := range b.Pieces() {
 		add("Pieces", x.Key)
 	}
+	for x := range b.Profiles() {
+		if x.Depth.High.Given() {
+			add("Profiles", x.Key)
+		}
+	}
 	for x := range b.Materials() {
 		add("Materials", x.Key)
 	}
