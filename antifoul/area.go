@@ -56,6 +56,16 @@ func partAreas(b *tables.Book, boat Boat) ([]PartArea, coverage.Areas, error) {
 		owned[p.Zone] = true
 		out[i].Zones = []coverage.ZoneRange{{Zone: p.Zone, Area: area}}
 		out[i].Total = area
+		if p.Area.Given() {
+			continue
+		}
+		for _, o := range wetted.Zones { // what goes with the zone, as the sole with the keel
+			if row, err := b.Zone(o.Zone); err == nil && row.With == p.Zone && !slices.ContainsFunc(boat.Parts, func(x compat.Part) bool { return x.Zone == o.Zone }) {
+				owned[o.Zone] = true
+				out[i].Zones = append(out[i].Zones, o)
+				out[i].Total = plusArea(out[i].Total, o.Area)
+			}
+		}
 	}
 	for i, p := range boat.Parts {
 		if p.Zone != HullZone {

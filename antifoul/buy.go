@@ -100,7 +100,7 @@ func (g *Bought) choose(b *tables.Book, boat Boat, patches quantity.Volume) erro
 	}
 	p.Coating, p.Range = g.Coating, g.Range
 	g.Purchase = p
-	g.Notes = append(g.Notes, notes...)
+	g.Notes = append(g.Notes, notes.At(finding.Caution)...) // a kit that comes out even needs no words
 	if g.Colour != "" && cansOf(p) > 1 {
 		g.Notes = append(g.Notes, coverage.Batches(p, true)...)
 	}

@@ -3,6 +3,8 @@ package coverage
 import (
 	"fmt"
 
+	"github.com/shopspring/decimal"
+
 	"boatyard.example/bottomwork/tables/finding"
 	"boatyard.example/bottomwork/tables/quantity"
 )
@@ -51,7 +53,7 @@ func KitCan(r Ratio, k Kit) (Can, finding.List, error) {
 	if err != nil {
 		return Can{}, nil, outOfRange("kit", "", err)
 	}
-	can := Can{Size: quantity.Litre.Of(mixed), Price: k.Price, Batch: k.Batch}
+	can := Can{Size: quantity.Litre.Of(plain(mixed)), Price: k.Price, Batch: k.Batch}
 	if can.Size.Cmp(quantity.Millilitre.N(leastCan)) < 0 || can.Size.Cmp(quantity.Litre.N(mostNeed)) > 0 {
 		return Can{}, nil, finding.Faults{{
 			Kind: finding.ErrImpossible, Key: "kit", Got: fmt.Sprintf("%s and %s at %s, which give %s", k.Base, k.Hardener, r, can.Size),
@@ -63,7 +65,7 @@ func KitCan(r Ratio, k Kit) (Can, finding.List, error) {
 	}}
 	if left.Sign() > 0 {
 		f.Rule, f.Verdict = kitLeftOver, finding.Caution
-		f.Facts = append(f.Facts, finding.Fact{Name: "component", Value: name}, finding.Fact{Name: "left", Value: quantity.Litre.Of(left)})
+		f.Facts = append(f.Facts, finding.Fact{Name: "component", Value: name}, finding.Fact{Name: "left", Value: quantity.Litre.Of(plain(left))})
 	}
 	return can, finding.List{f}, nil
 }
@@ -75,4 +77,14 @@ func checkComponent(faults *finding.Faults, key string, v quantity.Volume) {
 	case v.Sign() <= 0 || v.Cmp(quantity.Litre.N(mostNeed)) > 0:
 		*faults = append(*faults, finding.Fault{Kind: finding.ErrImpossible, Key: key, Got: v.String(), Want: fmt.Sprintf("more than zero and at most %d L", int64(mostNeed))})
 	}
+}
+
+// plain is the number with as few decimal places as it has.
+func plain(n decimal.Decimal) decimal.Decimal {
+	for places := range int32(mixPlaces) {
+		if r := n.Round(places); r.Equal(n) {
+			return r
+		}
+	}
+	return n
 }

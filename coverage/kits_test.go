@@ -25,20 +25,20 @@ func fact(f finding.Finding, name string) string {
 
 func TestKitCanByHand(t *testing.T) {
 	for _, c := range []struct{ ratio, base, hardener, mixed, left, of string }{
-		{"3:1", "3 L", "1 L", "4.000 L", "", ""},
+		{"3:1", "3 L", "1 L", "4 L", "", ""},
 		// 0.75 ÷ 3 = 0.25 and 0.3 ÷ 1 = 0.3: base runs out, 0.25 × 4 = 1 L; 0.3 − 0.25 = 0.05 L of hardener.
-		{"3:1", "0.75 L", "0.3 L", "1.000 L", "0.050 L", "hardener"},
+		{"3:1", "0.75 L", "0.3 L", "1 L", "0.05 L", "hardener"},
 		// 2 ÷ 3 = 0.667 and 0.5 ÷ 1 = 0.5: hardener runs out, 0.5 × 4 = 2 L; 2 − 1.5 = 0.5 L of base.
-		{"3:1", "2 L", "0.5 L", "2.000 L", "0.500 L", "base"},
-		{"6:2", "2 L", "0.5 L", "2.000 L", "0.500 L", "base"},
+		{"3:1", "2 L", "0.5 L", "2 L", "0.5 L", "base"},
+		{"6:2", "2 L", "0.5 L", "2 L", "0.5 L", "base"},
 		// 1 ÷ 3 × 4 = 1.3333 L; 0.4 − 0.33333 = 0.06666 L.
 		{"3:1", "1 L", "400 mL", "1.333 L", "0.066 L", "hardener"},
-		{"2.5:1", "2.5 L", "1 L", "3.500 L", "", ""},
+		{"2.5:1", "2.5 L", "1 L", "3.5 L", "", ""},
 		// A US gallon and a US quart are 4:1 exactly: 3.785411784 + 0.946352946 = 4.73176473 L.
 		{"4:1", "1 US gal", "1 US qt", "4.731 L", "", ""},
 		// Hardener of 1 L wants 3 L: a millilitre more is left over, less than that is not told.
-		{"3:1", "3.001 L", "1 L", "4.000 L", "0.001 L", "base"},
-		{"3:1", "3.0009 L", "1 L", "4.000 L", "", ""},
+		{"3:1", "3.001 L", "1 L", "4 L", "0.001 L", "base"},
+		{"3:1", "3.0009 L", "1 L", "4 L", "", ""},
 		// 3 L want 1 L: with 0.999 L it is 3.996 L and 3 − 2.997 = 0.003 L.
 		{"3:1", "3 L", "0.999 L", "3.996 L", "0.003 L", "base"},
 		{"1:1", "0.5 mL", "0.5 mL", "0.001 L", "", ""},
@@ -79,7 +79,7 @@ func TestKitsAsCans(t *testing.T) {
 	}
 	// 5.5 L less 1 L of the store: 4 L for 120 and 1 L for 40, against two of 4 L for 240.
 	got, err := coverage.Cans(litre(t, "5.5 L"), onSale, []coverage.Can{part})
-	if err != nil || list(got.Items) != "1 × 4.000 L; 1 × 1.000 L; " || list(got.FromStock) != "1 × 1.000 L; " || !got.Cost.Equal(money(t, "160 EUR")) {
+	if err != nil || list(got.Items) != "1 × 4 L; 1 × 1 L; " || list(got.FromStock) != "1 × 1 L; " || !got.Cost.Equal(money(t, "160 EUR")) {
 		t.Errorf("%+v, %v", got, err)
 	}
 }

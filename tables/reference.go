@@ -62,6 +62,9 @@ func (b *Book) checkReferences(faults *finding.Faults) {
 			miss(b.methods.from[i], "area_method", "wants", z, zones)
 		}
 	}
+	for i, z := range b.zones.rows {
+		miss(b.zones.from[i], "zone", "goes_with", z.With, zones)
+	}
 	for i, p := range b.pieces.rows {
 		miss(b.pieces.from[i], "piece", "zone", p.Zone, zones)
 	}

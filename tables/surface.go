@@ -212,6 +212,7 @@ type Zone struct {
 	Wear       quantity.Range[float64] // wear as a multiple of the flat's
 	ExtraCoats int
 	Sheet      bool                            // takes a coating that is laid as a sheet
+	With       string                          // key of the zone whose part it belongs to; empty: the hull's
 	Gap        quantity.Range[quantity.Length] // width of the hull strip beside it that is kept free of cuprous oxide; given for legs
 	mechanisms []string
 }
@@ -222,7 +223,7 @@ func (z Zone) Takes(m Mechanism) bool {
 }
 
 func readZone(r *entry.Row) Zone {
-	z := Zone{Row: readRow(r), Part: r.YesNo("part").True(), InHull: r.YesNo("in_hull_formula").True(), Sheet: r.YesNo("sheet").True(), mechanisms: r.Words("mechanisms", mechanismWords...)}
+	z := Zone{Row: readRow(r), Part: r.YesNo("part").True(), InHull: r.YesNo("in_hull_formula").True(), Sheet: r.YesNo("sheet").True(), With: r.Text("goes_with"), mechanisms: r.Words("mechanisms", mechanismWords...)}
 	z.Wear, _ = r.Floats("wear", 0.1, 10)
 	z.ExtraCoats, _ = r.Int("extra_coats", 0, 3)
 	z.Gap = entry.Range[quantity.Length](r, "gap")

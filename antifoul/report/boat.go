@@ -2,6 +2,7 @@ package report
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 
 	"boatyard.example/bottomwork/antifoul/wear"
@@ -25,6 +26,7 @@ func (c *composer) boat() {
 	}
 	row("Waterline, beam, draught", join(" × ", shown(x.Hull.Length, c.units), shown(x.Hull.Beam, c.units), shown(x.Hull.Draft, c.units)))
 	row("Displacement", shown(x.Hull.Mass, c.units))
+	c.shape(row)
 	u := x.Use
 	row("Under way", suffix(shown(u.UnderWay, c.units), " a year"))
 	row("Sustained speed", shown(u.Speed, c.units))
@@ -66,6 +68,31 @@ func (c *composer) boat() {
 	c.blocks = append(c.blocks, pairs{rows})
 	c.found()
 	c.assumed()
+}
+
+// shape tells what else was reported of the size of the hull.
+func (c *composer) shape(row func(name, value string)) {
+	h := c.job.Boat.Hull
+	if h.Hulls > 0 {
+		row("Hulls", strconv.Itoa(h.Hulls))
+	}
+	row("Beam on the waterline", shown(h.WaterlineBeam, c.units))
+	row("Draught without keel", shown(h.CanoeDraft, c.units))
+	row("Midship section", shown(h.Midship, c.units))
+	row("Painted above the waterline", shown(h.BootTop, c.units))
+	if n := len(h.Girths); n > 0 {
+		row("Tape", plural(n, "station", "stations")+" from "+h.Girths[0].At.Show(c.units)+" to "+h.Girths[n-1].At.Show(c.units))
+	}
+	if n := len(h.Offsets); n > 0 {
+		row("Offsets", plural(n, "station", "stations")+" from "+h.Offsets[0].At.Show(c.units)+" to "+h.Offsets[n-1].At.Show(c.units))
+	}
+	for _, p := range h.Pieces {
+		name := p.What
+		if k, err := c.job.Book.Piece(p.What); err == nil {
+			name = k.Name
+		}
+		row(sentence(name), pick(p.Count > 1, strconv.Itoa(p.Count)+" of ", "")+join(" × ", shown(p.Length, c.units), shown(p.Height, c.units), shown(p.Width, c.units)))
+	}
 }
 
 // found tells what is on each part, bottom to top.

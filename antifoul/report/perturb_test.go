@@ -39,11 +39,12 @@ var unread = map[string]string{
 	"active.formula":   "chemistry to be cited beside the copper share",
 	"can.name":         "a report says the size",
 	"criterion.says":   "the question behind a weight, for whoever changes it",
+	"factor.name":      "what the number is, for whoever replaces it",
+	"supply.packs":     "the loader takes no other number than 2: a coat has one pack or two",
 	"factor.unit":      "the unit that the formula reads the number in",
 	"loss.name":        "a report says the numbers of the way, not its name",
 	"overcoat.name":    "what the row is, for whoever changes it",
 	"profile.abrasive": "cited; which grit made a profile changes no reading",
-	"profile.depth":    "cited; the paint that fills a profile is not computed",
 	"sampling.name":    "what the line is, for whoever cites it",
 	"sampling.repeats": "cited; which readings were repeated is the surveyor's to say",
 	"source.kind":      "what sort of document it is",
@@ -86,7 +87,7 @@ func stages(t *testing.T) []stage {
 		}
 		return strings.NewReplacer(changes...).Replace(string(text))
 	}
-	first := []string{file("bottomjob/demo.toml"), file("boats/sloop.toml")}
+	first := []string{file("bottomjob/demo.toml"), file("boats/sloop.toml"), file("boats/taped.toml")}
 	more := []string{
 		file("boats/planing.toml"), file("boats/steel.toml"), file("boats/trailer.toml"),
 		file("boats/sloop.toml", `by = "roller"`, `by = "air-spray"`, `[wishes]`, "[wishes]\nracing_finish = true\nbiocide = \"less\"",
@@ -95,7 +96,7 @@ func stages(t *testing.T) []stage {
 		file("boats/sloop.toml", `state = "sound"`, `state = "not reported"`, "launch = 2027-04-24", "launch = 2027-03-26"),
 	}
 	for _, text := range append(first, more...) {
-		if _, err := antifoul.ReadBoat(fstest.MapFS{"boat.toml": {Data: []byte(text)}}, "boat.toml"); err != nil {
+		if _, err := antifoul.ReadBoat(aboard(text), "boat.toml"); err != nil {
 			t.Fatal(err)
 		}
 	}
@@ -107,13 +108,24 @@ func stages(t *testing.T) []stage {
 }
 
 // likely is the stage that answers from the table, where it is not the first.
-var likely = map[string]int{"material": 1, "zone": 1, "overcoat": 2, "condition": 2, "hull_form": 3, "area_method": 3, "piece": 3, "loss": 3, "law": 4, "place": 4, "active": 4, "sign": 5, "threshold": 5, "potential": 6, "protection": 6, "electrode": 6, "sampling": 7, "profile": 7}
+var likely = map[string]int{"material": 1, "zone": 1, "overcoat": 2, "condition": 2, "hull_form": 3, "area_method": 3, "supply": 3, "piece": 3, "loss": 3, "law": 4, "place": 4, "active": 4, "sign": 5, "threshold": 5, "potential": 6, "protection": 6, "electrode": 6, "sampling": 7, "profile": 7}
+
+// aboard is a boat file with the files that it may name.
+func aboard(text string) fs.FS {
+	out := fstest.MapFS{"boat.toml": {Data: []byte(text)}}
+	for _, name := range []string{"girths.csv"} {
+		if data, err := os.ReadFile("../../examples/boats/" + name); err == nil {
+			out[name] = &fstest.MapFile{Data: data}
+		}
+	}
+	return out
+}
 
 // told is the long report of each boat, without the fingerprint.
 func told(b *tables.Book, boats []string) string {
 	var out bytes.Buffer
 	for _, text := range boats {
-		x, err := antifoul.ReadBoatWith(b, fstest.MapFS{"boat.toml": {Data: []byte(text)}}, "boat.toml")
+		x, err := antifoul.ReadBoatWith(b, aboard(text), "boat.toml")
 		if err != nil {
 			fmt.Fprintln(&out, err)
 			continue
@@ -225,6 +237,7 @@ func amounts(b *tables.Book) string {
 		}
 	}
 	hulls(b, &out)
+	used(b, &out)
 	area := quantity.Range[quantity.Area]{Low: quantity.SquareMetre.N(20), Typical: quantity.SquareMetre.N(21), High: quantity.SquareMetre.N(22)}
 	for l := range b.Losses() {
 		for c := range b.Coatings() {
@@ -286,6 +299,30 @@ func hulls(b *tables.Book, out *strings.Builder) {
 				said(b, out, o.Findings)
 			}
 		}
+	}
+}
+
+// used is what a job with every kind of work uses up, by every way of application, and what fills each profile.
+func used(b *tables.Book, out *strings.Builder) {
+	area := quantity.Exactly(quantity.SquareMetre.N(37))
+	w := coverage.Work{
+		Areas: map[finding.Action]quantity.Range[quantity.Area]{}, Hands: 3, Days: quantity.Exactly(11.0),
+		Outline: quantity.Exactly(quantity.Metre.N(23)), Plan: quantity.SquareMetre.N(31), Waste: quantity.Exactly(quantity.Kilogram.N(170)),
+	}
+	for s := range b.Steps() {
+		w.Areas[finding.Action(s.Key)] = area
+	}
+	for c := range b.Coatings() {
+		w.Coats = append(w.Coats, coverage.Coated{Coating: c, Coats: 2, Area: area})
+	}
+	for l := range b.Losses() {
+		for _, s := range coverage.Supplies(b, w, coverage.Method{By: l.Key}) {
+			fmt.Fprintln(out, l.Key, s.Supply.Key, s.Supply.Name, s.Supply.Unit, s.Uses, s.Buy)
+		}
+	}
+	for p := range b.Profiles() {
+		film, err := coverage.Dead(b, p.Key)
+		fmt.Fprintln(out, p.Key, film, err)
 	}
 }
 
