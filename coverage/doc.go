@@ -10,6 +10,8 @@
 //
 //	area, zone                 up to 0.01 of its unit; the flat takes what the others leave, so that zones add up
 //	litres, need               up to 0.01 L
+//	litres of a zone           down to 0.01 L; the first zone takes the rest
+//	dead film, outline         up to 1 um, up to 0.1 m
 //	spreading rates            down to 4 places
 //	wet film                   up to 4 places
 //	dry film of a wet reading  down to 4 places
@@ -21,7 +23,7 @@
 //
 // # Where it is from
 //
-//	area = factor × L × (B + T)      Wetted; hullforms.toml. Factor 1: Nicholls's Seamanship, p. 482; others: common practice
+//	areas                            Wetted over coverage/hullform; areamethods.toml, hullforms.toml, pieces.toml
 //	10 × solids ÷ film               Spread, WetFilm, DryFilm; derived from the volume of the dry paint
 //	loss and residue                 Practical, Paint; losses.toml, common practice
 //	sizes of can                     OnSale; cans.toml, common practice
@@ -29,10 +31,12 @@
 //	two packs                        KitCan, Mix, RatioByMass; derived from the mixing ratio by volume
 //	pot life, batch                  PotLife, Batch; factors_coverage.toml, common practice and an assumption
 //	shades                           Batches; common practice
-//	places under stands              Places, Pads; common practice, the area of one place is an assumption
+//	blast profile                    Dead, Fill; derived, the depths are those of the profile's row
+//	places under stands              Places, Stands, Pads, Patch; common practice, area and lap of one place are assumptions
+//	what else is used up             Supplies; supplies.toml, mostly assumptions
 //
 // # What it does not cover
 //
-// No hull lines and no gauge readings. No formula for two hulls: their areas are measured. No areas of legs, shafts and
-// propellers: these stand with the part. No paint that fills a blasted profile. Which coats go where is not decided here.
+// No gauge readings: those are coverage/gauge's. No areas of shafts and propellers: these stand with the part. Which coats go where is
+// not decided here.
 package coverage

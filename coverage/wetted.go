@@ -83,7 +83,7 @@ func Wetted(b *tables.Book, h Hull) (Areas, error) {
 	var strip quantity.Range[quantity.Area]
 	switch {
 	case h.measuredEnough():
-		out.measured(b, h, pieces)
+		out.measured(h, pieces)
 	case len(estimates) == 0 || !estimates[0].Decides:
 		return Areas{}, finding.Faults{{Kind: finding.ErrMissing, Key: "kind", Want: "a hull form, length, beam and draught; girths, offsets; or a measured area"}}
 	default:
@@ -107,7 +107,7 @@ func Wetted(b *tables.Book, h Hull) (Areas, error) {
 }
 
 // measured takes the measured hull, or else all measured zones and the pieces.
-func (a *Areas) measured(b *tables.Book, h Hull, pieces []ZoneRange) {
+func (a *Areas) measured(h Hull, pieces []ZoneRange) {
 	if whole := h.measured(hullZone); whole.Given() {
 		a.Total = quantity.Exactly(whole)
 	} else {

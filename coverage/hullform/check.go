@@ -3,6 +3,7 @@ package hullform
 import (
 	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 
 	"boatyard.example/bottomwork/tables"
@@ -21,7 +22,7 @@ func (s Shape) Check(b *tables.Book) finding.Faults {
 		faults = append(faults, finding.Fault{Kind: kind, Key: key, Got: got, Want: want})
 	}
 	if s.Hulls < 0 || s.Hulls > mostHulls {
-		bad(finding.ErrImpossible, "hulls", fmt.Sprint(s.Hulls), fmt.Sprintf("a count from 1 to %d", mostHulls))
+		bad(finding.ErrImpossible, "hulls", strconv.Itoa(s.Hulls), fmt.Sprintf("a count from 1 to %d", mostHulls))
 	}
 	for _, d := range []struct {
 		key      string

@@ -222,10 +222,13 @@ func TestFormulasOnKnownHulls(t *testing.T) {
 			t.Errorf("%s: the range %.0f to %.0f does not hold the measured %.0f", c.name, low, high, c.own)
 		}
 	}
-	for _, c := range []struct{ l, b, t, cm, v, want float64 }{{10, 3, 0.55, 72, 6.5, 22.6181}, {10.04, 3.17, 0.79, 64.6, 9.18, 25.553}} {
+	for _, c := range []struct {
+		l, b, t, v, want float64
+		cm               int64 // tenths of a per cent
+	}{{10, 3, 0.55, 6.5, 22.6181, 720}, {10.04, 3.17, 0.79, 9.18, 25.553, 646}} {
 		s := hullform.Shape{
 			Kind: "fin-keel-yacht", Length: metres(c.l), Beam: metres(c.b), Draft: metres(1.8), CanoeDraft: metres(c.t), Mass: massOf(c.v),
-			Midship: quantity.Percent.Of(decimal.NewFromFloatWithExponent(c.cm, -1)),
+			Midship: quantity.Percent.Of(decimal.New(c.cm, -1)),
 		}
 		d, _ := said(t, s, "delft")
 		off(t, "Delft", d.Area.Typical.Float(quantity.SquareMetre), c.want, 0.011)
