@@ -106,7 +106,7 @@ func stages(t *testing.T) []stage {
 }
 
 // likely is the stage that answers from the table, where it is not the first.
-var likely = map[string]int{"material": 1, "zone": 1, "overcoat": 2, "condition": 2, "hull_form": 3, "loss": 3, "law": 4, "place": 4, "active": 4, "sign": 5, "threshold": 5, "potential": 6, "protection": 6, "electrode": 6, "sampling": 7, "profile": 7}
+var likely = map[string]int{"material": 1, "zone": 1, "overcoat": 2, "condition": 2, "hull_form": 3, "loss": 3, "law": 4, "place": 4, "active": 4, "sign": 5, "threshold": 5, "potential": 6, "protection": 6, "electrode": 6, "sampling": 7, "profile": 7, "acceptance": 7, "instrument": 7}
 
 // told is the long report of each boat, without the fingerprint.
 func told(b *tables.Book, boats []string) string {
@@ -302,9 +302,9 @@ func metals(b *tables.Book) string {
 // gauges is how many readings each standard wants, and readings on each profile.
 func gauges(b *tables.Book) string {
 	var out strings.Builder
-	readings := make([]quantity.Film, 40)
+	readings := make([]gauge.Reading, 40)
 	for i := range readings {
-		readings[i] = quantity.Micrometre.N(int64(330 + i))
+		readings[i].Film = quantity.Micrometre.N(int64(330 + i))
 	}
 	for s := range b.Samplings() {
 		for tenths := int64(1); tenths < 3000; tenths += 7 {
@@ -316,6 +316,33 @@ func gauges(b *tables.Book) string {
 		v, err := gauge.Accept(b, gauge.ISO19840, gauge.Survey{Area: quantity.SquareMetre.N(40), Nominal: quantity.Micrometre.N(320), Profile: p.Key, Readings: readings})
 		fmt.Fprintln(&out, v.Mean, v.Passes, err)
 		said(b, &out, v.Findings)
+	}
+	// A fifth and a tenth below, single places and means on either side of every share: by each row on m2 and on ft2.
+	for a := range b.Acceptances() {
+		for _, area := range []quantity.Area{quantity.SquareMetre.N(12), quantity.SquareFoot.N(1500), quantity.SquareMetre.N(1200)} {
+			for _, most := range []quantity.Film{{}, quantity.Micrometre.N(400)} {
+				for low := int64(200); low <= 700; low += 20 {
+					for _, thin := range []int{1, 6, 12} {
+						s := gauge.Survey{Area: area, Nominal: quantity.Micrometre.N(320), Most: most}
+						for i := range 60 {
+							r := gauge.Reading{Spot: strconv.Itoa(i / 3), Film: quantity.Micrometre.N(330)}
+							if i/3%20 < thin {
+								r.Film = quantity.Micrometre.N(low)
+							}
+							s.Readings = append(s.Readings, r)
+						}
+						v, err := gauge.Accept(b, a.Key, s)
+						fmt.Fprintln(&out, v.Mean, v.Passes, v.Needed, err)
+						said(b, &out, v.Findings)
+					}
+				}
+			}
+		}
+	}
+	for x := range b.Instruments() {
+		for m := range b.Materials() {
+			said(b, &out, gauge.Reads(b, x.Key, m.Key))
+		}
 	}
 	return out.String()
 }
