@@ -31,6 +31,9 @@ type Boat struct {
 	Work   calendar.Days
 	Paint  coverage.Method
 	Wishes Wishes
+	Gauged []Gauged // what was put on, as a gauge of dry film read it
+	Combed []Combed // as a comb read it while it was wet
+	Used   []Used   // by the litres that went on
 }
 
 // Wishes is what the owner would like: the [wishes] section of a boat file.
@@ -154,6 +157,7 @@ func (x Boat) Check(b *tables.Book) finding.Faults {
 		fs = append(fs, y.Check(b).Under("", fmt.Sprintf("berth[%d]", i+1))...)
 	}
 	fs = append(fs, x.Wishes.check(b).Under("", "wishes")...)
+	fs = append(fs, x.putOnFaults(b)...)
 	return fs
 }
 

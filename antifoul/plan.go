@@ -29,6 +29,7 @@ type Job struct {
 	Cautions []tables.Caution
 	OldFilms []OldFilm // of parts of which something was seen or read
 	Metals   []Metal   // every two metals, and every potential read
+	PutOn    PutOn     // whether the film that was asked for is there
 }
 
 // Layers yields the layers of every scheme, part by part, bottom to top. It yields nothing when nothing may be used.
@@ -122,6 +123,9 @@ func Plan(b *tables.Book, boat Boat) (*Job, error) {
 		return nil, err
 	}
 	if err := j.metals(b); err != nil {
+		return nil, err
+	}
+	if err := j.putOn(b, boat); err != nil {
 		return nil, err
 	}
 	j.Cautions = j.cautions(b, boat)

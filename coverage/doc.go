@@ -5,6 +5,8 @@
 //	need := coverage.Need(litres, method.Reserve)                                // the typical with the yard's reserve
 //	bought, err := coverage.Cans(need, coverage.OnSale(book, coating, method), nil)
 //	pads, err := coverage.Pads(book, hull)                                       // what stands and blocks leave unpainted
+//	dry, err := coverage.Comb(book, coat)                                        // what a fresh coat dries to, while it is wet
+//	film, err := coverage.Used(book, spent)                                      // the mean film that the litres used made
 //
 // Areas, films, litres and money are decimals. A formula is multiplied out first, divided once and rounded once:
 //
@@ -23,10 +25,12 @@
 //	loss and residue                 Practical, Paint; losses.toml, common practice
 //	sizes of can                     OnSale; cans.toml, common practice
 //	cheapest cans                    Cans; derived, an exact search
+//	wet film to dry, by comb         Comb; derived, the multiple that is too thick is an assumption
+//	film from the litres used        Used, Missing; Paint the other way round
 //	places under stands              Places, Pads; common practice, the area of one place is an assumption
 //
 // # What it does not cover
 //
-// No hull lines and no gauge readings. No formula for two hulls: their areas are measured. No areas of legs, shafts and
+// No hull lines; gauge readings are judged by coverage/gauge. No formula for two hulls: their areas are measured. No areas of legs, shafts and
 // propellers: these stand with the part. No paint that fills a blasted profile. Which coats go where is not decided here.
 package coverage

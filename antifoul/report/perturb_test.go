@@ -87,14 +87,14 @@ func stages(t *testing.T) []stage {
 	}
 	first := []string{file("bottomjob/demo.toml"), file("boats/sloop.toml")}
 	more := []string{
-		file("boats/planing.toml"), file("boats/steel.toml"), file("boats/trailer.toml"),
+		file("boats/planing.toml"), file("boats/steel.toml"), file("boats/trailer.toml"), file("boats/steel-measured.toml"),
 		file("boats/sloop.toml", `by = "roller"`, `by = "air-spray"`, `[wishes]`, "[wishes]\nracing_finish = true\nbiocide = \"less\"",
 			`material = "grp"`, "material = \"grp\"\nlaminate = \"wet\"", "relaunched_unpainted = false", "relaunched_unpainted = true"),
 		file("boats/sloop.toml", `material = "grp"`, `material = "copper-nickel"`, `repaint_after = "12 months"`, "repaint_after = \"36 months\"\ncoating = \"hard-cuprous\""),
 		file("boats/sloop.toml", `state = "sound"`, `state = "not reported"`, "launch = 2027-04-24", "launch = 2027-03-26"),
 	}
 	for _, text := range append(first, more...) {
-		if _, err := antifoul.ReadBoat(fstest.MapFS{"boat.toml": {Data: []byte(text)}}, "boat.toml"); err != nil {
+		if _, err := antifoul.ReadBoat(withSheet(text), "boat.toml"); err != nil {
 			t.Fatal(err)
 		}
 	}
@@ -105,6 +105,18 @@ func stages(t *testing.T) []stage {
 	}
 }
 
+// gaugeSheet are the readings of steel-measured.toml.
+var gaugeSheet = sync.OnceValues(func() ([]byte, error) { return os.ReadFile("../../examples/boats/steel-gauge.csv") })
+
+// withSheet is a boat file with the sheet of readings beside it.
+func withSheet(boat string) fstest.MapFS {
+	sheet, err := gaugeSheet()
+	if err != nil {
+		panic(err)
+	}
+	return fstest.MapFS{"boat.toml": {Data: []byte(boat)}, "steel-gauge.csv": {Data: sheet}}
+}
+
 // likely is the stage that answers from the table, where it is not the first.
 var likely = map[string]int{"material": 1, "zone": 1, "overcoat": 2, "condition": 2, "hull_form": 3, "loss": 3, "law": 4, "place": 4, "active": 4, "sign": 5, "threshold": 5, "potential": 6, "protection": 6, "electrode": 6, "sampling": 7, "profile": 7, "acceptance": 7, "instrument": 7}
 
@@ -112,7 +124,7 @@ var likely = map[string]int{"material": 1, "zone": 1, "overcoat": 2, "condition"
 func told(b *tables.Book, boats []string) string {
 	var out bytes.Buffer
 	for _, text := range boats {
-		x, err := antifoul.ReadBoatWith(b, fstest.MapFS{"boat.toml": {Data: []byte(text)}}, "boat.toml")
+		x, err := antifoul.ReadBoatWith(b, withSheet(text), "boat.toml")
 		if err != nil {
 			fmt.Fprintln(&out, err)
 			continue

@@ -78,6 +78,17 @@ func TestWordLists(t *testing.T) {
 	for x := range b.Electrodes() {
 		add("Electrodes", x.Key)
 	}
+	for x := range b.Instruments() {
+		add("Instruments", x.Key)
+	}
+	for x := range b.Acceptances() {
+		add("Acceptance standards", x.Key)
+	}
+	for x := range b.Profiles() {
+		if x.Correction.Given() {
+			add("Profiles", x.Key)
+		}
+	}
 	for x := range b.Losses() {
 		add("Loss methods", x.Key)
 	}
