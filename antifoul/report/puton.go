@@ -154,6 +154,27 @@ func (c *composer) failures(g antifoul.GaugedPart) {
 
 // toDo says what puts each zone right.
 func (c *composer) toDo(g antifoul.GaugedPart) {
+	if items := c.toDoItems(g); len(items) > 0 {
+		c.say("What to do:")
+		c.list(items)
+	}
+}
+
+// shortPutOn says what is still to put on and to read, part by part.
+func (c *composer) shortPutOn() {
+	var items []string
+	for _, g := range c.job.PutOn.Gauged {
+		for _, text := range c.toDoItems(g) {
+			items = append(items, sentence(g.Part)+", "+text)
+		}
+	}
+	if len(items) > 0 {
+		c.head(2, "Was it put on: still to do")
+		c.list(items)
+	}
+}
+
+func (c *composer) toDoItems(g antifoul.GaugedPart) []string {
 	var items []string
 	for _, m := range g.More {
 		zone := sentence(c.zone(m.Zone))
@@ -167,10 +188,7 @@ func (c *composer) toDo(g antifoul.GaugedPart) {
 			items = append(items, fmt.Sprintf("%s: put on %s more, then read again. The file does not say with which coating (gauge.coating), so the litres are not reckoned.", zone, m.Film.Show(c.units)))
 		}
 	}
-	if len(items) > 0 {
-		c.say("What to do:")
-		c.list(items)
-	}
+	return items
 }
 
 // more says the coats and the litres of a film that is missing.
