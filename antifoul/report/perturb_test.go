@@ -38,6 +38,7 @@ var unread = map[string]string{
 	"active.formula":   "chemistry to be cited beside the copper share",
 	"can.name":         "a report says the size",
 	"criterion.says":   "the question behind a weight, for whoever changes it",
+	"instrument.any":   "the loader refuses the other word, since no material is then listed",
 	"factor.unit":      "the unit that the formula reads the number in",
 	"loss.name":        "a report says the numbers of the way, not its name",
 	"overcoat.name":    "what the row is, for whoever changes it",
@@ -61,6 +62,7 @@ var wordsOf = map[string][]any{
 	"place.water":           {"salt", "brackish", "fresh"},
 	"loss.caution":          {"abrading", "spraying"},
 	"law.exempt":            {[]any{"grp"}},
+	"acceptance.guide":      {"iso-19840-repeats-share"},
 }
 
 // cited are the tables that no rule reads yet: literature to be cited, laid out by the reference tables.
@@ -329,26 +331,31 @@ func gauges(b *tables.Book) string {
 		fmt.Fprintln(&out, v.Mean, v.Passes, err)
 		said(b, &out, v.Findings)
 	}
-	// A fifth and a tenth below, single places and means on either side of every share: by each row on m2 and on ft2.
+	// One in twenty, a fifth and more below or above; single places and means on either side of every share: by each row. Then areas on
+	// either side of what is split, and one in ft2 that the US figures count otherwise.
 	for a := range b.Acceptances() {
-		for _, area := range []quantity.Area{quantity.SquareMetre.N(12), quantity.SquareFoot.N(1500), quantity.SquareMetre.N(1200)} {
-			for _, most := range []quantity.Film{{}, quantity.Micrometre.N(400)} {
-				for low := int64(200); low <= 700; low += 20 {
-					for _, thin := range []int{1, 6, 12} {
-						s := gauge.Survey{Area: area, Nominal: quantity.Micrometre.N(320), Most: most}
-						for i := range 60 {
-							r := gauge.Reading{Spot: strconv.Itoa(i / 3), Film: quantity.Micrometre.N(330)}
-							if i/3%20 < thin {
-								r.Film = quantity.Micrometre.N(low)
-							}
-							s.Readings = append(s.Readings, r)
-						}
-						v, err := gauge.Accept(b, a.Key, s)
-						fmt.Fprintln(&out, v.Mean, v.Passes, v.Needed, err)
-						said(b, &out, v.Findings)
-					}
+		ask := func(area quantity.Area, most quantity.Film, low int64, thin int) {
+			s := gauge.Survey{Area: area, Nominal: quantity.Micrometre.N(320), Most: most}
+			for i := range 60 {
+				r := gauge.Reading{Spot: strconv.Itoa(i / 3), Film: quantity.Micrometre.N(330)}
+				if i/3 < thin {
+					r.Film = quantity.Micrometre.N(low)
+				}
+				s.Readings = append(s.Readings, r)
+			}
+			v, err := gauge.Accept(b, a.Key, s)
+			fmt.Fprintln(&out, v.Mean, v.Passes, v.Needed, err)
+			said(b, &out, v.Findings)
+		}
+		for _, most := range []quantity.Film{{}, quantity.Micrometre.N(400)} {
+			for _, low := range []int64{230, 290, 310, 420, 500, 650, 1000} {
+				for _, thin := range []int{1, 4, 12} {
+					ask(quantity.SquareMetre.N(12), most, low, thin)
 				}
 			}
+		}
+		for _, area := range []quantity.Area{quantity.SquareMetre.N(1200), quantity.SquareMetre.N(900), quantity.SquareFoot.N(12500)} {
+			ask(area, quantity.Film{}, 310, 1)
 		}
 	}
 	for x := range b.Instruments() {

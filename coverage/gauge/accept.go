@@ -76,8 +76,9 @@ func Accept(b *tables.Book, acceptance string, s Survey) (Verdict, error) {
 	if err != nil {
 		return Verdict{}, err
 	}
-	v := Verdict{Standard: row.Name, Passes: true, Count: len(s.Readings), Needed: needed * row.Spots * row.Readings}
-	j := judge{Verdict: &v, row: row, survey: s, all: singles(row, v.correct(b, s))}
+	readings, corrected := correct(b, s)
+	v := Verdict{Standard: row.Name, Passes: true, Count: len(readings), Needed: needed * row.Spots * row.Readings, Findings: corrected}
+	j := judge{Verdict: &v, row: row, survey: s, all: singles(row, readings)}
 	j.areas = areas(row, j.all)
 	j.measure()
 	j.enough(needed, line)
@@ -116,13 +117,13 @@ func of(f quantity.Film, s quantity.Share) quantity.Film {
 
 // measure takes mean, ends and count of the singles.
 func (j *judge) measure() {
-	byMean := func(x, y single) int { return x.mean().Cmp(y.mean()) }
+	byMean := func(x, y single) int { return x.mean.Cmp(y.mean) }
 	low, high := slices.MinFunc(j.all, byMean), slices.MaxFunc(j.all, byMean)
-	j.lowest, j.highest = low.mean(), high.mean()
+	j.lowest, j.highest = low.mean, high.mean
 	j.Lowest, j.Highest = low.show(quantity.Down), high.show(quantity.Up)
 	nominal := exact(j.survey.Nominal)
 	for _, s := range j.all {
-		if s.mean().Cmp(nominal) < 0 {
+		if s.mean.Cmp(nominal) < 0 {
 			j.Below++
 		}
 	}

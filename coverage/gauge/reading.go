@@ -74,14 +74,10 @@ func shown(um *big.Rat, like quantity.Film, r quantity.Rounding) quantity.Film {
 
 // single is what a limit of single places is held against: a reading, or a spot's mean.
 type single struct {
-	zone, spot string
-	sum        *big.Rat // um
-	readings   int
-	film       quantity.Film // the first reading, for the unit and where it is the only one
-}
-
-func (s single) mean() *big.Rat {
-	return new(big.Rat).Quo(s.sum, big.NewRat(int64(s.readings), 1))
+	zone     string
+	mean     *big.Rat // um; while the spots are gathered, the sum
+	readings int
+	film     quantity.Film // the first reading, for the unit and where it is the only one
 }
 
 // show is the single as a film: a reading as it is, a mean rounded.
@@ -89,7 +85,7 @@ func (s single) show(r quantity.Rounding) quantity.Film {
 	if s.readings == 1 {
 		return s.film
 	}
-	return shown(s.mean(), s.film, r)
+	return shown(s.mean, s.film, r)
 }
 
 // singles are the readings one by one where a spot is one reading, else the spots in the order of their first readings. A
@@ -101,13 +97,18 @@ func singles(row tables.Acceptance, readings []Reading) []single {
 	for _, r := range readings {
 		if row.Readings > 1 && r.Spot != "" {
 			if i, ok := at[place{r.Zone, r.Spot}]; ok {
-				out[i].sum.Add(out[i].sum, exact(r.Film))
+				out[i].mean.Add(out[i].mean, exact(r.Film))
 				out[i].readings++
 				continue
 			}
 			at[place{r.Zone, r.Spot}] = len(out)
 		}
-		out = append(out, single{zone: r.Zone, spot: r.Spot, sum: exact(r.Film), readings: 1, film: r.Film})
+		out = append(out, single{zone: r.Zone, mean: exact(r.Film), readings: 1, film: r.Film})
+	}
+	for i := range out {
+		if n := out[i].readings; n > 1 {
+			out[i].mean.Quo(out[i].mean, big.NewRat(int64(n), 1))
+		}
 	}
 	return out
 }
@@ -142,25 +143,24 @@ func areas(row tables.Acceptance, all []single) []*big.Rat {
 func meanOf(all []single) *big.Rat {
 	sum := new(big.Rat)
 	for _, s := range all {
-		sum.Add(sum, s.mean())
+		sum.Add(sum, s.mean)
 	}
 	return sum.Quo(sum, big.NewRat(int64(len(all)), 1))
 }
 
 // correct takes the profile's correction off the readings and says so.
-func (v *Verdict) correct(b *tables.Book, s Survey) []Reading {
+func correct(b *tables.Book, s Survey) ([]Reading, finding.List) {
 	p, ok := correction(b, s.Profile)
 	if !ok {
-		return s.Readings
+		return s.Readings, nil
 	}
 	out := make([]Reading, len(s.Readings))
 	for i, r := range s.Readings {
 		r.Film = r.Film.Sub(p.Correction)
 		out[i] = r
 	}
-	v.Findings = append(v.Findings, finding.Finding{
+	return out, finding.List{{
 		Rule: RuleCorrected, Verdict: finding.Fine, Basis: []finding.Basis{p.Basis("correction")},
 		Facts: []finding.Fact{{Name: "correction", Value: p.Correction}, {Name: "profile", Value: p.Name}},
-	})
-	return out
+	}}
 }
