@@ -64,14 +64,14 @@ type MoreOn struct {
 	Zone     string
 	Readings int            // so many more are to be taken; 0: enough were
 	Film     quantity.Film  // what its thinnest place lacks; not given: the film is thick enough
-	Paint    *coverage.More // what makes up that film; nil where none is missing, or nobody said with which coating
+	Paint    *coverage.More // what makes up that film; nil where none is missing, nobody said with which coating, or no number of coats does
 }
 
 // CombedCoat is the answer to one fresh coat.
 type CombedCoat struct {
 	Combed
 	Result coverage.Combed
-	More   *coverage.More // what the mean lacks of the film asked for; nil where it lacks nothing
+	More   *coverage.More // what makes up what the mean lacks; nil where it lacks nothing, or no number of coats does
 }
 
 // UsedPaint is the answer to one note of litres.
@@ -239,11 +239,7 @@ func (j *Job) putOn(b *tables.Book, boat Boat) error {
 		}
 		out := GaugedPart{Gauged: g, Result: result}
 		for n, z := range result.Zones {
-			more, err := moreOn(b, boat, g.Coating, p.zones[n].Area, z)
-			if err != nil {
-				return prefixed(err, fmt.Sprintf("gauge[%d]", i+1))
-			}
-			if more.Readings > 0 || more.Film.Given() {
+			if more := moreOn(b, boat, g.Coating, p.zones[n].Area, z); more.Readings > 0 || more.Film.Given() {
 				out.More = append(out.More, more)
 			}
 		}
@@ -275,15 +271,23 @@ func (j *Job) putOn(b *tables.Book, boat Boat) error {
 }
 
 // moreOn is what is still to do in one zone.
-func moreOn(b *tables.Book, boat Boat, coating string, area quantity.Range[quantity.Area], z gauge.ZoneVerdict) (MoreOn, error) {
+func moreOn(b *tables.Book, boat Boat, coating string, area quantity.Range[quantity.Area], z gauge.ZoneVerdict) MoreOn {
 	out := MoreOn{Zone: z.Zone.Zone, Readings: max(0, z.Needed-z.Count), Film: z.Missing}
 	if !z.Missing.Given() || coating == "" {
-		return out, nil
+		return out
 	}
 	k, _ := coatingOf(b, coating)
-	more, err := coverage.Missing(b, area, k, z.Missing, boat.Paint)
-	out.Paint = &more
-	return out, err
+	out.Paint = makeUp(b, boat, area, k, z.Missing)
+	return out
+}
+
+// makeUp is the paint that makes up a missing film; nil where it would take more coats than anybody puts on.
+func makeUp(b *tables.Book, boat Boat, area quantity.Range[quantity.Area], k tables.Coating, missing quantity.Film) *coverage.More {
+	more, err := coverage.Missing(b, area, k, missing, boat.Paint)
+	if err != nil {
+		return nil
+	}
+	return &more
 }
 
 // combed is the answer to one fresh coat, with what makes up a mean that is too thin.
@@ -296,7 +300,6 @@ func combed(b *tables.Book, boat Boat, areas []PartArea, c Combed) (CombedCoat, 
 	if err != nil || !result.Findings.Has(coverage.RuleCombThin) {
 		return out, err
 	}
-	more, err := coverage.Missing(b, p.total, k, w.Asked.Sub(result.Mean.Typical), boat.Paint)
-	out.More = &more
-	return out, err
+	out.More = makeUp(b, boat, p.total, k, w.Asked.Sub(result.Mean.Typical))
+	return out, nil
 }

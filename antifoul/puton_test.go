@@ -172,6 +172,45 @@ func TestPutOnTakesWhatIsNotGiven(t *testing.T) {
 	}
 }
 
+// What is not given stands in the list of what was assumed, and nothing that is given does.
+func TestPutOnAssumptions(t *testing.T) {
+	assumed := func(text string) string {
+		var keys []string
+		for _, a := range planSheets(t, base+text).Ranking.Assumed {
+			if strings.Contains(a.Key, "[1].") {
+				keys = append(keys, a.Key)
+			}
+		}
+		return strings.Join(keys, " ")
+	}
+	if got := assumed(putOn); got != "" {
+		t.Errorf("all is given, and these are assumed: %s", got)
+	}
+	less := strings.NewReplacer("most = \"640 um\"\n", "", "profile = \"iso-19840-fine\"\n", "", "coating = \"epoxy-barrier\"\nfile", "file",
+		"thinner = \"5 %\"\n", "", "asked = \"100 um\"\n", "").Replace(putOn)
+	if got, want := assumed(less), "gauge[1].most gauge[1].profile gauge[1].coating comb[1].thinner comb[1].asked used[1].asked"; got != want {
+		t.Errorf("assumed %s, want %s", got, want)
+	}
+}
+
+// However odd the numbers of a file that is read, it gets an answer.
+func TestOddNumbersGetAnAnswer(t *testing.T) {
+	for _, c := range [][2]string{
+		{"nominal = \"320 um\"\nmost = \"640 um\"", "nominal = \"5000 um\""},
+		{"asked = \"100 um\"\n[[used]]", "asked = \"900000 um\"\n[[used]]"},
+		{`nominal = "320 um"`, `nominal = "0.001 mil"`},
+		{`litres = "3 L"`, `litres = "0.000001 mL"`},
+		{`litres = "3 L"`, `litres = "900000 US gal"`},
+		{"coats = 2", "coats = 50"},
+	} {
+		text := strings.Replace(putOn, c[0], c[1], 1)
+		if text == putOn {
+			t.Fatalf("the sections do not hold %q", c[0])
+		}
+		planSheets(t, base+text)
+	}
+}
+
 // Each mistake is one fault, with the file that it stands in.
 func TestPutOnFaults(t *testing.T) {
 	for _, k := range []struct {

@@ -55,14 +55,15 @@ var unread = map[string]string{
 
 // wordsOf are values that a column may take beyond those that its rows have.
 var wordsOf = map[string][]any{
-	"overcoat.new_solvent":  {"strong", "mild"},
-	"overcoat.old_biocide":  {"organotin", "cuprous oxide", "none"},
-	"material.carrier":      {"water", "solvent", "none"},
-	"material.barrier_with": {"epoxy-barrier", "epoxy-barrier-free", "epoxy-primer"},
-	"place.water":           {"salt", "brackish", "fresh"},
-	"loss.caution":          {"abrading", "spraying"},
-	"law.exempt":            {[]any{"grp"}},
-	"acceptance.guide":      {"iso-19840-repeats-share"},
+	"overcoat.new_solvent":   {"strong", "mild"},
+	"overcoat.old_biocide":   {"organotin", "cuprous oxide", "none"},
+	"material.carrier":       {"water", "solvent", "none"},
+	"material.barrier_with":  {"epoxy-barrier", "epoxy-barrier-free", "epoxy-primer"},
+	"place.water":            {"salt", "brackish", "fresh"},
+	"loss.caution":           {"abrading", "spraying"},
+	"law.exempt":             {[]any{"grp"}},
+	"acceptance.guide":       {"iso-19840-repeats-share"},
+	"acceptance.sampling_us": {"SSPC-PA 2, metric"},
 }
 
 // cited are the tables that no rule reads yet: literature to be cited, laid out by the reference tables.

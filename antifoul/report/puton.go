@@ -184,6 +184,8 @@ func (c *composer) toDoItems(g antifoul.GaugedPart) []string {
 		switch {
 		case m.Paint != nil:
 			items = append(items, fmt.Sprintf("%s: put on %s more: %s. Then read again.", zone, m.Film.Show(c.units), c.more(*m.Paint, g.Coating)))
+		case m.Film.Given() && g.Coating != "":
+			items = append(items, fmt.Sprintf("%s: %s are missing, more than any number of coats makes up. Ask what was meant.", zone, m.Film.Show(c.units)))
 		case m.Film.Given():
 			items = append(items, fmt.Sprintf("%s: put on %s more, then read again. The file does not say with which coating (gauge.coating), so the litres are not reckoned.", zone, m.Film.Show(c.units)))
 		}
