@@ -156,7 +156,7 @@ func (c *composer) failures(g antifoul.GaugedPart) {
 func (c *composer) toDo(g antifoul.GaugedPart) {
 	if items := c.toDoItems(g); len(items) > 0 {
 		c.say("What to do:")
-		c.list(items)
+		c.list(each(items, sentence))
 	}
 }
 
@@ -177,7 +177,7 @@ func (c *composer) shortPutOn() {
 func (c *composer) toDoItems(g antifoul.GaugedPart) []string {
 	var items []string
 	for _, m := range g.More {
-		zone := sentence(c.zone(m.Zone))
+		zone := c.zone(m.Zone)
 		if m.Readings > 0 {
 			items = append(items, fmt.Sprintf("%s: take at least %s.", zone, plural(m.Readings, "more reading", "more readings")))
 		}
@@ -199,7 +199,7 @@ func (c *composer) more(m coverage.More, coating string) string {
 	if k, err := c.job.Book.Coating(coating); err == nil {
 		name = k.Name
 	}
-	return fmt.Sprintf("%s of %s, %s in all", plural(m.Coats, "coat", "coats"), name, spanOf(m.Litres, quantity.Litre, 2, c.units))
+	return fmt.Sprintf("%s of %s, in all %s", plural(m.Coats, "coat", "coats"), name, spanOf(m.Litres, quantity.Litre, 2, c.units))
 }
 
 func (c *composer) combed(k antifoul.CombedCoat) {

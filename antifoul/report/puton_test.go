@@ -44,7 +44,7 @@ func TestAcceptanceParagraph(t *testing.T) {
 func TestAcceptedAndWithoutACoating(t *testing.T) {
 	j := job(t, "steel-measured.toml", func(b *antifoul.Boat) {
 		for i := range b.Gauged[0].Readings {
-			b.Gauged[0].Readings[i].Film = quantity.Micrometre.N(360)
+			b.Gauged[0].Readings[i].Film = quantity.Micrometre.N(440)
 		}
 	})
 	if text := words(write(t, j, report.Options{})); !strings.Contains(text, words("Accepted: every zone for itself")) || strings.Contains(text, words("What to do:")) || strings.Contains(text, "cannot be accepted") {
