@@ -1,6 +1,7 @@
 package gauge_test
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 	"testing"
@@ -250,4 +251,44 @@ func TestEveryFaultOfASheet(t *testing.T) {
 	if _, err := gauge.ReadCSV(fstest.MapFS{}, "gauge.csv"); err == nil {
 		t.Error("a file that is not there is read")
 	}
+}
+
+// Every metal that may be painted has a gauge of dry film, if with its maker's word; on what is no metal none reads without it.
+func TestEveryMetalHasAGauge(t *testing.T) {
+	for m := range tables.Default().Materials() {
+		best := finding.Forbidden
+		for x := range tables.Default().Instruments() {
+			if x.Tells == tables.TellsDry {
+				best = min(best, x.On(m.Key))
+			}
+		}
+		if m.Metal && m.Painted != tables.Never && !m.Anode && best == finding.Forbidden {
+			t.Errorf("no gauge reads on %s", m.Key)
+		}
+		if !m.Metal && best < finding.Ask {
+			t.Errorf("a gauge reads on %s, which is no metal, without its maker's word", m.Key)
+		}
+	}
+}
+
+func ExampleInspect() {
+	book := tables.Default()
+	x := boat("320 325 341 330 335 322 347 336 319 300")
+	x.Readings = x.Readings[5:] // the flat lacks five readings
+	got, err := gauge.Inspect(book, x)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, z := range got.Zones {
+		fmt.Println(z.Zone.Zone, z.Passes, z.Count, "of", z.Needed)
+		for _, f := range z.Findings.At(finding.Forbidden) {
+			fmt.Println(" ", book.Say(f, quantity.Metric))
+		}
+	}
+	// Output:
+	// flat false 15 of 20
+	//   15 readings on 20 m² (215 ft²) are too few: ISO 19840 wants 20, so nothing can be accepted yet.
+	// waterline false 10 of 10
+	//   2 of 10 readings lie below 320 µm (12.6 mil), too many: the rule allows fewer than 20 %.
 }
