@@ -218,9 +218,6 @@ func (j *judge) places(b *tables.Book) {
 		if m := s.Nominal.Sub(j.Mean); m.Sign() > 0 {
 			j.MissingMean = m
 		}
-		if j.Missing.Sign() <= 0 { // too thin by a limit above the nominal film, which no row has
-			j.Missing = j.MissingMean
-		}
 		j.add(RuleMissing, finding.Caution, []finding.Basis{{Kind: finding.Derived}}, fact("missing", j.Missing))
 	}
 }

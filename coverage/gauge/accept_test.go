@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"boatyard.example/bottomwork/coverage/gauge"
+	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
 	"boatyard.example/bottomwork/tables/quantity"
 )
@@ -85,6 +86,10 @@ func TestMissing(t *testing.T) {
 	if v := accept(t, gauge.ISO19840, survey(passes)); v.Missing.Given() || v.Findings.Has(gauge.RuleMissing) {
 		t.Errorf("the first set: %s", v.Missing)
 	}
+	// 240 + 400 + 18 × 320 have the mean 320: only the place of 240 is too thin.
+	if v := accept(t, gauge.ISO19840, survey("240 400 "+strings.Repeat("320 ", 18))); v.Missing.String() != "80 um" || v.MissingMean.Given() {
+		t.Errorf("a mean on the nominal film: %s, %s", v.Missing, v.MissingMean)
+	}
 	if v := accept(t, gauge.ISO19840, survey("330 330 330")); v.Passes || v.Missing.Given() {
 		t.Errorf("too few readings: %s", v.Missing)
 	}
@@ -92,5 +97,35 @@ func TestMissing(t *testing.T) {
 	s.Most = quantity.Micrometre.N(325)
 	if v := accept(t, gauge.ISO19840, s); v.Passes || v.Missing.Given() {
 		t.Errorf("too thick: %s", v.Missing)
+	}
+}
+
+// The sentences name what is judged and the limits as a person would write them.
+func TestSentences(t *testing.T) {
+	say := func(v gauge.Verdict) string {
+		var out []string
+		for _, f := range v.Findings {
+			out = append(out, tables.Default().Say(f, quantity.Metric))
+		}
+		return strings.Join(out, "\n")
+	}
+	s := survey(passes)
+	s.Nominal = quantity.Micrometre.N(310) // 300 and 298 lie below it, one reading lies on it
+	text := say(accept(t, gauge.ISO19840, s))
+	for _, want := range []string{"20 readings on 20 m²", "The mean of the readings is 338.7 µm", "the 310 µm", "no less than 248 µm", "2 of 20 readings lie below 310 µm"} {
+		if !strings.Contains(text, want) {
+			t.Errorf("%q is not said in\n%s", want, text)
+		}
+	}
+	list := append(times(4, "120"), []string{"120", "120"})
+	text = say(accept(t, gauge.SSPCPA2, gauge.Survey{Area: quantity.SquareMetre.N(5), Nominal: quantity.Micrometre.N(100), Readings: spots("um", list...)}))
+	for _, want := range []string{"Whole areas of 5 spots on 5 m² (53.8 ft²): 0, too few", "1 of 5 spots have fewer than 3 readings", "The thinnest spot is 120"} {
+		if !strings.Contains(text, want) {
+			t.Errorf("%q is not said in\n%s", want, text)
+		}
+	}
+	v := accept(t, gauge.SSPCPA2, gauge.Survey{Area: quantity.SquareMetre.N(5), Nominal: quantity.Micrometre.N(100), Readings: spots("um", times(5, "120")...)})
+	if text := say(v); !strings.Contains(text, "The mean of the thinnest area is 120") || v.Findings.Has(gauge.RuleSpotsFew) {
+		t.Errorf("not as it should be:\n%s", text)
 	}
 }

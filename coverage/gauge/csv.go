@@ -26,7 +26,7 @@ var columns = []string{"zone", "reading", "spot", "note"}
 func ReadCSV(fsys fs.FS, name string) ([]Reading, error) {
 	var faults finding.Faults
 	rows := entry.Sheet(fsys, name, &faults)
-	if rows != nil && len(rows) == 0 || rows == nil && len(faults) == 0 {
+	if len(rows)+len(faults) == 0 {
 		faults = append(faults, finding.Fault{Kind: finding.ErrMissing, File: name, Key: "readings", Want: "at least one line of zone and reading"})
 	}
 	var needed []string // the columns whose cells are missed line by line
