@@ -193,10 +193,10 @@ func TestUSFiguresForSquareFeet(t *testing.T) {
 	if v := accept(t, gauge.SSPCPA2, s); !v.Passes || v.NeededAreas != 1 {
 		t.Errorf("%s: %+v", s.Area, v)
 	}
-	// ISO 19840 knows one count.
+	// ISO 19840 knows one count, and no spots: each reading is judged for itself.
 	s.Area = quantity.SquareFoot.N(101)
-	if v := accept(t, gauge.ISO19840, s); v.Needed != 15 {
-		t.Errorf("ISO 19840 on 101 ft2: %d readings, want 15 on 9.38 m2", v.Needed)
+	if v := accept(t, gauge.ISO19840, s); v.Needed != 15 || v.Singles != 15 {
+		t.Errorf("ISO 19840 on 101 ft2: %d readings, %d singles, want 15 of each on 9.38 m2", v.Needed, v.Singles)
 	}
 }
 
