@@ -1,6 +1,7 @@
 package antifoul
 
 import (
+	"fmt"
 	"slices"
 
 	"boatyard.example/bottomwork/compat"
@@ -51,6 +52,20 @@ func assume(b *tables.Book, x Boat) []Assumption {
 	}
 	say(x.Hull.Support == nil && x.Hull.Length.Given(), "hull.stand_pairs", "as many stands and blocks as her length asks for by the tables' rule")
 	say(len(x.Paint.Sizes) == 0, "paint.cans", "the can sizes of the tables")
+	for i, g := range x.Gauged {
+		key := fmt.Sprintf("gauge[%d].", i+1)
+		say(!g.Most.Given(), key+"most", "no greatest film was agreed: how much too thick it is was not judged")
+		say(g.Profile == "", key+"profile", "nothing is taken off the readings for a blast profile")
+		say(g.Coating == "", key+"coating", "the litres of what is missing are not reckoned")
+	}
+	for i, c := range x.Combed {
+		key := fmt.Sprintf("comb[%d].", i+1)
+		say(!c.Thinner.Given(), key+"thinner", "the thinner of the boat's paint")
+		say(!c.Asked.Given(), key+"asked", "the coating's typical film")
+	}
+	for i, u := range x.Used {
+		say(!u.Asked.Given(), fmt.Sprintf("used[%d].asked", i+1), "the coating's typical film")
+	}
 	return out
 }
 

@@ -32,6 +32,9 @@ type Boat struct {
 	Paint  coverage.Method
 	Tins   []coverage.Tin // what labels and store say of the coatings
 	Wishes Wishes
+	Gauged []Gauged // what was put on, as a gauge of dry film read it
+	Combed []Combed // as a comb read it while it was wet
+	Used   []Used   // by the litres that went on
 }
 
 // Wishes is what the owner would like: the [wishes] section of a boat file.
@@ -172,6 +175,7 @@ func (x Boat) Check(b *tables.Book) finding.Faults {
 		tins[y.Coating] = true
 	}
 	fs = append(fs, x.Wishes.check(b).Under("", "wishes")...)
+	fs = append(fs, x.putOnFaults(b)...)
 	return fs
 }
 

@@ -7,7 +7,7 @@ import (
 )
 
 // factors are the rows of the factor table that this package and compat ask for; wear.Factors are those of the wear.
-var factors = []string{"abraded-film", "day-hours", "idle-bar", "lightness-step", "lightness-step-clear", "open-launch-days", "work-hours-full"}
+var factors = []string{"abraded-film", "day-hours", "idle-bar", "lightness-step", "lightness-step-clear", "open-launch-days", "work-hours-full", "comb-thick", "used-doubt"}
 
 // complete returns a fault for each number and weight that the answer would need and the book does not hold; the module's own tables
 // hold all. A whole other book must give them: nothing is taken in their place.

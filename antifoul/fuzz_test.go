@@ -13,7 +13,12 @@ import (
 func FuzzReadBoat(f *testing.F) {
 	f.Add(base)
 	f.Add(onePart)
-	for _, name := range []string{"sloop", "steel", "planing", "trailer"} {
+	f.Add(base + putOn)
+	sheet, err := os.ReadFile("../examples/boats/steel-gauge.csv")
+	if err != nil {
+		f.Fatal(err)
+	}
+	for _, name := range []string{"sloop", "steel", "steel-measured", "planing", "trailer"} {
 		text, err := os.ReadFile("../examples/boats/" + name + ".toml")
 		if err != nil {
 			f.Fatal(err)
@@ -22,7 +27,9 @@ func FuzzReadBoat(f *testing.F) {
 	}
 	book := tables.Default()
 	f.Fuzz(func(t *testing.T, text string) {
-		boat, err := antifoul.ReadBoat(fstest.MapFS{"boat.toml": {Data: []byte(text)}}, "boat.toml")
+		files := sheets(text)
+		files["steel-gauge.csv"] = &fstest.MapFile{Data: sheet}
+		boat, err := antifoul.ReadBoat(files, "boat.toml")
 		if err != nil {
 			return
 		}

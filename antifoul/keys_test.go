@@ -132,6 +132,31 @@ func digest(j *antifoul.Job) string {
 		fmt.Fprintln(&s, f.Part, f.Decision.Do, f.Decision.Decided, f.Recoat, f.Strip)
 		say(f.Decision.Findings)
 	}
+	for _, g := range j.PutOn.Gauged {
+		fmt.Fprintln(&s, g.Part, g.Result.Passes)
+		say(g.Result.Reads)
+		for _, z := range g.Result.Zones {
+			fmt.Fprintln(&s, z.Zone, z.Passes, z.Mean)
+			say(z.Findings)
+		}
+		for _, m := range g.More {
+			fmt.Fprintln(&s, m.Zone, m.Readings, m.Film)
+			if m.Paint != nil {
+				fmt.Fprintln(&s, m.Paint.Coats, m.Paint.Litres)
+			}
+		}
+	}
+	for _, c := range j.PutOn.Combed {
+		fmt.Fprintln(&s, c.Result.Mean)
+		say(c.Result.Findings)
+		if c.More != nil {
+			fmt.Fprintln(&s, c.More.Coats, c.More.Litres)
+		}
+	}
+	for _, u := range j.PutOn.Used {
+		fmt.Fprintln(&s, u.Result.Coat)
+		say(u.Result.Findings)
+	}
 	for _, m := range j.Metals {
 		fmt.Fprintln(&s, m.Parts, m.Pair.Anode)
 		say(m.Findings)
@@ -324,19 +349,22 @@ var keyInReader = regexp.MustCompile(`(?:Text|Word|Int|YesNo|Date|Texts|Amount\[
 
 // Every key that the reader reads stands in the list above, in the README, and the other way round.
 func TestKeysAreAllListed(t *testing.T) {
-	src, err := os.ReadFile("read.go")
-	if err != nil {
-		t.Fatal(err)
-	}
 	var read []string
-	for _, m := range keyInReader.FindAllStringSubmatch(string(src), -1) {
-		read = append(read, m[2])
+	for _, file := range []string{"read.go", "readputon.go"} {
+		src, err := os.ReadFile(file)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, m := range keyInReader.FindAllStringSubmatch(string(src), -1) {
+			read = append(read, m[2])
+		}
 	}
+	cases := slices.Concat(keyCases, putOnCases)
 	if len(read) < 40 {
 		t.Fatalf("found %d keys in read.go, expected at least 40: does the pattern still fit?", len(read))
 	}
 	var listed []string
-	for _, k := range keyCases {
+	for _, k := range cases {
 		listed = append(listed, k.key[strings.LastIndex(k.key, ".")+1:])
 	}
 	listed = append(listed, "cleaned_every", "electrode", "name", "known_by")
@@ -350,7 +378,7 @@ func TestKeysAreAllListed(t *testing.T) {
 		t.Fatal(err)
 	}
 	all := slices.Clone(wordsOnly)
-	for _, k := range keyCases {
+	for _, k := range cases {
 		all = append(all, k.key)
 	}
 	for _, k := range append(all, "use.cleaned_every", "part.electrode") {
@@ -358,7 +386,7 @@ func TestKeysAreAllListed(t *testing.T) {
 			t.Errorf("README.md does not list the boat-file key `%s`", k)
 		}
 	}
-	for _, m := range regexp.MustCompile("\\| `((?:boat|hull|part|use|berth|work|paint|wishes|tin)\\.[a-z_.]+)`").FindAllStringSubmatch(string(readme), -1) {
+	for _, m := range regexp.MustCompile("\\| `((?:boat|hull|part|use|berth|work|paint|wishes|tin|gauge|comb|used)\\.[a-z_.]+)`").FindAllStringSubmatch(string(readme), -1) {
 		if !slices.Contains(all, m[1]) && m[1] != "use.cleaned_every" && m[1] != "part.electrode" {
 			t.Errorf("README.md lists `%s`, which nobody reads", m[1])
 		}

@@ -33,6 +33,7 @@ type Job struct {
 	Waste    quantity.Range[quantity.Mass] // paint that comes off, as far as its film is known; its two ends
 	OfWaste  finding.List                  // what is in it, and what was not measured
 	Patches  []coverage.PatchCoat          // layers on the places where she stands, the lowest first
+	PutOn    PutOn                         // whether the film that was asked for is there
 }
 
 // Layers yields the layers of every scheme, part by part, bottom to top. It yields nothing when nothing may be used.
@@ -132,6 +133,9 @@ func Plan(b *tables.Book, boat Boat) (*Job, error) {
 		return nil, err
 	}
 	if err := j.supplies(b, boat); err != nil {
+		return nil, err
+	}
+	if err := j.putOn(b, boat); err != nil {
 		return nil, err
 	}
 	j.Cautions = j.cautions(b, boat)

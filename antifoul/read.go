@@ -56,6 +56,7 @@ func ReadBoatWith(b *tables.Book, fsys fs.FS, name string) (Boat, error) {
 		x.Tins = append(x.Tins, readTin(r))
 	}
 	x.Wishes = readWishes(root.Table("wishes"))
+	sheets := readPutOn(fsys, name, root, &x, faults)
 	root.Close()
 	// What could not be read at all would be reported a second time as missing: drop those.
 	found := x.Check(b)
@@ -65,7 +66,7 @@ func ReadBoatWith(b *tables.Book, fsys fs.FS, name string) (Boat, error) {
 			found = append(found, more...)
 		}
 	}
-	unread := slices.Clone(*faults)
+	unread := append(slices.Clone(*faults), sheets...)
 	for _, f := range found.Under(name, "") {
 		if !alreadyFaulty(unread, f.Key) {
 			*faults = append(*faults, f)

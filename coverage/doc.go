@@ -5,6 +5,8 @@
 //	need := coverage.Need(litres, method.Reserve)                                // the typical with the yard's reserve
 //	bought, err := coverage.Cans(need, coverage.OnSale(book, coating, method), nil)
 //	pads, err := coverage.Pads(book, hull)                                       // what stands and blocks leave unpainted
+//	dry, err := coverage.Comb(book, coat)                                        // what a fresh coat dries to, while it is wet
+//	film, err := coverage.Used(book, spent)                                      // the mean film that the litres used made
 //
 // Areas, films, litres and money are decimals. A formula is multiplied out first, divided once and rounded once:
 //
@@ -31,6 +33,8 @@
 //	two packs                        KitCan, Mix, RatioByMass; derived from the mixing ratio by volume
 //	pot life, batch                  PotLife, Batch; factors_coverage.toml, common practice and an assumption
 //	shades                           Batches; common practice
+//	wet film to dry, by comb         Comb; derived, the multiple that is too thick is an assumption
+//	film from the litres used        Used, Missing; Paint the other way round
 //	blast profile                    Dead, Fill; derived, the depths are those of the profile's row
 //	places under stands              Places, Stands, Pads, Patch; common practice, area and lap of one place are assumptions
 //	what else is used up             Supplies; supplies.toml, mostly assumptions

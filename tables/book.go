@@ -52,6 +52,8 @@ type Book struct {
 	samplings   shelf[Sampling]
 	roughnesses shelf[Roughness]
 	values      shelf[Value]
+	acceptances shelf[Acceptance]
+	instruments shelf[Instrument]
 
 	digits func() string // the fingerprint, worked out once when it is first asked for
 
@@ -63,6 +65,7 @@ var tableNames = []string{
 	"active", "area_method", "can", "caution", "coating", "colour", "condition", "criterion", "factor", "hull_form", "law", "loss",
 	"material", "overcoat", "past_result", "piece", "place", "rule", "sign", "source", "step", "supply", "threshold", "zone",
 	"electrode", "grade", "potential", "profile", "protection", "roughness", "sampling", "value",
+	"acceptance", "instrument",
 }
 
 var defaultBook = sync.OnceValues(func() (*Book, error) {
@@ -167,6 +170,8 @@ func build(records map[string][]*record, faults *finding.Faults) (*Book, error) 
 	b.samplings.fill("sampling", records["sampling"], faults, readSampling)
 	b.roughnesses.fill("roughness", records["roughness"], faults, readRoughness)
 	b.values.fill("value", records["value"], faults, readValue)
+	b.acceptances.fill("acceptance", records["acceptance"], faults, readAcceptance)
+	b.instruments.fill("instrument", records["instrument"], faults, readInstrument)
 	b.classify()
 	b.settleLaws()
 	b.checkReferences(faults)

@@ -62,6 +62,9 @@ func good() map[string]fields {
 			"key": `"law-one"`, "basis": `"published"`, "source": `"paper"`, "place": `"world"`, "says": `"no"`, "subject": `"coating"`,
 			"verdict": `"forbidden"`, "read_on": `2026-11-25`,
 		},
+		"sampling":   {"key": `"one"`, "basis": `"common practice"`, "standard": `"ISO 19840"`, "over": `"0 m2"`, "readings": `5`},
+		"acceptance": {"key": `"house"`, "basis": `"common practice"`, "sampling": `"ISO 19840"`, "spot_readings": `1`, "area_spots": `1`, "least_single": `"80 %"`, "below": `"20 %"`, "below_fewer": `true`},
+		"instrument": {"key": `"magnet"`, "basis": `"common practice"`, "tells": `"dry"`, "reads": `["steel"]`, "says": `"It reads."`, "cannot": `"It cannot."`},
 	}
 }
 
@@ -310,6 +313,31 @@ var mistakes = []broken{
 	{table: "source", change: fields{"kind": `"rumour"`}, key: "kind", kind: finding.ErrValue},
 	{table: "rule", change: fields{"says": ""}, key: "says", kind: finding.ErrMissing},
 	{table: "caution", change: fields{"says": ""}, key: "says", kind: finding.ErrMissing},
+
+	// Film readings.
+	{table: "acceptance", change: fields{"sampling": `"none such"`}, key: "sampling", kind: finding.ErrUnknown, says: `read "none such"`},
+	{table: "acceptance", change: fields{"sampling": ""}, key: "sampling", kind: finding.ErrMissing},
+	{table: "acceptance", change: fields{"sampling_us": `"none such"`}, key: "sampling_us", kind: finding.ErrUnknown},
+	{table: "acceptance", change: fields{"guide": `"none such"`}, key: "guide", kind: finding.ErrUnknown},
+	{table: "acceptance", change: fields{"spot_readings": `0`}, key: "spot_readings", kind: finding.ErrValue, says: "from 1 to 20"},
+	{table: "acceptance", change: fields{"area_spots": ""}, key: "area_spots", kind: finding.ErrMissing},
+	{table: "acceptance", change: fields{"least_single": ""}, key: "least_single", kind: finding.ErrMissing},
+	{table: "acceptance", change: fields{"least_single": `"100.1 %"`}, key: "least_single", kind: finding.ErrImpossible, says: "at most 100 %"},
+	{table: "acceptance", change: fields{"least_mean": `"0 %"`}, key: "least_mean", kind: finding.ErrImpossible},
+	{table: "acceptance", change: fields{"below": `"-1 %"`}, key: "below", kind: finding.ErrImpossible},
+	{table: "acceptance", change: fields{"below": ""}, key: "below", kind: finding.ErrMissing, says: "fewer"},
+	{table: "acceptance", change: fields{"most_single": `"99.9 %"`}, key: "most_single", kind: finding.ErrImpossible, says: "100 % or more"},
+	{table: "acceptance", change: fields{"most_mean": `"99.9 %"`}, key: "most_mean", kind: finding.ErrImpossible},
+	{table: "acceptance", change: fields{"split": `"0 m2"`}, key: "split", kind: finding.ErrImpossible},
+	{table: "instrument", change: fields{"tells": ""}, key: "tells", kind: finding.ErrMissing},
+	{table: "instrument", change: fields{"tells": `"damp"`}, key: "tells", kind: finding.ErrValue, says: "dry, wet, mean"},
+	{table: "instrument", change: fields{"cannot": ""}, key: "cannot", kind: finding.ErrMissing},
+	{table: "instrument", change: fields{"reads": ""}, key: "reads", kind: finding.ErrMissing, says: "any = true"},
+	{table: "instrument", change: fields{"any": `true`}, key: "reads", kind: finding.ErrMissing, says: "no list"},
+	{table: "instrument", change: fields{"reads": `["stele"]`}, key: "reads", kind: finding.ErrUnknown, says: `read "stele"`},
+	{table: "instrument", change: fields{"caution": `["steel"]`, "caution_says": `"beware"`}, key: "reads", kind: finding.ErrDuplicate, says: "once"},
+	{table: "instrument", change: fields{"reads": "", "caution": `["steel"]`}, key: "caution_says", kind: finding.ErrMissing},
+	{table: "instrument", change: fields{"reads": "", "ask": `["steel"]`}, key: "ask_says", kind: finding.ErrMissing},
 }
 
 func TestEveryMistakeIsTold(t *testing.T) {

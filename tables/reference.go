@@ -134,6 +134,24 @@ func (b *Book) checkReferences(faults *finding.Faults) {
 		miss(b.protections.from[i], "protection", "electrode", p.Electrode, electrodes)
 		miss(b.protections.from[i], "protection", "material", p.Material, materials)
 	}
+	var samplings []string
+	for s := range b.Samplings() {
+		if !slices.Contains(samplings, s.Standard) {
+			samplings = append(samplings, s.Standard)
+		}
+	}
+	for i, a := range b.acceptances.rows {
+		miss(b.acceptances.from[i], "acceptance", "sampling", a.Sampling, samplings)
+		miss(b.acceptances.from[i], "acceptance", "sampling_us", a.SamplingUS, samplings)
+		miss(b.acceptances.from[i], "acceptance", "guide", a.Guide, b.values.keys())
+	}
+	for i, x := range b.instruments.rows {
+		for field, keys := range map[string][]string{"reads": x.reads, "caution": x.caution, "ask": x.ask} {
+			for _, m := range keys {
+				miss(b.instruments.from[i], "instrument", field, m, materials)
+			}
+		}
+	}
 	for i, l := range b.laws.rows {
 		rec := b.laws.from[i]
 		miss(rec, "law", "place", l.Place, places)

@@ -3,45 +3,79 @@ package tables_test
 import (
 	"maps"
 	"math"
-	"regexp"
 	"slices"
 	"testing"
 
 	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/quantity"
 )
 
-// The grade rows of SSPC-PA 2 say the four limits in a sentence.
+// The levels of SSPC-PA 2 are rows of acceptance; a single reading is limited by none of them, since a spot is three.
 func TestRestrictionLevelsReadTwice(t *testing.T) {
-	sentence := regexp.MustCompile(`^spot (.+), (.+); area (.+), (.+); a single reading is not limited$`)
-	columns := []string{"spot min", "spot max", "area min", "area max"}
-	percent := regexp.MustCompile(`([0-9]+) % of`)
-	limit := func(clause string) string {
-		if m := percent.FindStringSubmatch(clause); m != nil {
-			return m[1]
-		}
-		switch clause {
-		case "at least the least film specified", "at most the greatest film specified":
-			return "100"
-		case "with no greatest":
-			return "unrestricted"
-		}
-		return clause
-	}
-	both(t, printed(t, "film_sspc_pa2_levels.csv"), func(l line) string { return "level " + l.text(t, "level") },
-		only(tables.Default().Grades(), func(g tables.GradeRow) bool { return g.Scale == "SSPC-PA 2 restriction level" }),
-		func(g tables.GradeRow) string { return g.Grade }, nil,
-		func(l line, name string, g tables.GradeRow) {
-			m := sentence.FindStringSubmatch(g.Says)
-			if m == nil {
-				t.Errorf("%s: %s: the sentence has another shape: %q", l.file, name, g.Says)
-				return
-			}
-			for i, c := range columns {
-				if got, want := limit(m[i+1]), l.text(t, c); got != want {
-					t.Errorf("%s: %s: %s: the row says %s, the second reading %s", l.file, name, c, got, want)
+	both(t, printed(t, "film_sspc_pa2_levels.csv"), func(l line) string { return "sspc-pa2-level-" + l.text(t, "level") },
+		only(tables.Default().Acceptances(), func(a tables.Acceptance) bool { return a.Sampling == "SSPC-PA 2, metric" }),
+		func(a tables.Acceptance) string { return a.Key }, nil,
+		func(l line, name string, a tables.Acceptance) {
+			for column, got := range map[string]quantity.Share{"spot min": a.LeastSingle, "spot max": a.MostSingle, "area min": a.LeastMean, "area max": a.MostMean} {
+				if l.text(t, column) == "unrestricted" {
+					if got.Given() {
+						t.Errorf("%s: %s: %s: the row says %s, the second reading has no limit", l.file, name, column, got)
+					}
+					continue
 				}
+				same(t, l, name, column, got, quantity.Percent)
+			}
+			if a.Below.Given() || a.Guide != "" || a.Split.Given() {
+				t.Errorf("%s has a limit that the table of levels has not", name)
+			}
+			counts := map[string]float64{}
+			for _, c := range printed(t, "film_sspc_pa2_counts.csv") {
+				counts[c.text(t, "what")] = c.number(t, "value")
+			}
+			if float64(a.Spots) != counts["spots in an area"] || float64(a.Readings) != counts["gauge readings in a spot"] || len(counts) != 2 {
+				t.Errorf("%s: %d spots of %d readings, the second reading has %v", name, a.Spots, a.Readings, counts)
 			}
 		})
+}
+
+// The limits of the two standards that judge each reading for itself.
+func TestAcceptancesReadTwice(t *testing.T) {
+	iso, err := tables.Default().Acceptance("iso-19840")
+	if err != nil {
+		t.Fatal(err)
+	}
+	nine, err := tables.Default().Acceptance("nine-in-ten")
+	if err != nil {
+		t.Fatal(err)
+	}
+	fewer := map[bool]string{true: "fewer than", false: "at most"}
+	percent := func(s quantity.Share) string { return s.In(quantity.Percent, 0, quantity.Nearest).String() + " %" }
+	for file, want := range map[string]map[string]string{
+		"film_iso_19840_acceptance.csv": {
+			"mean of the readings":                       "at least " + percent(iso.LeastMean),
+			"every single reading":                       "at least " + percent(iso.LeastSingle),
+			"readings between 80 % and the nominal film": fewer[iso.Fewer] + " " + percent(iso.Below),
+			"area above which one splits":                " " + iso.Split.String(),
+		},
+		"film_pspc_acceptance.csv": {
+			"readings at or above the nominal film": "at least " + percent(quantity.Percent.N(100).Sub(nine.Below)),
+			"every other reading":                   "at least " + percent(nine.LeastSingle),
+		},
+	} {
+		lines := printed(t, file)
+		for _, l := range lines {
+			what := l.text(t, "what")
+			if got := l.text(t, "bound") + " " + l.text(t, "value") + " " + l.text(t, "unit"); got != want[what] {
+				t.Errorf("%s: %s: the row says %q, the second reading %q", file, what, want[what], got)
+			}
+		}
+		if len(lines) != len(want) {
+			t.Errorf("%s has %d lines, want %d", file, len(lines), len(want))
+		}
+	}
+	if nine.LeastMean.Given() || nine.Fewer || iso.Readings != 1 || iso.Spots != 1 || nine.Readings != 1 || nine.Spots != 1 {
+		t.Error("nine in ten limits no mean and lets exactly a tenth lie below; both judge each reading for itself")
+	}
 }
 
 // sizes is one rule of a count of readings, over and up to in the standard's own unit.

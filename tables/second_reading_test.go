@@ -175,15 +175,11 @@ var numbers = []struct {
 		"eklund-tin-coat":     "Eklund: tin of one old TBT coat",
 		"eklund-tin-dk":       "Eklund: Denmark", "eklund-tin-fi": "Eklund: Finland", "eklund-tin-de": "Eklund: Germany",
 	}},
-	{"film_sspc_pa2_counts.csv", []string{"sspc-pa2-"}, map[string]string{
-		"sspc-pa2-spots": "spots in an area", "sspc-pa2-readings": "gauge readings in a spot",
+	{"film_sspc_pa2_circle.csv", []string{"sspc-pa2-"}, map[string]string{
 		"sspc-pa2-circle": "circle of a spot, metric", "sspc-pa2-circle-us": "circle of a spot, US",
 	}},
-	{"film_iso_19840_acceptance.csv", []string{"iso-19840-"}, map[string]string{
-		"iso-19840-mean": "mean of the readings", "iso-19840-single": "every single reading",
-		"iso-19840-below":         "readings between 80 % and the nominal film",
+	{"film_iso_19840_repeats.csv", []string{"iso-19840-"}, map[string]string{
 		"iso-19840-repeats-share": "readings that may be repeated beyond 100 m2",
-		"iso-19840-split":         "area above which one splits",
 	}},
 	{"mil_hdbk_1004_10.csv", []string{"mil-hdbk-1004-10-"}, map[string]string{
 		"mil-hdbk-1004-10-aluminium-shift": "aluminium: shift of polarisation",

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"boatyard.example/bottomwork/compat"
+	"boatyard.example/bottomwork/coverage/gauge"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
 )
@@ -89,27 +90,46 @@ func (c *composer) limits() {
 	c.list(items)
 }
 
-// unmeasured names the parts with films of no measured thickness, and whether a gauge could read there.
+// unmeasured names the parts with films of no measured thickness, and which gauge could read there.
 func (c *composer) unmeasured() []string {
-	var metal, other []string
+	var order []string
+	parts := map[string][]string{} // by what is said of them
 	for _, p := range c.job.Boat.Parts {
 		if !slices.ContainsFunc(p.Found, func(l compat.Layer) bool { return !l.Film.Low.Given() && l.Coating.Key != tables.BareSurface }) {
 			continue
 		}
-		if m, err := c.job.Book.Material(p.Material); err == nil && m.Metal {
-			metal = append(metal, p.Name)
-		} else {
-			other = append(other, p.Name)
+		said := c.readable(p.Material)
+		if len(parts[said]) == 0 {
+			order = append(order, said)
 		}
+		parts[said] = append(parts[said], p.Name)
 	}
 	var out []string
-	if len(metal) > 0 {
-		out = append(out, "Films of no measured thickness on "+and(metal)+": on metal a magnetic or eddy-current gauge reads them, so measure.")
-	}
-	if len(other) > 0 {
-		out = append(out, "Films of no measured thickness on "+and(other)+": neither a magnetic nor an eddy-current gauge reads there.")
+	for _, said := range order {
+		out = append(out, "Films of no measured thickness on "+and(parts[said])+": "+said)
 	}
 	return out
+}
+
+// readable says which gauge of dry film reads on the material.
+func (c *composer) readable(material string) string {
+	var reads, ask []string
+	for _, x := range gauge.For(c.job.Book, material) {
+		switch {
+		case x.Tells != tables.TellsDry:
+		case x.On(material) == finding.Ask:
+			ask = append(ask, x.Name)
+		default:
+			reads = append(reads, x.Name)
+		}
+	}
+	switch {
+	case len(reads) > 0:
+		return "measure them by " + strings.Join(reads, " or ") + "."
+	case len(ask) > 0:
+		return "no gauge is sure to read there; one that may, if its maker says so: " + strings.Join(ask, ", ") + "."
+	}
+	return "no gauge of dry film reads there."
 }
 
 // ownTables lists every cell that own tables replaced and every row that they added, those of one table and source together.

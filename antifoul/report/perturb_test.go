@@ -41,6 +41,7 @@ var unread = map[string]string{
 	"criterion.says":   "the question behind a weight, for whoever changes it",
 	"factor.name":      "what the number is, for whoever replaces it",
 	"supply.packs":     "the loader takes no other number than 2: a coat has one pack or two",
+	"instrument.any":   "the loader refuses the other word, since no material is then listed",
 	"factor.unit":      "the unit that the formula reads the number in",
 	"loss.name":        "a report says the numbers of the way, not its name",
 	"overcoat.name":    "what the row is, for whoever changes it",
@@ -56,13 +57,15 @@ var unread = map[string]string{
 
 // wordsOf are values that a column may take beyond those that its rows have.
 var wordsOf = map[string][]any{
-	"overcoat.new_solvent":  {"strong", "mild"},
-	"overcoat.old_biocide":  {"organotin", "cuprous oxide", "none"},
-	"material.carrier":      {"water", "solvent", "none"},
-	"material.barrier_with": {"epoxy-barrier", "epoxy-barrier-free", "epoxy-primer"},
-	"place.water":           {"salt", "brackish", "fresh"},
-	"loss.caution":          {"abrading", "spraying"},
-	"law.exempt":            {[]any{"grp"}},
+	"overcoat.new_solvent":   {"strong", "mild"},
+	"overcoat.old_biocide":   {"organotin", "cuprous oxide", "none"},
+	"material.carrier":       {"water", "solvent", "none"},
+	"material.barrier_with":  {"epoxy-barrier", "epoxy-barrier-free", "epoxy-primer"},
+	"place.water":            {"salt", "brackish", "fresh"},
+	"loss.caution":           {"abrading", "spraying"},
+	"law.exempt":             {[]any{"grp"}},
+	"acceptance.guide":       {"iso-19840-repeats-share"},
+	"acceptance.sampling_us": {"SSPC-PA 2, metric"},
 }
 
 // cited are the tables that no rule reads yet: literature to be cited, laid out by the reference tables.
@@ -89,7 +92,7 @@ func stages(t *testing.T) []stage {
 	}
 	first := []string{file("bottomjob/demo.toml"), file("boats/sloop.toml"), file("boats/taped.toml")}
 	more := []string{
-		file("boats/planing.toml"), file("boats/steel.toml"), file("boats/trailer.toml"),
+		file("boats/planing.toml"), file("boats/steel.toml"), file("boats/trailer.toml"), file("boats/steel-measured.toml"),
 		file("boats/sloop.toml", `by = "roller"`, `by = "air-spray"`, `[wishes]`, "[wishes]\nracing_finish = true\nbiocide = \"less\"",
 			`material = "grp"`, "material = \"grp\"\nlaminate = \"wet\"", "relaunched_unpainted = false", "relaunched_unpainted = true"),
 		file("boats/sloop.toml", `material = "grp"`, `material = "copper-nickel"`, `repaint_after = "12 months"`, "repaint_after = \"36 months\"\ncoating = \"hard-cuprous\""),
@@ -107,16 +110,30 @@ func stages(t *testing.T) []stage {
 	}
 }
 
+// sheets are the CSV files that lie beside the example boats.
+var sheets = sync.OnceValue(func() map[string][]byte {
+	out := map[string][]byte{}
+	for _, name := range []string{"girths.csv", "steel-gauge.csv"} {
+		data, err := os.ReadFile("../../examples/boats/" + name)
+		if err != nil {
+			panic(err)
+		}
+		out[name] = data
+	}
+	return out
+})
+
 // likely is the stage that answers from the table, where it is not the first.
-var likely = map[string]int{"material": 1, "zone": 1, "overcoat": 2, "condition": 2, "hull_form": 3, "area_method": 3, "supply": 3, "piece": 3, "loss": 3, "law": 4, "place": 4, "active": 4, "sign": 5, "threshold": 5, "potential": 6, "protection": 6, "electrode": 6, "sampling": 7, "profile": 7}
+var likely = map[string]int{
+	"material": 1, "zone": 1, "overcoat": 2, "condition": 2, "hull_form": 3, "area_method": 3, "supply": 3, "piece": 3, "loss": 3, "law": 4, "place": 4,
+	"active": 4, "sign": 5, "threshold": 5, "potential": 6, "protection": 6, "electrode": 6, "sampling": 7, "profile": 7, "acceptance": 7, "instrument": 7,
+}
 
 // aboard is a boat file with the files that it may name.
 func aboard(text string) fs.FS {
 	out := fstest.MapFS{"boat.toml": {Data: []byte(text)}}
-	for _, name := range []string{"girths.csv"} {
-		if data, err := os.ReadFile("../../examples/boats/" + name); err == nil {
-			out[name] = &fstest.MapFile{Data: data}
-		}
+	for name, data := range sheets() {
+		out[name] = &fstest.MapFile{Data: data}
 	}
 	return out
 }
@@ -385,9 +402,9 @@ func metals(b *tables.Book) string {
 // gauges is how many readings each standard wants, and readings on each profile.
 func gauges(b *tables.Book) string {
 	var out strings.Builder
-	readings := make([]quantity.Film, 40)
+	readings := make([]gauge.Reading, 40)
 	for i := range readings {
-		readings[i] = quantity.Micrometre.N(int64(330 + i))
+		readings[i].Film = quantity.Micrometre.N(int64(330 + i))
 	}
 	for s := range b.Samplings() {
 		for tenths := int64(1); tenths < 3000; tenths += 7 {
@@ -399,6 +416,38 @@ func gauges(b *tables.Book) string {
 		v, err := gauge.Accept(b, gauge.ISO19840, gauge.Survey{Area: quantity.SquareMetre.N(40), Nominal: quantity.Micrometre.N(320), Profile: p.Key, Readings: readings})
 		fmt.Fprintln(&out, v.Mean, v.Passes, err)
 		said(b, &out, v.Findings)
+	}
+	// One in twenty, a fifth and more below or above; single places and means on either side of every share: by each row. Then areas on
+	// either side of what is split, and one in ft2 that the US figures count otherwise.
+	for a := range b.Acceptances() {
+		ask := func(area quantity.Area, most quantity.Film, low int64, thin int) {
+			s := gauge.Survey{Area: area, Nominal: quantity.Micrometre.N(320), Most: most}
+			for i := range 60 {
+				r := gauge.Reading{Spot: strconv.Itoa(i / 3), Film: quantity.Micrometre.N(330)}
+				if i/3 < thin {
+					r.Film = quantity.Micrometre.N(low)
+				}
+				s.Readings = append(s.Readings, r)
+			}
+			v, err := gauge.Accept(b, a.Key, s)
+			fmt.Fprintln(&out, v.Mean, v.Passes, v.Needed, err)
+			said(b, &out, v.Findings)
+		}
+		for _, most := range []quantity.Film{{}, quantity.Micrometre.N(400)} {
+			for _, low := range []int64{230, 290, 310, 420, 500, 650, 1000} {
+				for _, thin := range []int{1, 4, 12} {
+					ask(quantity.SquareMetre.N(12), most, low, thin)
+				}
+			}
+		}
+		for _, area := range []quantity.Area{quantity.SquareMetre.N(1200), quantity.SquareMetre.N(900), quantity.SquareFoot.N(12500)} {
+			ask(area, quantity.Film{}, 310, 1)
+		}
+	}
+	for x := range b.Instruments() {
+		for m := range b.Materials() {
+			said(b, &out, gauge.Reads(b, x.Key, m.Key))
+		}
 	}
 	return out.String()
 }

@@ -80,7 +80,7 @@ func TestShortFormIsOnePage(t *testing.T) {
 }
 
 func TestTextKeepsItsWidth(t *testing.T) {
-	for _, name := range []string{"sloop.toml", "steel.toml", "planing.toml", "trailer.toml"} {
+	for _, name := range []string{"sloop.toml", "steel.toml", "steel-measured.toml", "planing.toml", "trailer.toml"} {
 		for i, l := range strings.Split(write(t, job(t, name, nil), report.Options{Format: report.Text}), "\n") {
 			if n := utf8.RuneCountInString(l); n > 100 {
 				t.Errorf("%s, line %d is %d wide: %s", name, i+1, n, l)
@@ -140,7 +140,7 @@ func TestHostileNames(t *testing.T) {
 
 // Pipes of a Markdown table line up: every row of a table has as many cells as its head.
 func TestMarkdownTables(t *testing.T) {
-	for _, name := range []string{"sloop.toml", "steel.toml", "trailer.toml"} {
+	for _, name := range []string{"sloop.toml", "steel.toml", "steel-measured.toml", "trailer.toml"} {
 		cells := 0
 		for i, l := range strings.Split(write(t, job(t, name, nil), report.Options{Format: report.Markdown}), "\n") {
 			if !strings.HasPrefix(l, "|") {
@@ -160,7 +160,7 @@ func TestMarkdownTables(t *testing.T) {
 
 // Rule rows must say whole sentences: no value stays open and no placeholder is left.
 func TestNothingIsLeftOpen(t *testing.T) {
-	for _, name := range []string{"sloop.toml", "steel.toml", "planing.toml", "trailer.toml"} {
+	for _, name := range []string{"sloop.toml", "steel.toml", "steel-measured.toml", "planing.toml", "trailer.toml"} {
 		for _, short := range []bool{false, true} {
 			text := write(t, job(t, name, nil), report.Options{Short: short})
 			for _, bad := range []string{"(not stated)", "{", "}", "not given" + " given", "%!", "NaN", "Inf", "<nil>"} {

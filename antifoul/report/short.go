@@ -23,6 +23,7 @@ func (c *composer) short() {
 			c.say("%s", c.job.Book.Say(f, c.units))
 		}
 	}
+	c.shortPutOn()
 	var work []string
 	for _, t := range c.job.Order {
 		work = append(work, c.shortTask(t))

@@ -77,6 +77,7 @@ func (c *composer) full() {
 	c.answer()
 	c.boat()
 	c.films()
+	c.putOn()
 	c.choice()
 	c.layers()
 	c.areas()

@@ -1,205 +1,245 @@
 package gauge
 
 import (
-	"fmt"
-	"strings"
+	"math/big"
+	"slices"
 
 	"github.com/shopspring/decimal"
 
 	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/entry"
 	"boatyard.example/bottomwork/tables/finding"
 	"boatyard.example/bottomwork/tables/quantity"
 )
 
-// Survey is the readings of one inspection area.
-type Survey struct {
-	Area     quantity.Area
-	Nominal  quantity.Film   // the dry film that was specified
-	Most     quantity.Film   // the largest dry film that was agreed; not given: none was
-	Profile  string          // key of a blast profile whose correction is taken off each reading; empty: none is
-	Readings []quantity.Film // single readings, as the gauge showed them
-}
-
-// mostFilm bounds a reading: what a gauge shows beyond it is a slip.
-const mostFilm = 5000
-
-// Check returns every fault of the survey, readings counted from 1.
-func (s Survey) Check(b *tables.Book) finding.Faults {
-	var fs finding.Faults
-	bad := func(kind error, key, got, want string) {
-		fs = append(fs, finding.Fault{Kind: kind, Key: key, Got: got, Want: want})
-	}
-	film := func(key string, f quantity.Film) {
-		if um := f.Float(quantity.Micrometre); !f.Given() || um <= 0 || um > mostFilm {
-			bad(finding.ErrImpossible, key, f.String(), fmt.Sprintf("a film above zero, to %d um", mostFilm))
-		}
-	}
-	if !s.Area.Given() || s.Area.Sign() <= 0 {
-		bad(finding.ErrImpossible, "area", s.Area.String(), "an area above zero")
-	}
-	film("nominal", s.Nominal)
-	if s.Most.Given() {
-		film("most", s.Most)
-		if s.Most.Cmp(s.Nominal) < 0 {
-			bad(finding.ErrImpossible, "most", s.Most.String(), "no less than the nominal film")
-		}
-	}
-	if len(s.Readings) == 0 {
-		bad(finding.ErrMissing, "readings", "", "at least one reading")
-	}
-	for i, r := range s.Readings {
-		film(fmt.Sprintf("readings[%d]", i+1), r)
-	}
-	if s.Profile != "" {
-		if _, ok := correction(b, s.Profile); !ok {
-			var known []string
-			for p := range b.Profiles() {
-				if p.Correction.Given() {
-					known = append(known, p.Key)
-				}
-			}
-			bad(finding.ErrUnknown, "profile", s.Profile, finding.Suggest(s.Profile, known))
-		}
-	}
-	return fs
-}
-
-func correction(b *tables.Book, key string) (tables.Profile, bool) {
-	for p := range b.Profiles() {
-		if p.Key == key && p.Correction.Given() {
-			return p, true
-		}
-	}
-	return tables.Profile{}, false
-}
-
-// Verdict is what a standard's rule makes of a survey.
+// Verdict is what a standard's rule makes of a survey. A single is what the standard holds against its limits of single places: a
+// reading, or a spot's mean.
 type Verdict struct {
-	Passes   bool
-	Count    int           // readings
-	Needed   int           // readings that the standard wants on the area
-	Mean     quantity.Film // corrected, to 0.1 um, rounded down
-	Lowest   quantity.Film // corrected
-	Highest  quantity.Film
-	Below    int          // readings below the nominal film
-	Findings finding.List // one a criterion, never empty
-	_        [0]func()
+	Standard    string // name of the row of acceptance that judged
+	Passes      bool
+	Count       int           // readings
+	Needed      int           // readings that the standard wants on the area
+	Singles     int           // readings, or spots
+	Areas       int           // whole areas of spots; 1 for a standard without spots
+	NeededAreas int           // areas of spots that the standard wants; 0 for one without spots
+	Mean        quantity.Film // of the singles, corrected, to 0.1 um or 0.0001 mil, rounded down
+	Lowest      quantity.Film // single, corrected
+	Highest     quantity.Film // single, corrected
+	Below       int           // singles below the nominal film
+	Missing     quantity.Film // what the thinnest place lacks of the nominal film, where the film is too thin to pass; else not given
+	MissingMean quantity.Film // what the mean lacks of it; not given where it lacks nothing
+	Findings    finding.List  // one a criterion, never empty
+	_           [0]func()
 }
 
-// Accept judges the readings of one area. All criteria are told, whichever fails:
-//
-//	both       at least as many readings as the standard wants on the area; none above Most, where one was agreed
-//	ISO 19840  mean ≥ nominal; every reading ≥ 80 % of it; the readings below it fewer than 20 % of all: exactly 20 % fails
-//	MSC.215    at least 90 % of the readings ≥ nominal, and every other one ≥ 90 % of it
-//
-// The correction of the profile is taken off each reading first. Too few readings pass nothing. The error is a finding.Faults.
-//
-// Basis: the value and sampling rows of each document, second-hand or from memory as they say.
-func Accept(b *tables.Book, standard string, s Survey) (Verdict, error) {
-	fs := s.Check(b)
-	limits := map[string]decimal.Decimal{}
-	keys := map[string][]string{ISO19840: {"iso-19840-single", "iso-19840-below"}, NinetyTen: {"msc-215-82-single", "msc-215-82-share"}}[standard]
-	basis := map[string]finding.Basis{}
-	for _, key := range keys {
-		v, err := b.Value(key)
-		if err != nil {
-			fs = append(fs, finding.Fault{Kind: finding.ErrMissing, Key: "value[" + key + "]", Want: "a row with this key, as the module's own tables have"})
-			continue
-		}
-		share, err := quantity.Percent.Near(v.Value.Typical, 4, quantity.Nearest)
-		if err != nil {
-			fs = append(fs, finding.Fault{Kind: finding.ErrImpossible, Key: "value[" + key + "]", Got: err.Error(), Want: "a share in per cent"})
-			continue
-		}
-		limits[key], basis[key] = share.Number().Shift(-2), v.Basis("value")
+// Share returns the share of the singles that lie below the nominal film, to 0.1 %, rounded up.
+func (v Verdict) Share() quantity.Share {
+	if v.Singles == 0 {
+		return quantity.Share{}
 	}
-	if keys == nil {
-		fs = append(fs, finding.Fault{Kind: finding.ErrUnknown, Key: "standard", Got: standard, Want: "one of " + strings.Join([]string{ISO19840, NinetyTen}, ", ")})
+	n, err := quantity.Quotient(decimal.NewFromInt(int64(100*v.Below)), decimal.NewFromInt(int64(v.Singles)), 1, quantity.Up)
+	if err != nil {
+		return quantity.Share{}
+	}
+	return quantity.Percent.Of(n)
+}
+
+// Accept judges the readings of one area by a row of acceptance. Each limit that the row has is told, whichever fails:
+//
+//	readings, or areas of spots   at least as many as its rows of sampling want on the area
+//	mean                          at least so much of the nominal film, at most so much of the film agreed; of all readings, or of each area
+//	single reading, or spot       at least so much of the nominal film, at most so much of the film agreed
+//	below the nominal film        at most such a share of them, or fewer where the share itself fails
+//
+// A spot is the mean of the readings of one zone that name it, an area the mean of so many spots of one zone, in their order. The
+// correction of the profile is taken off each reading first. An area given in ft2 is counted by the standard's US figures
+// where it keeps some. Means are exact: one on a limit lies on it. Too few readings pass nothing. Where the film is too thin, the
+// verdict says what the thinnest place and the mean lack.
+//
+// The error is a finding.Faults.
+//
+// Basis: the acceptance, sampling and profile rows, second-hand or from memory as they say.
+func Accept(b *tables.Book, acceptance string, s Survey) (Verdict, error) {
+	fs := s.Check(b)
+	row, err := b.Acceptance(acceptance)
+	if err != nil {
+		fs = append(fs, unknownStandard(b, acceptance))
 	}
 	if err := fs.Err(); err != nil {
 		return Verdict{}, err
+	}
+	standard := row.Sampling
+	if row.SamplingUS != "" && s.Area.Unit() == quantity.SquareFoot {
+		standard = row.SamplingUS
 	}
 	needed, line, err := Needed(b, standard, s.Area)
 	if err != nil {
 		return Verdict{}, err
 	}
-	v := Verdict{Passes: true, Count: len(s.Readings), Needed: needed}
-	readings := v.correct(b, s)
-	thick, err := v.measure(readings, s.Nominal)
-	if err != nil {
-		return Verdict{}, err
-	}
-	v.judge(v.Count >= needed, RuleEnough, RuleTooFew, line.Basis("readings"), finding.Fact{Name: "needed", Value: needed}, finding.Fact{Name: "area", Value: s.Area})
-	single := s.Nominal.Scale(limits[keys[0]])
-	nominal := finding.Fact{Name: "nominal", Value: s.Nominal}
-	if standard == ISO19840 {
-		v.judge(thick, RuleMean, RuleMeanThin, basis[keys[0]], nominal)
-		v.judge(v.Lowest.Cmp(single) >= 0, RuleSingle, RuleThin, basis[keys[0]], nominal, finding.Fact{Name: "least", Value: single})
-		most := limits[keys[1]].Mul(decimal.NewFromInt(int64(v.Count)))
-		v.judge(decimal.NewFromInt(int64(v.Below)).LessThan(most), RuleShare, RuleShareMany, basis[keys[1]], nominal, finding.Fact{Name: "limit", Value: "fewer than 20 %"})
-	} else {
-		v.judge(v.Lowest.Cmp(single) >= 0, RuleSingle, RuleThin, basis[keys[0]], nominal, finding.Fact{Name: "least", Value: single})
-		least := limits[keys[1]].Mul(decimal.NewFromInt(int64(v.Count)))
-		v.judge(decimal.NewFromInt(int64(v.Count-v.Below)).GreaterThanOrEqual(least), RuleShare, RuleShareMany, basis[keys[1]], nominal, finding.Fact{Name: "limit", Value: "at most 10 %"})
-	}
-	if s.Most.Given() {
-		v.judge(v.Highest.Cmp(s.Most) <= 0, RuleMost, RuleThick, finding.Basis{Kind: finding.Derived}, finding.Fact{Name: "most", Value: s.Most})
-	}
-	if split, err := b.Value("iso-19840-split"); err == nil && standard == ISO19840 && s.Area.Float(quantity.SquareMetre) > split.Value.Typical {
-		v.Findings = append(v.Findings, finding.Finding{Rule: RuleSplit, Verdict: finding.Caution, Facts: []finding.Fact{{Name: "area", Value: s.Area}}, Basis: []finding.Basis{split.Basis("value")}})
-	}
+	readings, corrected := correct(b, s)
+	v := Verdict{Standard: row.Name, Passes: true, Count: len(readings), Needed: needed * row.Spots * row.Readings, Findings: corrected}
+	j := judge{Verdict: &v, row: row, survey: s, all: singles(row, readings)}
+	j.areas = areas(row, j.all)
+	j.measure()
+	j.enough(needed, line)
+	j.means()
+	j.places(b)
 	return v, nil
 }
 
-// correct takes the profile's correction off the readings and says so.
-func (v *Verdict) correct(b *tables.Book, s Survey) []quantity.Film {
-	p, ok := correction(b, s.Profile)
-	if !ok {
-		return s.Readings
+func unknownStandard(b *tables.Book, got string) finding.Fault {
+	var known []string
+	for a := range b.Acceptances() {
+		known = append(known, a.Key)
 	}
-	out := make([]quantity.Film, len(s.Readings))
-	for i, r := range s.Readings {
-		out[i] = r.Sub(p.Correction)
-	}
-	v.Findings = append(v.Findings, finding.Finding{
-		Rule: RuleCorrected, Verdict: finding.Fine, Basis: []finding.Basis{p.Basis("correction")},
-		Facts: []finding.Fact{{Name: "correction", Value: p.Correction}, {Name: "profile", Value: p.Name}},
-	})
-	return out
+	return finding.Fault{Kind: finding.ErrUnknown, Key: "standard", Got: entry.Describe(got), Want: finding.Suggest(got, known)}
 }
 
-// measure takes mean, ends and count of the readings; thick reports whether the mean, before it is rounded, is no less than nominal.
-func (v *Verdict) measure(readings []quantity.Film, nominal quantity.Film) (thick bool, err error) {
-	sum := readings[0]
-	v.Lowest, v.Highest = readings[0], readings[0]
-	for i, r := range readings {
-		if i > 0 {
-			sum = sum.Add(r)
-		}
-		if r.Cmp(v.Lowest) < 0 {
-			v.Lowest = r
-		}
-		if r.Cmp(v.Highest) > 0 {
-			v.Highest = r
-		}
-		if r.Cmp(nominal) < 0 {
-			v.Below++
-		}
-	}
-	n := decimal.NewFromInt(int64(len(readings)))
-	mean, err := quantity.Quotient(sum.In(quantity.Micrometre, 6, quantity.Down), n, 1, quantity.Down)
-	v.Mean = quantity.Micrometre.Of(mean)
-	return sum.Cmp(nominal.Scale(n)) >= 0, err
+// judge holds what one survey is judged by.
+type judge struct {
+	*Verdict
+	row             tables.Acceptance
+	survey          Survey
+	all             []single
+	areas           []*big.Rat // means, um
+	lowest, highest *big.Rat   // singles, um
+	thin            bool
 }
 
-// judge adds the finding of one criterion.
-func (v *Verdict) judge(holds bool, good, bad finding.ID, basis finding.Basis, more ...finding.Fact) {
-	f := finding.Finding{Rule: good, Verdict: finding.Fine, Basis: []finding.Basis{basis}}
-	if !holds {
-		f.Rule, f.Verdict, v.Passes = bad, finding.Forbidden, false
+// of is the share of the film, without the zeros that the product brings: 80 % of 320 um is 256 um.
+func of(f quantity.Film, s quantity.Share) quantity.Film {
+	n := f.Number().Mul(s.Number()).Shift(-2)
+	for n.Exponent() < 0 && n.Truncate(-n.Exponent()-1).Equal(n) {
+		n = n.Truncate(-n.Exponent() - 1)
 	}
-	f.Facts = append([]finding.Fact{
-		{Name: "count", Value: v.Count}, {Name: "mean", Value: v.Mean}, {Name: "lowest", Value: v.Lowest}, {Name: "highest", Value: v.Highest}, {Name: "below", Value: v.Below},
-	}, more...)
-	v.Findings = append(v.Findings, f)
+	return f.Unit().Of(n)
+}
+
+// measure takes mean, ends and count of the singles.
+func (j *judge) measure() {
+	byMean := func(x, y single) int { return x.mean.Cmp(y.mean) }
+	low, high := slices.MinFunc(j.all, byMean), slices.MaxFunc(j.all, byMean)
+	j.lowest, j.highest = low.mean, high.mean
+	j.Lowest, j.Highest = low.show(quantity.Down), high.show(quantity.Up)
+	nominal := exact(j.survey.Nominal)
+	for _, s := range j.all {
+		if s.mean.Cmp(nominal) < 0 {
+			j.Below++
+		}
+	}
+	j.Singles, j.Areas = len(j.all), len(j.areas)
+	j.Mean = shown(meanOf(j.all), j.survey.Nominal, quantity.Down)
+}
+
+// enough holds the count of readings, or of whole areas, against what is needed.
+func (j *judge) enough(needed int, line tables.Sampling) {
+	basis := []finding.Basis{line.Basis("readings")}
+	area := finding.Fact{Name: "area", Value: j.survey.Area}
+	if j.row.Spots == 1 {
+		j.tell(j.Count >= j.Needed, RuleEnough, RuleTooFew, basis, area, finding.Fact{Name: "needed", Value: j.Needed})
+	} else {
+		j.NeededAreas = needed
+		few := 0
+		for _, s := range j.all {
+			if s.readings < j.row.Readings {
+				few++
+			}
+		}
+		each := finding.Fact{Name: "each", Value: j.row.Readings}
+		basis = append(basis, j.row.Basis("area_spots"))
+		j.tell(j.Areas >= needed, RuleAreas, RuleAreasFew, basis, area, each, finding.Fact{Name: "spots", Value: j.row.Spots},
+			finding.Fact{Name: "areas", Value: j.Areas}, finding.Fact{Name: "needed", Value: needed}, finding.Fact{Name: "readings", Value: j.Needed})
+		if few > 0 {
+			j.add(RuleSpotsFew, finding.Caution, []finding.Basis{j.row.Basis("spot_readings")}, each, finding.Fact{Name: "few", Value: few})
+		}
+	}
+	if j.row.Split.Given() && j.survey.Area.Cmp(j.row.Split) > 0 {
+		j.add(RuleSplit, finding.Caution, []finding.Basis{j.row.Basis("split")}, area, finding.Fact{Name: "split", Value: j.row.Split})
+	}
+}
+
+// means holds the mean of all readings, or that of each whole area, against its limits.
+func (j *judge) means() {
+	if len(j.areas) == 0 {
+		return
+	}
+	thinnest, thickest := slices.MinFunc(j.areas, (*big.Rat).Cmp), slices.MaxFunc(j.areas, (*big.Rat).Cmp)
+	tell := func(holds bool, good, bad finding.ID, basis finding.Basis, mean, limit quantity.Film, which string) {
+		if j.row.Spots == 1 {
+			which = "the readings"
+		}
+		j.tell(holds, good, bad, []finding.Basis{basis}, finding.Fact{Name: "group", Value: which}, finding.Fact{Name: "of", Value: mean}, finding.Fact{Name: "limit", Value: limit})
+	}
+	if j.row.LeastMean.Given() {
+		limit := of(j.survey.Nominal, j.row.LeastMean)
+		holds := thinnest.Cmp(exact(limit)) >= 0
+		j.thin = j.thin || !holds
+		tell(holds, RuleMean, RuleMeanThin, j.row.Basis("least_mean"), shown(thinnest, j.survey.Nominal, quantity.Down), limit, "the thinnest area")
+	}
+	if j.row.MostMean.Given() && j.survey.Most.Given() {
+		limit := of(j.survey.Most, j.row.MostMean)
+		tell(thickest.Cmp(exact(limit)) <= 0, RuleMeanMost, RuleMeanThick, j.row.Basis("most_mean"), shown(thickest, j.survey.Nominal, quantity.Up), limit, "the thickest area")
+	}
+}
+
+// places holds the single readings, or spots, against their limits.
+func (j *judge) places(b *tables.Book) {
+	row, s := j.row, j.survey
+	fact := func(name string, f quantity.Film) finding.Fact { return finding.Fact{Name: name, Value: f} }
+	least := of(s.Nominal, row.LeastSingle)
+	holds := j.lowest.Cmp(exact(least)) >= 0
+	j.thin = j.thin || !holds
+	j.tell(holds, RuleSingle, RuleThin, []finding.Basis{row.Basis("least_single")}, fact("limit", least))
+	if row.Below.Given() {
+		part := decimal.NewFromInt(int64(100 * j.Below)).Cmp(row.Below.Number().Mul(decimal.NewFromInt(int64(j.Singles))))
+		holds, words := part <= 0, "at most "
+		if row.Fewer {
+			holds, words = part < 0, "fewer than "
+		}
+		j.thin = j.thin || !holds
+		j.tell(holds, RuleShare, RuleShareMany, []finding.Basis{row.Basis("below")}, finding.Fact{Name: "limit", Value: words + row.Below.Show(quantity.Metric)})
+	}
+	switch {
+	case s.Most.Given() && row.MostSingle.Given():
+		limit := of(s.Most, row.MostSingle)
+		j.tell(j.highest.Cmp(exact(limit)) <= 0, RuleMost, RuleThick, []finding.Basis{row.Basis("most_single")}, fact("limit", limit), fact("most", s.Most))
+	case !s.Most.Given() && row.Guide != "":
+		g, err := b.Value(row.Guide)
+		if err != nil {
+			break // the loader has seen to it that it is there
+		}
+		limit := new(big.Rat).Mul(exact(s.Nominal), new(big.Rat).SetFloat64(g.Value.Typical))
+		if j.highest.Cmp(limit) > 0 {
+			j.add(RuleGuide, finding.Caution, []finding.Basis{g.Basis("value"), row.Basis("guide")}, fact("limit", shown(limit, s.Nominal, quantity.Down)))
+		}
+	}
+	if j.thin {
+		j.Missing = s.Nominal.Sub(j.Lowest)
+		if m := s.Nominal.Sub(j.Mean); m.Sign() > 0 {
+			j.MissingMean = m
+		}
+		j.add(RuleMissing, finding.Caution, []finding.Basis{{Kind: finding.Derived}}, fact("missing", j.Missing))
+	}
+}
+
+// tell adds the finding of one criterion.
+func (j *judge) tell(holds bool, good, bad finding.ID, basis []finding.Basis, more ...finding.Fact) {
+	if holds {
+		j.add(good, finding.Fine, basis, more...)
+		return
+	}
+	j.Passes = false
+	j.add(bad, finding.Forbidden, basis, more...)
+}
+
+func (j *judge) add(rule finding.ID, v finding.Verdict, basis []finding.Basis, more ...finding.Fact) {
+	what := "reading"
+	if j.row.Readings > 1 {
+		what = "spot"
+	}
+	j.Findings = append(j.Findings, finding.Finding{Rule: rule, Verdict: v, Basis: basis, Facts: append(more,
+		finding.Fact{Name: "standard", Value: j.Standard}, finding.Fact{Name: "nominal", Value: j.survey.Nominal}, finding.Fact{Name: "count", Value: j.Count},
+		finding.Fact{Name: "single", Value: what}, finding.Fact{Name: "singles", Value: j.Singles}, finding.Fact{Name: "mean", Value: j.Mean},
+		finding.Fact{Name: "lowest", Value: j.Lowest}, finding.Fact{Name: "highest", Value: j.Highest}, finding.Fact{Name: "below", Value: j.Below},
+	)})
 }

@@ -20,23 +20,23 @@ func TestReadingsNeeded(t *testing.T) {
 		area     string
 		want     int
 	}{
-		{gauge.ISO19840, "0.1 m2", 5},
-		{gauge.ISO19840, "1 m2", 5},
-		{gauge.ISO19840, "1.01 m2", 10},
-		{gauge.ISO19840, "3 m2", 10},
-		{gauge.ISO19840, "3.01 m2", 15},
-		{gauge.ISO19840, "10 m2", 15},
-		{gauge.ISO19840, "10.01 m2", 20},
-		{gauge.ISO19840, "30 m2", 20},
-		{gauge.ISO19840, "30.1 m2", 30},
-		{gauge.ISO19840, "100 m2", 30},
-		{gauge.ISO19840, "100.1 m2", 40},
-		{gauge.ISO19840, "200 m2", 40},
-		{gauge.ISO19840, "200.1 m2", 50},
-		{gauge.ISO19840, "500 m2", 70},
-		{gauge.NinetyTen, "5 m2", 1},
-		{gauge.NinetyTen, "5.1 m2", 2},
-		{gauge.NinetyTen, "500 m2", 100},
+		{"ISO 19840", "0.1 m2", 5},
+		{"ISO 19840", "1 m2", 5},
+		{"ISO 19840", "1.01 m2", 10},
+		{"ISO 19840", "3 m2", 10},
+		{"ISO 19840", "3.01 m2", 15},
+		{"ISO 19840", "10 m2", 15},
+		{"ISO 19840", "10.01 m2", 20},
+		{"ISO 19840", "30 m2", 20},
+		{"ISO 19840", "30.1 m2", 30},
+		{"ISO 19840", "100 m2", 30},
+		{"ISO 19840", "100.1 m2", 40},
+		{"ISO 19840", "200 m2", 40},
+		{"ISO 19840", "200.1 m2", 50},
+		{"ISO 19840", "500 m2", 70},
+		{"MSC.215(82), flat area", "5 m2", 1},
+		{"MSC.215(82), flat area", "5.1 m2", 2},
+		{"MSC.215(82), flat area", "500 m2", 100},
 		{"SSPC-PA 2, metric", "10 m2", 1},
 		{"SSPC-PA 2, metric", "10.1 m2", 2},
 		{"SSPC-PA 2, metric", "30 m2", 3},
@@ -68,7 +68,7 @@ func films(text string) []quantity.Film {
 }
 
 func survey(readings string) gauge.Survey {
-	return gauge.Survey{Area: quantity.SquareMetre.N(20), Nominal: quantity.Micrometre.N(320), Readings: films(readings)}
+	return gauge.Survey{Area: quantity.SquareMetre.N(20), Nominal: quantity.Micrometre.N(320), Readings: gauge.Readings(films(readings)...)}
 }
 
 const (
@@ -150,24 +150,24 @@ func TestProfileIsTakenOff(t *testing.T) {
 	if v := accept(t, gauge.ISO19840, s); !v.Passes || v.Mean.String() != "320.0 um" || !v.Findings.Has(gauge.RuleCorrected) {
 		t.Errorf("%+v", v)
 	}
-	s.Readings[0] = quantity.Micrometre.N(344)
+	s.Readings[0].Film = quantity.Micrometre.N(344)
 	if v := accept(t, gauge.ISO19840, s); v.Passes {
 		t.Error("one reading less passes")
 	}
 }
 
 func TestAllMistakesAtOnce(t *testing.T) {
-	s := gauge.Survey{Readings: films("300 9999 -5"), Nominal: quantity.Micrometre.N(320), Most: quantity.Micrometre.N(300), Profile: "rough"}
+	s := gauge.Survey{Readings: gauge.Readings(films("300 9999 -5")...), Nominal: quantity.Micrometre.N(320), Most: quantity.Micrometre.N(300), Profile: "rough"}
 	_, err := gauge.Accept(tables.Default(), "ISO 1984", s)
 	for _, word := range []string{"area", "readings[2]", "readings[3]", "most", "profile", "standard"} {
 		if err == nil || !strings.Contains(err.Error(), word) {
 			t.Errorf("%s is not named in\n%v", word, err)
 		}
 	}
-	if _, err := gauge.Accept(&tables.Book{}, gauge.ISO19840, survey(passes)); !errors.Is(err, finding.ErrMissing) {
+	if _, err := gauge.Accept(&tables.Book{}, gauge.ISO19840, survey(passes)); !errors.Is(err, finding.ErrUnknown) {
 		t.Errorf("an empty book: %v", err)
 	}
-	if _, _, err := gauge.Needed(tables.Default(), gauge.ISO19840, quantity.Area{}); !errors.Is(err, finding.ErrImpossible) {
+	if _, _, err := gauge.Needed(tables.Default(), "ISO 19840", quantity.Area{}); !errors.Is(err, finding.ErrImpossible) {
 		t.Errorf("no area: %v", err)
 	}
 }

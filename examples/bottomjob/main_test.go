@@ -78,6 +78,7 @@ func TestReports(t *testing.T) {
 		{"planing-short.txt", []string{"-boat", boats + "planing.toml", "-units", "us", "-short"}, exitDone},
 		{"steel.txt", []string{"-boat", boats + "steel.toml"}, exitDone},
 		{"taped.txt", []string{"-boat", boats + "taped.toml"}, exitDone},
+		{"steel-measured.txt", []string{"-boat", boats + "steel-measured.toml"}, exitDone},
 		{"trailer.txt", []string{"-boat", boats + "trailer.toml"}, exitDone},
 		{"yard.txt", []string{"-boat", boats + "sloop.toml", "-tables", "../yard", "-short"}, exitDone},
 		{"nothing.txt", []string{"-boat", "testdata/nothing.toml"}, exitNothing},

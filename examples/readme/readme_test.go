@@ -62,7 +62,7 @@ func TestWordLists(t *testing.T) {
 	}
 	for x := range b.Profiles() {
 		if x.Depth.High.Given() {
-			add("Profiles", x.Key)
+			add("Blast profiles", x.Key)
 		}
 	}
 	for x := range b.Materials() {
@@ -85,6 +85,17 @@ func TestWordLists(t *testing.T) {
 	}
 	for x := range b.Electrodes() {
 		add("Electrodes", x.Key)
+	}
+	for x := range b.Instruments() {
+		add("Instruments", x.Key)
+	}
+	for x := range b.Acceptances() {
+		add("Acceptance standards", x.Key)
+	}
+	for x := range b.Profiles() {
+		if x.Correction.Given() {
+			add("Reading corrections", x.Key)
+		}
 	}
 	for x := range b.Losses() {
 		add("Loss methods", x.Key)

@@ -28,6 +28,27 @@ func (w *writer) published() {
 	for s := range w.book.Samplings() {
 		w.row(s.Row, s.Standard, w.show(s.Over), w.show(s.UpTo), strconv.Itoa(s.Readings), count(s.Repeats), w.show(s.Each), count(s.More))
 	}
+	w.sheet("Acceptance of film readings", "Least values are shares of the nominal film, greatest ones of the film agreed. An empty cell is no limit.", "standard", "counted by", "readings a spot", "spots an area", "least mean", "least single", "below nominal", "greatest single", "greatest mean", "guide", "split above")
+	for a := range w.book.Acceptances() {
+		below := w.show(a.Below)
+		if a.Fewer {
+			below = "fewer than " + below
+		}
+		counted := a.Sampling
+		if a.SamplingUS != "" {
+			counted += "; " + a.SamplingUS
+		}
+		w.row(a.Row, a.Name, counted,
+			strconv.Itoa(a.Readings), strconv.Itoa(a.Spots), w.show(a.LeastMean), w.show(a.LeastSingle), below, w.show(a.MostSingle), w.show(a.MostMean), a.Guide, w.show(a.Split))
+	}
+	w.sheet("Instruments", "What each tells of a film, and where.", "instrument", "tells", "reads on", "with a caution", "only with its maker's word", "how", "cannot say")
+	for x := range w.book.Instruments() {
+		reads := join(x.Reads())
+		if x.Any {
+			reads = "any"
+		}
+		w.row(x.Row, x.Name, x.Tells, reads, join(x.Caution())+suffix(x.Warns), join(x.Ask())+suffix(x.Question), x.Says, x.Cannot)
+	}
 	w.sheet("Roughness of fouling", "", "condition", "rating", "sand roughness", "roughness over 50 mm", "resistance at 15 kn", "at 30 kn")
 	for r := range w.book.Roughnesses() {
 		w.row(r.Row, r.Name, r.Rating, w.show(r.Ks), w.show(r.Rt50), w.show(r.Slow), w.show(r.Fast))
@@ -36,6 +57,14 @@ func (w *writer) published() {
 	for v := range w.book.Values() {
 		w.row(v.Row, v.Name, numbers(v.Value), v.Unit, v.Bound)
 	}
+}
+
+// suffix puts what must be known behind a list.
+func suffix(s string) string {
+	if s == "" {
+		return ""
+	}
+	return ": " + s
 }
 
 func count(n int) string {
