@@ -57,6 +57,7 @@ var unread = map[string]string{
 
 // wordsOf are values that a column may take beyond those that its rows have.
 var wordsOf = map[string][]any{
+	"zone.goes_with":         {"rudder"},
 	"overcoat.new_solvent":   {"strong", "mild"},
 	"overcoat.old_biocide":   {"organotin", "cuprous oxide", "none"},
 	"material.carrier":       {"water", "solvent", "none"},

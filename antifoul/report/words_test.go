@@ -9,6 +9,8 @@ import (
 	"boatyard.example/bottomwork/antifoul"
 	"boatyard.example/bottomwork/antifoul/report"
 	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
+	"boatyard.example/bottomwork/tables/quantity"
 )
 
 // A report without a job is an error, not a panic.
@@ -67,11 +69,8 @@ says = "{about} lasts as the log says."
 // Nobody said what she stands on: that is a question, not a boat without places under stands.
 func TestStandsNotReported(t *testing.T) {
 	j := job(t, "sloop.toml", func(b *antifoul.Boat) { b.Hull.Support = nil })
-	rule, err := tables.Default().Rule(j.Pads.Findings[0].Rule)
-	if err != nil {
-		t.Fatal(err)
-	}
-	if text := words(write(t, j, report.Options{})); !strings.Contains(text, words(rule.Says)) {
-		t.Errorf("no %q in the report", rule.Says)
+	said := tables.Default().Say(j.Pads.Findings[0], quantity.Metric)
+	if text := words(write(t, j, report.Options{})); j.Pads.Findings.Worst() != finding.Ask || !strings.Contains(text, words(said)) {
+		t.Errorf("no %q in the report", said)
 	}
 }
