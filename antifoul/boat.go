@@ -22,19 +22,20 @@ const HullZone = "hull"
 // Boat is one boat and the question asked about her. Every field but Hull and Parts may be not given; what is then assumed is
 // listed in the answer.
 type Boat struct {
-	Name   string
-	On     quantity.Date // the day the question is asked
-	Hull   coverage.Hull
-	Parts  []compat.Part
-	Use    wear.Use
-	Berths []law.Berth
-	Work   calendar.Days
-	Paint  coverage.Method
-	Tins   []coverage.Tin // what labels and store say of the coatings
-	Wishes Wishes
-	Gauged []Gauged // what was put on, as a gauge of dry film read it
-	Combed []Combed // as a comb read it while it was wet
-	Used   []Used   // by the litres that went on
+	Name    string
+	On      quantity.Date // the day the question is asked
+	Hull    coverage.Hull
+	Parts   []compat.Part
+	Use     wear.Use
+	Berths  []law.Berth
+	Work    calendar.Days
+	Paint   coverage.Method
+	Records []Record       // what was seen of earlier films of hers
+	Tins    []coverage.Tin // what labels and store say of the coatings
+	Wishes  Wishes
+	Gauged  []Gauged // what was put on, as a gauge of dry film read it
+	Combed  []Combed // as a comb read it while it was wet
+	Used    []Used   // by the litres that went on
 }
 
 // Wishes is what the owner would like: the [wishes] section of a boat file.
@@ -164,6 +165,9 @@ func (x Boat) Check(b *tables.Book) finding.Faults {
 	}
 	for i, y := range x.Berths {
 		fs = append(fs, y.Check(b).Under("", fmt.Sprintf("berth[%d]", i+1))...)
+	}
+	for i, y := range x.Records {
+		fs = append(fs, y.check(b).Under("", fmt.Sprintf("record[%d]", i+1))...)
 	}
 	tins := map[string]bool{}
 	for i, y := range x.Tins {

@@ -246,6 +246,17 @@ var keyCases = []struct{ key, old, new string }{
 	{"tin.store.count", `count = 2`, `count = 1`},
 	{"tin.store.colour", "count = 2", "count = 2\ncolour = \"white\""},
 	{"tin.store.batch", `batch = "S1"`, `batch = "S2"`},
+	{"record.coating", "[[record]]\ncoating = \"ablative-cuprous-multi\"", "[[record]]\ncoating = \"self-polishing-cuprous\""},
+	{"record.launched", "launched = 2025-04-01", "launched = 2024-04-01"},
+	{"record.film", "film = \"150 um\"", "film = \"180 um\""},
+	{"record.litres", "film = \"150 um\"", "litres = \"9 L\"\ncoats = 2"},
+	{"record.coats", "coats = 2", "coats = 3"},
+	{"record.look.on", "on = 2026-03-01", "on = 2026-09-01"},
+	{"record.look.zone", "on = 2026-03-01\nzone = \"flat\"", "on = 2026-03-01\nzone = \"edges\""},
+	{"record.look.signal", "signal = false", "signal = true"},
+	{"record.look.laid", "zone = \"edges\"", "zone = \"edges\"\nlaid = \"210 um\""},
+	{"record.look.film", "film = \"95 um\"", "film = \"70 um\""},
+	{"record.look.readings", "film = \"95 um\"", "film = \"95 um\"\nreadings = 20"},
 	{"wishes.repaint_after", "[paint]", "[wishes]\nrepaint_after = \"48 months\"\n[paint]"},
 	{"wishes.biocide", "[paint]", "[wishes]\nbiocide = \"less\"\n[paint]"},
 	{"wishes.racing_finish", "[paint]", "[wishes]\nracing_finish = true\n[paint]"},
@@ -264,11 +275,18 @@ var elsewhere = map[string][]string{
 	"hull.piece.length":   bilgeKeel,
 	"hull.piece.height":   bilgeKeel,
 	"paint.profile":       steel,
-	"paint.temperature":   tin,
-	"tin.coating":         tin, "tin.ratio": tin, "tin.density_base": tin, "tin.density_hardener": tin, "tin.pot_life": tin, "tin.pot_life_at": append(tin, `by = "roller"`, "by = \"roller\"\ntemperature = \"30 degC\""),
+	"record.coating":      looked, "record.launched": looked, "record.film": looked, "record.litres": looked, "record.look.on": looked, "record.look.zone": looked,
+	"record.look.signal": looked, "record.look.laid": looked, "record.look.film": looked, "record.look.readings": looked,
+	"record.coats":      {looked[0], strings.Replace(looked[1], "film = \"150 um\"", "litres = \"9 L\"\ncoats = 2", 1)},
+	"paint.temperature": tin,
+	"tin.coating":       tin, "tin.ratio": tin, "tin.density_base": tin, "tin.density_hardener": tin, "tin.pot_life": tin, "tin.pot_life_at": append(tin, `by = "roller"`, "by = \"roller\"\ntemperature = \"30 degC\""),
 	"tin.kit.base": tin, "tin.kit.hardener": tin, "tin.kit.price": tin, "tin.kit.batch": tin,
 	"tin.store.size": tin, "tin.store.count": tin, "tin.store.colour": tin, "tin.store.batch": tin,
 }
+
+// looked is a record of the film that is on her.
+var looked = []string{"[paint]", "[[record]]\ncoating = \"ablative-cuprous-multi\"\nlaunched = 2025-04-01\nfilm = \"150 um\"\n[[record.look]]\non = 2025-10-01\nzone = \"edges\"\nsignal = false\n" +
+	"[[record.look]]\non = 2026-03-01\nzone = \"flat\"\nfilm = \"95 um\"\n[paint]"}
 
 // steel is the hull in bare steel, which is blasted and gets epoxy; tin says what stands on the epoxy's tin, and what is in the store.
 var (
@@ -386,7 +404,7 @@ func TestKeysAreAllListed(t *testing.T) {
 			t.Errorf("README.md does not list the boat-file key `%s`", k)
 		}
 	}
-	for _, m := range regexp.MustCompile("\\| `((?:boat|hull|part|use|berth|work|paint|wishes|tin|gauge|comb|used)\\.[a-z_.]+)`").FindAllStringSubmatch(string(readme), -1) {
+	for _, m := range regexp.MustCompile("\\| `((?:boat|hull|part|use|berth|work|paint|wishes|tin|record|gauge|comb|used)\\.[a-z_.]+)`").FindAllStringSubmatch(string(readme), -1) {
 		if !slices.Contains(all, m[1]) && m[1] != "use.cleaned_every" && m[1] != "part.electrode" {
 			t.Errorf("README.md lists `%s`, which nobody reads", m[1])
 		}

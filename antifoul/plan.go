@@ -80,9 +80,13 @@ func Plan(b *tables.Book, boat Boat) (*Job, error) {
 	if err := ready(b, boat); err != nil {
 		return nil, err
 	}
-	j := &Job{Boat: boat, Book: b, Ranking: rank(b, boat)}
+	j := &Job{Boat: boat, Book: b}
+	boat, err := boat.fitted(b)
+	if err != nil {
+		return nil, err
+	}
+	j.Ranking = rank(b, boat)
 	boat = boat.filled(b)
-	var err error
 	if j.Areas, j.Wetted, err = partAreas(b, boat); err != nil {
 		return nil, err
 	}

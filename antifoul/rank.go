@@ -160,6 +160,10 @@ func Rank(b *tables.Book, boat Boat) (Ranking, error) {
 	if err := ready(b, boat); err != nil {
 		return Ranking{}, err
 	}
+	boat, err := boat.fitted(b)
+	if err != nil {
+		return Ranking{}, err
+	}
 	return rank(b, boat), nil
 }
 

@@ -52,6 +52,9 @@ func ReadBoatWith(b *tables.Book, fsys fs.FS, name string) (Boat, error) {
 	}
 	x.Work = readWork(root.Table("work"))
 	x.Paint = readPaint(root.Table("paint"))
+	for _, r := range root.Tables("record") {
+		x.Records = append(x.Records, readRecord(r))
+	}
 	for _, r := range root.Tables("tin") {
 		x.Tins = append(x.Tins, readTin(r))
 	}
@@ -247,6 +250,23 @@ func readPaint(r *entry.Row) coverage.Method {
 	}
 	r.Close()
 	return m
+}
+
+func readRecord(r *entry.Row) Record {
+	x := Record{Litres: entry.Amount[quantity.Volume](r, "litres")}
+	x.Coating, x.Launched, x.Film = r.Text("coating"), r.Date("launched"), entry.Range[quantity.Film](r, "film")
+	x.Coats, _ = r.Int("coats", 1, 50)
+	for _, k := range r.Tables("look") {
+		l := wear.Look{
+			On: k.Date("on"), Zone: k.Text("zone"), Signal: k.YesNo("signal"),
+			Laid: entry.Range[quantity.Film](k, "laid"), Film: entry.Amount[quantity.Film](k, "film"),
+		}
+		l.Readings, _ = k.Int("readings", 1, 100000)
+		k.Close()
+		x.Looks = append(x.Looks, l)
+	}
+	r.Close()
+	return x
 }
 
 func readTin(r *entry.Row) coverage.Tin {

@@ -82,6 +82,9 @@ func Specify(b *tables.Book, boat Boat, part string, c tables.Coating) (Scheme, 
 	if err != nil {
 		return Scheme{}, err
 	}
+	if boat, err = boat.fitted(b); err != nil {
+		return Scheme{}, err
+	}
 	boat = boat.filled(b)
 	areas, _, err := partAreas(b, boat)
 	if err != nil {

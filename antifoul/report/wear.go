@@ -2,9 +2,12 @@ package report
 
 import (
 	"fmt"
+	"math"
 	"slices"
+	"strings"
 
 	"boatyard.example/bottomwork/antifoul"
+	"boatyard.example/bottomwork/antifoul/wear"
 )
 
 // wear tells what the colours mean and how long each film lasts.
@@ -42,7 +45,7 @@ func (c *composer) forecast(s antifoul.Scheme) {
 		return
 	}
 	if f.Coating.Wears() {
-		if rate := fmt.Sprint(f.Coating.Key, f.Rate); !slices.Contains(c.rates, rate) {
+		if rate := fmt.Sprint(f.Coating.Key, f.Rate); f.Own == nil && !slices.Contains(c.rates, rate) {
 			c.rates = append(c.rates, rate)
 			c.say("The wear of %s on the flat is taken as %.2g to %.2g µm a month afloat (%s). It is a working range, not a measurement: two gauge readings of this boat, or the month in which the signal first showed, would narrow it most.",
 				f.Coating.Name, f.Rate.Low, f.Rate.High, f.Coating.Basis("wear_use").Kind)
@@ -56,6 +59,7 @@ func (c *composer) forecast(s antifoul.Scheme) {
 			rows = append(rows, []string{sentence(c.zone(z.Zone)), fmt.Sprintf("%.0f to %.0f µm", z.Film.Low, z.Film.High), earliest(z.Months), first})
 		}
 		c.table([]string{"Zone", "Working film", "Worn through after", "Begin to look from"}, rows)
+		c.filmLeft(f)
 		if z, ok := f.First(); ok {
 			c.say("Look first at the %s. The low end of each range decides: it is when to begin to look.", c.zone(z.Zone))
 		}
@@ -70,4 +74,20 @@ func (c *composer) forecast(s antifoul.Scheme) {
 	for _, x := range f.Findings {
 		c.say("%s", c.finding(x))
 	}
+}
+
+// filmLeft tells the film left on the zone named first, at the end of each year until it may be gone.
+func (c *composer) filmLeft(f wear.Forecast) {
+	if len(f.Zones) == 0 {
+		return
+	}
+	var items []string
+	for months := 12; months <= 60; months += 12 {
+		left, _ := f.Left(f.Zones[0].Zone, float64(months))
+		items = append(items, fmt.Sprintf("%d months %.0f to %.0f µm", months, math.Floor(left.Low), math.Ceil(left.High)))
+		if left.Low <= 0 {
+			break
+		}
+	}
+	c.say("Working film left on the %s, fast and slow wear: after %s.", c.zone(f.Zones[0].Zone), strings.Join(items, "; after "))
 }

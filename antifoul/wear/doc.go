@@ -7,6 +7,7 @@
 //
 //	rate := wear.Rate(book, coating, use)               // um a month on the flat, low to high
 //	n := wear.Coats(book, coating, use, 24)             // working coats for 24 months, from the high wear
+//	u.Fits = wear.FitRecords(book, u, records)          // her own record, in place of the tables' rates
 //	f := wear.Predict(book, layers, use, zones, launch) // when the signal shows, zone by zone
 //
 // The rates are working values of this module, not published figures: each paint's own data sheet, and the boat's own record,
@@ -18,6 +19,9 @@
 //	coats for an interval       coats.go
 //	signal and next haul-out    forecast.go
 //	hard films in the air       air.go
+//	film left on a day          left.go
+//	what was seen of a film     record.go
+//	the rate from it            fit.go
 //
-// Not covered yet: fitting the rate to the boat's own gauge readings and sightings.
+// Not covered: leaching of hard films, and growth.
 package wear

@@ -20,13 +20,16 @@ type Forecast struct {
 	Life     quantity.Range[float64] // calendar months that the working film is good for, on the flat of a hull or on the part
 	Launch   quantity.Date           // not given: dates are not given either
 	NextHaul quantity.Date           // from the low life, rounded down to a whole month
-	Findings finding.List            // what else ends it: the clocks in the air, the season
+	Findings finding.List            // what else ends it: the clocks in the air, the season; what her own record says
+	Own      *Fit                    // the fit that the rate is from; nil: it is from the tables
+	use      Use
 }
 
 // ZoneForecast is when the colour under the working coats shows in one zone.
 type ZoneForecast struct {
 	Zone   string
 	Film   quantity.Range[float64] // um of working film
+	Wear   quantity.Range[float64] // times the wear of the flat
 	Months quantity.Range[float64] // calendar months until it is worn through
 	First  quantity.Date           // from the low end, rounded down; when to begin to look
 }
@@ -60,6 +63,13 @@ func Predict(b *tables.Book, layers compat.Stack, u Use, zones []tables.Zone, la
 	}
 	f.Rate = Rate(b, f.Coating, u)
 	f.Findings = Air(f.Coating, u)
+	for _, own := range u.Fits {
+		if own.Coating == f.Coating.Key {
+			f.Own = &own
+			f.Findings = append(f.Findings, own.Findings...)
+		}
+	}
+	f.use = u
 	if !f.Coating.Wears() {
 		f.Life = clip(Life(b, f.Coating, u, coats))
 		if driesOut(f.Coating, u) { // it ends with the season, whatever its months of active life
@@ -79,7 +89,7 @@ func Predict(b *tables.Book, layers compat.Stack, u Use, zones []tables.Zone, la
 			film = sum(film, extra)
 		}
 		m := clip(lasts(u, film, f.Rate, z.Wear))
-		f.Zones = append(f.Zones, ZoneForecast{Zone: z.Key, Film: film, Months: m, First: after(launch, m.Low)})
+		f.Zones = append(f.Zones, ZoneForecast{Zone: z.Key, Film: film, Wear: z.Wear, Months: m, First: after(launch, m.Low)})
 	}
 	return f
 }

@@ -16,10 +16,16 @@ import (
 // Q10^((T − 15 °C)/10) and the water factor for brackish and fresh water are rows of the factor table. Each end takes the
 // factors' ends that make it extreme. What is not given is taken at its whole width: hours under way from none to regular use;
 // speed, temperature and water at the reference.
+// Where Use.Fits has the coating, its rate stands in place of all this.
 // Basis: assumption; the rows of wear.toml say where the literature gives a hint.
 func Rate(b *tables.Book, c tables.Coating, u Use) quantity.Range[float64] {
 	if !c.Wears() {
 		return quantity.Range[float64]{}
+	}
+	for i := range u.Fits {
+		if u.Fits[i].Coating == c.Key {
+			return u.Fits[i].Rate
+		}
 	}
 	um := func(f quantity.Film) float64 { return f.Float(quantity.Micrometre) }
 	share := shareUnderWay(b, u)
@@ -38,7 +44,7 @@ func Rate(b *tables.Book, c tables.Coating, u Use) quantity.Range[float64] {
 
 // Factors lists the keys of the rows of the factor table that the rate of wear asks for.
 func Factors() []string {
-	return []string{"q10", "speed-exponent", "speed-reference", "temperature-reference", "use-hours-full", "wear-brackish", "wear-fresh"}
+	return []string{"q10", "speed-exponent", "speed-reference", "temperature-reference", "use-hours-full", "wear-brackish", "wear-fresh", "record-film-error", "record-place-error"}
 }
 
 // factor returns the value of a factor row. A row that the book does not hold counts as 1: the packages above refuse such a book

@@ -28,6 +28,7 @@ type Use struct {
 	CleanedEvery        quantity.Duration    // between cleanings in season
 	Kept                string               // afloat, trailer, lift
 	DriesOn             string               // ground she takes between tides: none, soft, firm
+	Fits                []Fit                // what FitRecords made of her own record; they stand in place of the tables' rates
 }
 
 // The words of Kept and DriesOn.
