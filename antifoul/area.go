@@ -121,8 +121,11 @@ func checkArea(b *tables.Book, x Boat, i int) finding.Faults {
 
 // plus adds, taking "not given" as nothing.
 func plus[D quantity.Dim](a, b quantity.Amount[D]) quantity.Amount[D] {
-	if !a.Given() {
+	switch {
+	case !a.Given():
 		return b
+	case !b.Given():
+		return a
 	}
 	return a.Add(b)
 }

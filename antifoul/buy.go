@@ -35,40 +35,44 @@ type Pot struct {
 	coverage.Potful
 }
 
-// buy adds up the litres of each coating and colour over all schemes, in the order in which they are put on, with the places under
-// stands, and chooses kits or cans, the store first. The need is the typical litres and the stated reserve; the high end is shown
+// buy adds up the litres of each coating and colour over the work, in its order, with the places under stands, and chooses kits or
+// cans, the store first. Parts that are painted in one go share tray and can, so their litres are fewer than those of each part for itself. The need is the typical litres and the stated reserve; the high end is shown
 // beside it.
-func buy(b *tables.Book, boat Boat, schemes []Scheme, patches []coverage.PatchCoat) ([]Bought, error) {
+func buy(b *tables.Book, boat Boat, work []Task, patches []Patched) ([]Bought, error) {
 	var out []Bought
 	find := func(coating, colour string) int {
 		return slices.IndexFunc(out, func(g Bought) bool { return g.Coating.Key == coating && g.Colour == colour })
 	}
-	for _, s := range schemes {
-		for _, k := range s.Coats {
-			i := find(k.Layer.Coating.Key, k.Layer.Colour)
-			if i < 0 {
-				i = len(out)
-				out = append(out, Bought{Colour: k.Layer.Colour, Purchase: coverage.Purchase{Coating: k.Layer.Coating}})
+	for _, t := range work {
+		if t.Coat == nil {
+			continue
+		}
+		k := *t.Coat
+		i := find(k.Layer.Coating.Key, k.Layer.Colour)
+		if i < 0 {
+			i = len(out)
+			out = append(out, Bought{Colour: k.Layer.Colour, Purchase: coverage.Purchase{Coating: k.Layer.Coating}})
+		}
+		g := &out[i]
+		inOneGo, err := coverage.Paint(b, k.Area, k.Layer.Coating, k.Film.Typical, k.Layer.Coats, boat.Paint)
+		if err != nil {
+			return nil, prefixed(err, "paint")
+		}
+		g.Range = plusLitres(g.Range, plusLitres(inOneGo, k.Fills))
+		for _, p := range t.Parts {
+			if !slices.Contains(g.Parts, p) {
+				g.Parts = append(g.Parts, p)
 			}
-			g := &out[i]
-			g.Range = plusLitres(g.Range, k.Litres)
-			if n := len(g.Parts); n == 0 || g.Parts[n-1] != s.Part {
-				g.Parts = append(g.Parts, s.Part)
-			}
-			if err := g.pot(b, boat, s.Part, k); err != nil {
-				return nil, err
-			}
+		}
+		if err := g.pot(b, boat, t.Parts[0], k); err != nil {
+			return nil, err
 		}
 	}
 	keep := make([]quantity.Range[quantity.Volume], len(out))
 	for _, p := range patches {
-		// The layers of one coating in several colours are patched in the colour that was put on last.
-		for i := len(out) - 1; i >= 0; i-- {
-			if out[i].Coating.Key == p.Coating.Key {
-				out[i].Patches, out[i].Range = plusLitres(out[i].Patches, p.Beside), plusLitres(out[i].Range, p.Beside)
-				keep[i] = plusLitres(keep[i], p.Litres)
-				break
-			}
+		if i := find(p.Coating.Key, p.Colour); i >= 0 {
+			out[i].Patches, out[i].Range = plusLitres(out[i].Patches, p.Beside), plusLitres(out[i].Range, p.Beside)
+			keep[i] = plusLitres(keep[i], p.Litres)
 		}
 	}
 	for i := range out {
@@ -166,20 +170,52 @@ func (x Boat) tin(coating string) coverage.Tin {
 	return x.Tins[i]
 }
 
-// patched is what the places under stands take of each layer of the hull's scheme.
-func patched(b *tables.Book, boat Boat, schemes []Scheme, hull string, pads coverage.Patches) ([]coverage.PatchCoat, error) {
-	i := slices.IndexFunc(schemes, func(s Scheme) bool { return s.Part == hull })
-	if i < 0 || pads.Count == 0 {
+// Patched is one layer on the places where the boat stands.
+type Patched struct {
+	Part, Colour string
+	coverage.PatchCoat
+}
+
+// patched is what the places under stands take of each layer of the hull's scheme, and those under blocks and chains of the keel's
+// where she has a keel of its own scheme.
+func patched(b *tables.Book, boat Boat, schemes []Scheme, hull string, pads coverage.Patches) ([]Patched, error) {
+	if pads.Count == 0 {
 		return nil, nil
 	}
-	var layers []coverage.PatchLayer
-	for _, k := range schemes[i].Coats {
-		if k.Layer.For != compat.Extra && !k.Layer.Coating.Laid() {
-			layers = append(layers, coverage.PatchLayer{Coating: k.Layer.Coating, Film: k.Film.Typical, Coats: k.Layer.Coats})
+	under := pads.On.KeelBlocks + pads.On.Chains
+	keel := slices.IndexFunc(schemes, func(s Scheme) bool { return s.Zone == "keel" && len(s.Coats) > 0 })
+	if keel < 0 {
+		under = 0
+	}
+	var out []Patched
+	for i, s := range schemes {
+		var places coverage.Patches
+		switch {
+		case s.Part == hull:
+			places = pads.Some(pads.Count - under)
+		case i == keel:
+			places = pads.Some(under)
+		}
+		if places.Count == 0 {
+			continue
+		}
+		var layers []coverage.PatchLayer
+		var colours []string
+		for _, k := range s.Coats {
+			if k.Layer.For != compat.Extra && !k.Layer.Coating.Laid() {
+				layers = append(layers, coverage.PatchLayer{Coating: k.Layer.Coating, Film: k.Film.Typical, Coats: k.Layer.Coats})
+				colours = append(colours, k.Layer.Colour)
+			}
+		}
+		coats, err := coverage.Patch(b, places, layers, boat.Paint)
+		if err != nil {
+			return nil, prefixed(err, "paint")
+		}
+		for n, c := range coats {
+			out = append(out, Patched{s.Part, colours[n], c})
 		}
 	}
-	out, err := coverage.Patch(b, pads, layers, boat.Paint)
-	return out, prefixed(err, "paint")
+	return out, nil
 }
 
 // plusLitres adds end by end, taking "not given" as nothing.

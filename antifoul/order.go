@@ -157,7 +157,8 @@ func (t *Task) join(o Task) {
 	if t.Coat != nil {
 		k := *t.Coat
 		k.Zones = append(append([]string(nil), k.Zones...), o.Coat.Zones...)
-		k.Area = quantity.Range[quantity.Area]{Low: plus(k.Area.Low, o.Coat.Area.Low), Typical: plus(k.Area.Typical, o.Coat.Area.Typical), High: plus(k.Area.High, o.Coat.Area.High)}
+		k.Area = plusArea(k.Area, o.Coat.Area)
+		k.Litres, k.Fills = plusLitres(k.Litres, o.Coat.Litres), plusLitres(k.Fills, o.Coat.Fills)
 		t.Coat = &k
 	}
 }

@@ -32,7 +32,7 @@ type Job struct {
 	Supplies []coverage.Supplied           // what is used up beside the paint
 	Waste    quantity.Range[quantity.Mass] // paint that comes off, as far as its film is known; its two ends
 	OfWaste  finding.List                  // what is in it, and what was not measured
-	Patches  []coverage.PatchCoat          // layers on the places where she stands, the lowest first
+	Patches  []Patched                     // layers on the places where she stands, the lowest first
 	PutOn    PutOn                         // whether the film that was asked for is there
 }
 
@@ -122,10 +122,10 @@ func Plan(b *tables.Book, boat Boat) (*Job, error) {
 	if j.Patches, err = patched(b, boat, j.Schemes, j.Ranking.Hull().Part, j.Pads); err != nil {
 		return nil, err
 	}
-	if j.Buy, err = buy(b, boat, j.Schemes, j.Patches); err != nil {
+	j.Order = order(b, j.Schemes, j.Areas, j.Pads.Count, j.besideLeg())
+	if j.Buy, err = buy(b, boat, j.Order, j.Patches); err != nil {
 		return nil, err
 	}
-	j.Order = order(b, j.Schemes, j.Areas, j.Pads.Count, j.besideLeg())
 	for _, t := range j.Order {
 		j.Hours = quantity.Range[float64]{Low: j.Hours.Low + t.Hours.Low, Typical: j.Hours.Typical + t.Hours.Typical, High: j.Hours.High + t.Hours.High}
 	}

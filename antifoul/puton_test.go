@@ -126,7 +126,8 @@ func TestEveryPutOnKeyMatters(t *testing.T) {
 }
 
 // The keel by hand: 10 um come off each reading for a fine profile, which leaves 350 340 360 345 335 290 300 295 350 370, mean 333.5,
-// three of ten below 320. The thinnest place lacks 30 um, which is one coat of epoxy barrier on 3 m2.
+// three of ten below 320. The thinnest place lacks 30 um, which is one coat of epoxy barrier on 3 m2, of 60 um since it
+// goes on no thinner.
 func TestKeelByHand(t *testing.T) {
 	j := planSheets(t, base+putOn)
 	g := j.PutOn.Gauged[0]
@@ -141,7 +142,7 @@ func TestKeelByHand(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	want, err := coverage.Paint(tables.Default(), quantity.Exactly(quantity.SquareMetre.N(3)), c, quantity.Micrometre.N(30), 1, coverage.Method{By: "roller"})
+	want, err := coverage.Paint(tables.Default(), quantity.Exactly(quantity.SquareMetre.N(3)), c, quantity.Micrometre.N(60), 1, coverage.Method{By: "roller"})
 	if err != nil || !g.More[0].Paint.Litres.Typical.Equal(want.Typical) {
 		t.Errorf("%s, want %s, %v", g.More[0].Paint.Litres.Typical, want.Typical, err)
 	}

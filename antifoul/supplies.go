@@ -16,6 +16,7 @@ const (
 	RuleWaste        finding.ID = "waste-comes-off"
 	RuleWasteHazard  finding.ID = "waste-hazard"
 	RuleWasteUnknown finding.ID = "waste-not-known"
+	RuleWasteGrit    finding.ID = "waste-grit"
 )
 
 // supplies reckons what the job uses up beside the paint and what comes off the hull.
@@ -34,6 +35,9 @@ func (j *Job) supplies(b *tables.Book, boat Boat) error {
 	days := boat.Work.Hours(j.Hours)
 	each := factor(b, "day-hours")
 	w.Days = quantity.Range[float64]{Low: days.Low / each, Typical: days.Typical / each, High: days.High / each}
+	if n := float64(j.coatDays(b)); n > w.Days.Low { // hands come back for every coat that must dry first
+		w.Days = quantity.Range[float64]{Low: n, Typical: max(n, w.Days.Typical), High: max(n, w.Days.High)}
+	}
 	var err error
 	if w.Outline, err = coverage.Outline(b, boat.Hull); err != nil {
 		return prefixed(err, "hull")
@@ -47,6 +51,10 @@ func (j *Job) supplies(b *tables.Book, boat Boat) error {
 		return err
 	}
 	w.Waste = j.Waste
+	if grit := spent(coverage.Supplies(b, w, boat.Paint)); grit.Given() { // it takes the paint with it, into the same bags
+		j.OfWaste = append(j.OfWaste, finding.Finding{Rule: RuleWasteGrit, Verdict: finding.Caution, Facts: []finding.Fact{fact("grit", grit)}})
+		w.Waste.Low, w.Waste.High = plus(w.Waste.Low, grit), plus(w.Waste.High, grit)
+	}
 	j.Supplies = coverage.Supplies(b, w, boat.Paint)
 	return nil
 }
@@ -123,6 +131,43 @@ func (j *Job) waste(b *tables.Book, boat Boat) error {
 		j.OfWaste = append(j.OfWaste, finding.Finding{Rule: RuleWasteHazard, Verdict: finding.Caution, Facts: []finding.Fact{{Name: "films", Value: strings.Join(slices.Compact(holds), ", ")}}})
 	}
 	return nil
+}
+
+// spent is the abrasive that blasting uses; not given when nothing is blasted.
+func spent(list []coverage.Supplied) quantity.Mass {
+	for _, s := range list {
+		if s.Supply.Per == string(finding.Blast) && s.Supply.Unit == "kg" {
+			return quantity.Kilogram.N(int64(s.Buy))
+		}
+	}
+	return quantity.Mass{}
+}
+
+// coatDays is on how many days coats go on: as many coats of one part as their windows let go on in one working day, and the next day the
+// next. Basis: derived; a working day is the factor "day-hours".
+func (j *Job) coatDays(b *tables.Book) int {
+	day := factor(b, "day-hours")
+	most := 0
+	for _, s := range j.Schemes {
+		days, at := 0, day // hours into the day at which the next coat may go on
+		for _, t := range j.Order {
+			if t.Coat == nil || !slices.Contains(t.Parts, s.Part) {
+				continue
+			}
+			wait := day
+			if t.Wait.Given() {
+				wait = t.Wait.Float(quantity.Hour)
+			}
+			for range t.Coat.Layer.Coats {
+				if at >= day {
+					days, at = days+1, 0
+				}
+				at += max(wait, 1)
+			}
+		}
+		most = max(most, days)
+	}
+	return most
 }
 
 func does(s Scheme, a finding.Action) bool {

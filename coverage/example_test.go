@@ -89,7 +89,7 @@ func ExampleComb() {
 		return
 	}
 	fmt.Println(book.Say(got.Findings[0], quantity.Metric))
-	// Output: By 2 readings of the comb the fresh coat of the barrier dries to 40 µm (1.57 mil) in the mean (38 to 42 µm (1.50 to 1.65 mil)), less than the 50 µm (1.97 mil) asked for. While it is wet, put more on now, until the comb reads 100 µm (3.94 mil); once it has dried, that is another coat.
+	// Output: By 2 readings of the comb the fresh coat of the barrier dries to 40 µm (1.57 mil) in the mean (38 to 42 µm (1.50 to 1.65 mil)), less than the 50 µm (1.97 mil) asked for. As long as it is wet, put more on, until the comb reads 100 µm (3.94 mil); once it has dried, a gauge on the dry film decides where one reads, and what lacks is another coat.
 }
 
 // 2.1 L by brush in one coat on 10 m2, 50 % solids; the brush loses 3, 5 or 10 %, and 0.10, 0.15 or 0.25 L stay behind:

@@ -75,8 +75,8 @@ func Patch(b *tables.Book, p Patches, layers []PatchLayer, m Method) ([]PatchCoa
 	return out, nil
 }
 
-// KeepBack says how much of a purchase must be kept for the patches: counted in, and kept in a closed can where one that is bought
-// holds it, since an opened one skins over before the stands are shifted. A two-pack paint is mixed afresh. Nothing to keep, nothing said.
+// KeepBack says how much of a purchase must be kept for the patches: counted in, and kept in closed cans where some of one size hold it and
+// the others still hold the coats with their reserve, since an opened can skins over before the stands are shifted. A two-pack paint is mixed afresh. Nothing to keep, nothing said.
 func KeepBack(bought Purchase, patches quantity.Volume) finding.List {
 	if !patches.Given() || patches.Sign() <= 0 {
 		return nil
@@ -87,8 +87,13 @@ func KeepBack(bought Purchase, patches quantity.Volume) finding.List {
 		return finding.List{f}
 	}
 	for i := len(bought.Items) - 1; i >= 0; i-- { // the smallest first
-		if can := bought.Items[i].Can.Size; can.Cmp(patches) >= 0 {
-			f.Rule, f.Facts = patchCan, append(f.Facts, finding.Fact{Name: "can", Value: can})
+		it := bought.Items[i]
+		n, kept := 1, it.Can.Size
+		for kept.Cmp(patches) < 0 && n < it.Count {
+			n, kept = n+1, kept.Add(it.Can.Size)
+		}
+		if kept.Cmp(patches) >= 0 && bought.Total.Sub(kept).Cmp(bought.Need.Sub(patches)) >= 0 {
+			f.Rule, f.Facts = patchCan, append(f.Facts, finding.Fact{Name: "count", Value: n}, finding.Fact{Name: "can", Value: it.Can.Size})
 			break
 		}
 	}

@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"boatyard.example/bottomwork/coverage"
+	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
 	"boatyard.example/bottomwork/tables/quantity"
 )
@@ -61,6 +62,20 @@ func TestPatchesStepByStep(t *testing.T) {
 	}
 }
 
+// bought is a purchase for the need, of the cans, the smallest first; equal ones follow each other.
+func bought(t *testing.T, c tables.Coating, need, total string, cans ...string) coverage.Purchase {
+	t.Helper()
+	p := coverage.Purchase{Coating: c, Need: litre(t, need), Total: litre(t, total)}
+	for _, s := range cans {
+		if n := len(p.Items); n > 0 && p.Items[0].Can.Size.Equal(litre(t, s)) {
+			p.Items[0].Count++
+			continue
+		}
+		p.Items = append([]coverage.Item{{Can: coverage.Can{Size: litre(t, s)}, Count: 1}}, p.Items...)
+	}
+	return p
+}
+
 func TestKeepBack(t *testing.T) {
 	one, two := coating(t, "50 %"), coating(t, "50 %")
 	two.Packs = 2
@@ -68,9 +83,11 @@ func TestKeepBack(t *testing.T) {
 		p    coverage.Purchase
 		rule finding.ID
 	}{
-		{coverage.Purchase{Coating: one}, "patch-kept"},
-		{coverage.Purchase{Coating: one, Items: []coverage.Item{{Can: coverage.Can{Size: litre(t, "0.5 L")}, Count: 1}}}, "patch-can"},
-		{coverage.Purchase{Coating: one, Items: []coverage.Item{{Can: coverage.Can{Size: litre(t, "0.49 L")}, Count: 9}}}, "patch-kept"},
+		{bought(t, one, "4 L", "4.5 L"), "patch-kept"},
+		{bought(t, one, "4 L", "4.5 L", "0.5 L", "4 L"), "patch-can"},            // one of 0.5 L; 4 L are left for 3.5 L
+		{bought(t, one, "4 L", "4.49 L", "0.49 L", "4 L"), "patch-kept"},         // 0.49 L is too little, and without 4 L nothing is left
+		{bought(t, one, "4 L", "4 L", "0.25 L", "0.25 L", "3.5 L"), "patch-can"}, // two of 0.25 L
+		{bought(t, one, "4.2 L", "5 L", "2.5 L"), "patch-kept"},                  // one of 2.5 L would leave 2.5 L for 3.7 L
 		{coverage.Purchase{Coating: two, Items: []coverage.Item{{Can: coverage.Can{Size: litre(t, "5 L")}, Count: 1}}}, "patch-two-pack"},
 	} {
 		if got := coverage.KeepBack(c.p, litre(t, "0.5 L")); len(got) != 1 || got[0].Rule != c.rule {

@@ -16,6 +16,8 @@ const mostPlaces = 1000
 // Patches are the unpainted places that stands, blocks and chains leave.
 type Patches struct {
 	Count    int                           // 0 when the support was not reported
+	On       Support                       // what they are counted from
+	Each     quantity.Range[quantity.Area] // of one place
 	Area     quantity.Range[quantity.Area] // of all of them; not given when there are none, or none were reported
 	Findings finding.List                  // never empty
 }
@@ -89,19 +91,20 @@ func Pads(b *tables.Book, h Hull) (Patches, error) {
 	if err != nil {
 		return Patches{}, err
 	}
-	out := Patches{Count: Places(s.StandPairs, s.KeelBlocks, s.Chains)}
+	out := Patches{Count: Places(s.StandPairs, s.KeelBlocks, s.Chains), On: s}
 	if out.Count == 0 {
 		out.Findings = finding.List{{Rule: padsToPaint, Verdict: finding.Fine, Facts: []finding.Fact{{Name: "count", Value: 0}, {Name: "area", Value: quantity.SquareMetre.N(0)}}}}
 		return out, nil
 	}
 	for _, end := range []struct {
-		to *quantity.Area
-		m2 float64
-	}{{&out.Area.Low, pad.Value.Low}, {&out.Area.Typical, pad.Value.Typical}, {&out.Area.High, pad.Value.High}} {
+		to, one *quantity.Area
+		m2      float64
+	}{{&out.Area.Low, &out.Each.Low, pad.Value.Low}, {&out.Area.Typical, &out.Each.Typical, pad.Value.Typical}, {&out.Area.High, &out.Each.High, pad.Value.High}} {
 		each, err := quantity.SquareMetre.Near(end.m2, 3, quantity.Up)
 		if err != nil {
 			return Patches{}, outOfRange("factor[pad-area]", "", err)
 		}
+		*end.one = each
 		*end.to = each.Scale(decimal.NewFromInt(int64(out.Count)))
 	}
 	f := finding.Finding{
@@ -115,4 +118,16 @@ func Pads(b *tables.Book, h Hull) (Patches, error) {
 	}
 	out.Findings = finding.List{f}
 	return out, nil
+}
+
+// Some returns so many of the places, with their area; none where the count is nought or the places have no area.
+func (p Patches) Some(count int) Patches {
+	if count <= 0 || p.Count == 0 {
+		return Patches{}
+	}
+	n := decimal.NewFromInt(int64(count))
+	return Patches{
+		Count: count, Each: p.Each,
+		Area: quantity.Range[quantity.Area]{Low: p.Each.Low.Scale(n), Typical: p.Each.Typical.Scale(n), High: p.Each.High.Scale(n)},
+	}
 }

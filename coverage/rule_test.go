@@ -77,7 +77,7 @@ func TestEveryRuleSaysASentence(t *testing.T) {
 	}
 	two := coating(t, "50 %")
 	two.Packs = 2
-	for _, p := range []coverage.Purchase{{Coating: two}, {Coating: coating(t, "50 %")}, {Coating: coating(t, "50 %"), Items: []coverage.Item{{Can: coverage.Can{Size: litre(t, "1 L")}, Count: 1}}}} {
+	for _, p := range []coverage.Purchase{{Coating: two}, bought(t, coating(t, "50 %"), "3 L", "3 L", "3 L"), bought(t, coating(t, "50 %"), "3 L", "4 L", "1 L", "3 L")} {
 		all = append(all, coverage.KeepBack(p, litre(t, "0.5 L"))...)
 	}
 	for _, h := range []coverage.Hull{{}, {Length: length(t, "9 m")}, {Support: &coverage.Support{StandPairs: 3}}, {Support: &coverage.Support{}}} {

@@ -169,9 +169,9 @@ func TestEveryFaultOfWhatWasUsed(t *testing.T) {
 	}
 }
 
-// 70 um are missing on 4 m2 of a paint of at most 60 um a coat: two coats of 35. By brush, 50 % solids:
+// 70 um are missing on 4 m2 of a paint of at most 60 um a coat: two coats of 35, and since its thinnest coat is 40, two of 40. By brush, 50 % solids:
 //
-//	2 × (10 × 4 × 35 ÷ (50 × 95) + 0.15) = 2 × (0.294737 + 0.15) = 0.889474, up: 0.89 L
+//	2 × (10 × 4 × 40 ÷ (50 × 95) + 0.15) = 2 × (0.336842 + 0.15) = 0.973684, up: 0.98 L
 func TestMissing(t *testing.T) {
 	c := coating(t, "50 %")
 	c.Film = quantity.Range[quantity.Film]{Low: film(t, "40 um"), Typical: film(t, "50 um"), High: film(t, "60 um")}
@@ -182,8 +182,11 @@ func TestMissing(t *testing.T) {
 		}
 		return got
 	}
-	if got := ask("70 um"); got.Coats != 2 || got.Film.String() != "35.0000 um" || got.Litres.Typical.String() != "0.89 L" {
+	if got := ask("70 um"); got.Coats != 2 || got.Film.String() != "40 um" || got.Litres.Typical.String() != "0.98 L" {
 		t.Errorf("%d coats of %s, %s", got.Coats, got.Film, got.Litres.Typical)
+	}
+	if got := ask("6 um"); got.Coats != 1 || got.Film.String() != "40 um" {
+		t.Errorf("6 um are %d coats of %s: nobody rolls 6 um", got.Coats, got.Film)
 	}
 	for missing, coats := range map[string]int{"0.1 um": 1, "60 um": 1, "60.1 um": 2, "120 um": 2, "121 um": 3} {
 		if got := ask(missing); got.Coats != coats {

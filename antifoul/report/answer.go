@@ -223,17 +223,18 @@ func coats(s antifoul.Scheme, p compat.Purpose) int {
 // sameAgain reports whether the hull's job is the commonest of all: the type that is there already, over sound paint, after no
 // more than washing and scuffing.
 func sameAgain(j *antifoul.Job) bool {
+	same := false
 	for _, s := range j.Schemes {
+		for _, step := range s.Route.Steps {
+			if step.Do != finding.Wash && step.Do != finding.Abrade && len(s.Coats) > 0 {
+				return false // on any part
+			}
+		}
 		if s.Zone != antifoul.HullZone {
 			continue
 		}
-		for _, step := range s.Route.Steps {
-			if step.Do != finding.Wash && step.Do != finding.Abrade {
-				return false
-			}
-		}
 		n := len(s.Route.Keeps)
-		return n > 0 && s.Route.Keeps[n-1].Coating.Mechanism == s.Coating.Mechanism && s.Coating.Mechanism != tables.NoFilm
+		same = n > 0 && s.Route.Keeps[n-1].Coating.Mechanism == s.Coating.Mechanism && s.Coating.Mechanism != tables.NoFilm
 	}
-	return false
+	return same
 }

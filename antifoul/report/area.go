@@ -24,7 +24,7 @@ func (c *composer) areas() {
 	}
 	c.table([]string{"Part", "Zone", "Area"}, rows)
 	w := c.job.Wetted
-	c.say("Wetted area of the hull: %s, by: %s.", area(w.Total, c.units), w.Method)
+	c.say("Whole bottom, with the keel and rudder that are counted in: %s, by: %s.", area(w.Total, c.units), w.Method)
 	low, high := w.Total.Typical, w.Total.Typical
 	var items []string
 	for _, o := range w.Others {

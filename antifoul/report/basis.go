@@ -82,7 +82,7 @@ func (c *composer) basis() {
 func (c *composer) limits() {
 	c.head(2, "Not inspected")
 	items := []string{
-		"This is worked out from a boat file. Nobody has looked at the boat for it; what the file reports is taken as reported.",
+		"This is worked out from a boat file, by a program that has not seen the boat; what the file reports, readings and all, is taken as reported.",
 		"Structure, blisters, corrosion under paint, fastenings, running gear and everything above the paint line were not looked at.",
 		"No opinion is given on how long anything lasts beyond the ranges stated. This report holds for the day on which it was asked and for the tables named at the top.",
 	}

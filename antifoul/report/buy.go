@@ -99,45 +99,64 @@ func (c *composer) mixing() {
 	c.list(items)
 }
 
-// byZone tells coats and litres by zone, and in all, of every part that has more than one.
+// byZone tells coats and typical litres by zone, part by part, then what the places under stands take beside, what is saved where parts
+// are painted in one go, and all of it, which is what was bought for.
 func (c *composer) byZone() {
 	var rows [][]string
+	all := quantity.Litre.N(0)
 	for _, s := range c.job.Schemes {
 		at := slices.IndexFunc(c.job.Areas, func(a antifoul.PartArea) bool { return a.Part == s.Part })
-		if at < 0 || len(c.job.Areas[at].Zones) < 2 || len(s.Coats) == 0 {
+		if at < 0 || len(s.Coats) == 0 {
 			continue
 		}
-		all := quantity.Litre.N(0)
-		for i, z := range c.job.Areas[at].Zones {
-			coats, litres := 0, quantity.Litre.N(0)
-			for _, k := range s.Coats {
-				var zones []coverage.ZoneRange
-				for _, o := range c.job.Areas[at].Zones {
-					if slices.Contains(k.Zones, o.Zone) {
-						zones = append(zones, o)
-					}
-				}
-				shares, err := coverage.ByZone(k.Litres, zones)
-				if err != nil {
-					return // the areas of a job are above zero
-				}
-				for _, v := range shares {
-					if v.Zone == z.Zone {
-						coats, litres = coats+k.Layer.Coats, litres.Add(v.Litres.Typical)
-					}
-				}
+		for _, z := range c.job.Areas[at].Zones {
+			coats, litres, ok := c.inZone(s, c.job.Areas[at].Zones, z.Zone)
+			if !ok {
+				return // the areas of a job are above zero
 			}
 			all = all.Add(litres)
 			rows = append(rows, []string{s.Part, c.zone(z.Zone), strconv.Itoa(coats), round2(litres, c.units)})
-			if i == len(c.job.Areas[at].Zones)-1 {
-				rows = append(rows, []string{s.Part, "all of it", "", round2(all, c.units)})
+		}
+	}
+	bought, patches := quantity.Litre.N(0), quantity.Litre.N(0)
+	for _, g := range c.job.Buy {
+		bought = bought.Add(g.Range.Typical)
+		if g.Patches.Typical.Given() {
+			patches = patches.Add(g.Patches.Typical)
+		}
+	}
+	if patches.Sign() > 0 {
+		rows = append(rows, []string{"places under stands", "laps and trays", "", round2(patches, c.units)})
+	}
+	if saved := all.Add(patches).Sub(bought); saved.Sign() > 0 {
+		rows = append(rows, []string{"less", "parts in one go share a tray", "", round2(saved, c.units)})
+	}
+	rows = append(rows, []string{"in all", "", "", round2(bought, c.units)})
+	c.say("Coats of every kind and typical litres by zone; what stays in tray and can is shared by area:")
+	c.table([]string{"Part", "Zone", "Coats", "Litres"}, rows)
+}
+
+// inZone is how many coats of every kind the zone of a scheme gets, and their typical litres.
+func (c *composer) inZone(s antifoul.Scheme, zones []coverage.ZoneRange, zone string) (coats int, litres quantity.Volume, ok bool) {
+	litres = quantity.Litre.N(0)
+	for _, k := range s.Coats {
+		var in []coverage.ZoneRange
+		for _, o := range zones {
+			if slices.Contains(k.Zones, o.Zone) {
+				in = append(in, o)
+			}
+		}
+		shares, err := coverage.ByZone(k.Litres, in)
+		if err != nil {
+			return 0, litres, false
+		}
+		for _, v := range shares {
+			if v.Zone == zone {
+				coats, litres = coats+k.Layer.Coats, litres.Add(v.Litres.Typical)
 			}
 		}
 	}
-	if len(rows) > 0 {
-		c.say("Coats and typical litres by zone; what stays in tray and can is shared by area:")
-		c.table([]string{"Part", "Zone", "Coats", "Litres"}, rows)
-	}
+	return coats, litres, true
 }
 
 // supplies tells what is used up beside the paint, and what comes off.
@@ -149,6 +168,9 @@ func (c *composer) supplies() {
 			per = "m², " + per
 		}
 		rate := strconv.FormatFloat(s.Supply.Rate.Typical, 'g', -1, 64)
+		if s.Supply.Unit != "piece" && s.Supply.Unit != "pair" {
+			rate += " " + s.Supply.Unit
+		}
 		rows = append(rows, []string{sentence(s.Supply.Name), c.amount(s.Buy, s.Supply.Unit), rate + " per " + per, string(s.Supply.Basis("rate").Kind)})
 		if d := s.Supply.Basis("rate").Doubt; d != "" {
 			c.doubt(sentence(s.Supply.Name) + ": " + d)

@@ -157,9 +157,9 @@ func (c *composer) pads() {
 	c.say("Nobody but the yard moves a stand or a block.")
 	var rows [][]string
 	for _, p := range c.job.Patches {
-		rows = append(rows, []string{p.Coating.Name, strconv.Itoa(p.Coats), area(p.Area, c.units), spanOf(p.Litres, quantity.Litre, 2, c.units)})
+		rows = append(rows, []string{p.Part, join(", ", p.Coating.Name, named(p.Colour, c.colour)), strconv.Itoa(p.Coats), area(p.Area, c.units), spanOf(p.Litres, quantity.Litre, 2, c.units)})
 	}
-	c.table([]string{"Layer on these places, lowest first", "Coats", "Area, with its lap", "Litres"}, rows)
+	c.table([]string{"Places on", "Layer, lowest first", "Coats", "Area, with its lap", "Litres"}, rows)
 	for _, s := range c.job.Schemes {
 		if len(s.Patch) == 0 {
 			continue

@@ -183,7 +183,7 @@ func (c *composer) toDoItems(g antifoul.GaugedPart) []string {
 		}
 		switch {
 		case m.Paint != nil:
-			items = append(items, fmt.Sprintf("%s: put on %s more: %s. Then read again.", zone, m.Film.Show(c.units), c.more(*m.Paint, g.Coating)))
+			items = append(items, fmt.Sprintf("%s: put on %s more: %s. Abraded first where its window has passed; then read again, before any antifouling.", zone, m.Film.Show(c.units), c.more(*m.Paint, g.Coating)))
 		case m.Film.Given() && g.Coating != "":
 			items = append(items, fmt.Sprintf("%s: %s are missing, more than any number of coats makes up. Ask what was meant.", zone, m.Film.Show(c.units)))
 		case m.Film.Given():
@@ -199,7 +199,7 @@ func (c *composer) more(m coverage.More, coating string) string {
 	if k, err := c.job.Book.Coating(coating); err == nil {
 		name = k.Name
 	}
-	return fmt.Sprintf("%s of %s, in all %s", plural(m.Coats, "coat", "coats"), name, spanOf(m.Litres, quantity.Litre, 2, c.units))
+	return fmt.Sprintf("%s of %s, %s dry each, in all %s", plural(m.Coats, "coat", "coats"), name, m.Film.To(quantity.Micrometre, 0, quantity.Up).Show(c.units), spanOf(m.Litres, quantity.Litre, 2, c.units))
 }
 
 func (c *composer) combed(k antifoul.CombedCoat) {
