@@ -20,12 +20,10 @@ func available(c tables.Coating, k tables.Colour) bool { return c.Bright || !k.B
 
 // farthest returns the available colour with the largest lightness step from the given one; the first in the table's order of
 // those that are equal. ok is false when no available colour keeps the least step.
-func farthest(b *tables.Book, c tables.Coating, from tables.Colour) (best tables.Colour, ok bool) {
-	most := leastStep(b)
-	for k := range b.Colours() {
-		if available(c, k) && lightnessStep(k, from) >= most && (!ok || lightnessStep(k, from) > most) {
-			best, most, ok = k, lightnessStep(k, from), true
-		}
+func farthest(b *tables.Book, c tables.Coating, from tables.Colour) (tables.Colour, bool) {
+	pairs := ColourPairs(b, c, from)
+	if len(pairs) == 0 {
+		return tables.Colour{}, false
 	}
-	return best, ok
+	return pairs[0].Signal, true
 }

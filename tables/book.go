@@ -29,6 +29,7 @@ type Book struct {
 	methods    shelf[AreaMethod]
 	pieces     shelf[PieceRow]
 	supplies   shelf[Supply]
+	seasons    shelf[Season]
 	losses     shelf[Loss]
 	cans       shelf[Can]
 	colours    shelf[Colour]
@@ -64,7 +65,7 @@ type Book struct {
 var tableNames = []string{
 	"active", "area_method", "can", "caution", "coating", "colour", "condition", "criterion", "factor", "hull_form", "law", "loss",
 	"material", "overcoat", "past_result", "piece", "place", "rule", "sign", "source", "step", "supply", "threshold", "zone",
-	"electrode", "grade", "potential", "profile", "protection", "roughness", "sampling", "value",
+	"electrode", "grade", "potential", "profile", "protection", "roughness", "sampling", "season", "value",
 	"acceptance", "instrument",
 }
 
@@ -149,6 +150,7 @@ func build(records map[string][]*record, faults *finding.Faults) (*Book, error) 
 	b.forms.fill("hull_form", records["hull_form"], faults, readHullForm)
 	b.methods.fill("area_method", records["area_method"], faults, readAreaMethod)
 	b.pieces.fill("piece", records["piece"], faults, readPieceRow)
+	b.seasons.fill("season", records["season"], faults, readSeason)
 	b.supplies.fill("supply", records["supply"], faults, readSupply)
 	b.losses.fill("loss", records["loss"], faults, readLoss)
 	b.cans.fill("can", records["can"], faults, readCan)
@@ -271,6 +273,12 @@ func (b *Book) Supply(key string) (Supply, error) { return b.supplies.get(key) }
 
 // Supplies lists all that is used up beside the paint.
 func (b *Book) Supplies() iter.Seq[Supply] { return b.supplies.all() }
+
+// Season returns what is done after launch, of the key.
+func (b *Book) Season(key string) (Season, error) { return b.seasons.get(key) }
+
+// Seasons lists all that is done after launch, in order.
+func (b *Book) Seasons() iter.Seq[Season] { return b.seasons.all() }
 
 // Loss returns the way of application of the key.
 func (b *Book) Loss(key string) (Loss, error) { return b.losses.get(key) }

@@ -67,6 +67,7 @@ func (c *composer) boat() {
 	}
 	c.blocks = append(c.blocks, pairs{rows})
 	c.found()
+	c.records()
 	c.assumed()
 }
 
@@ -124,6 +125,39 @@ func (c *composer) found() {
 	if len(signs) > 0 {
 		c.say("How these films are told, to be checked on the boat:")
 		c.list(signs)
+	}
+}
+
+// records tells what was seen of earlier films.
+func (c *composer) records() {
+	var rows [][]string
+	for _, r := range c.job.Boat.Records {
+		name := r.Coating
+		if k, err := c.job.Book.Coating(r.Coating); err == nil {
+			name = k.Name
+		}
+		laid := suffix(shown(r.Litres, c.units), " in "+plural(r.Coats, "coat", "coats"))
+		if r.Film.Low.Given() {
+			laid = quantity.ShowRange(r.Film, c.units)
+		}
+		for _, l := range r.Looks {
+			saw := ""
+			switch l.Signal {
+			case quantity.Yes:
+				saw = "signal shows"
+			case quantity.No:
+				saw = "no signal"
+			case quantity.NotSaid:
+			}
+			if l.Film.Given() {
+				saw = join(", ", saw, l.Film.Show(c.units)+" left by "+plural(max(1, l.Readings), "reading", "readings"))
+			}
+			rows = append(rows, []string{name, r.Launched.String(), laid, l.On.String(), c.zone(l.Zone), saw})
+		}
+	}
+	if len(rows) > 0 {
+		c.say("Her own record of earlier films:")
+		c.table([]string{"Film", "Launched", "Laid", "Looked at", "Where", "Seen"}, rows)
 	}
 }
 

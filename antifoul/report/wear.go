@@ -8,6 +8,7 @@ import (
 
 	"boatyard.example/bottomwork/antifoul"
 	"boatyard.example/bottomwork/antifoul/wear"
+	"boatyard.example/bottomwork/tables/finding"
 )
 
 // wear tells what the colours mean and how long each film lasts.
@@ -37,12 +38,52 @@ func (c *composer) colourKey(s antifoul.Scheme) {
 	}
 	c.say("Top to bottom, what it means when a colour shows:")
 	c.table([]string{"Colour", "Layer", "When it shows"}, rows)
+	c.steps(s)
+	if s.Zone == antifoul.HullZone && c.job.Pads.Count > 0 {
+		c.say("Where stands, blocks and chains stood the same colours lie in rings, the lowest layer innermost and smallest, each with its own edge: whoever sands her next reads them from the inside out.")
+	}
+}
+
+// steps tells how far in lightness the neighbouring colours are apart, and which other signals would stand out.
+func (c *composer) steps(s antifoul.Scheme) {
+	var items []string
+	for i := len(s.Key) - 1; i > 0; i-- {
+		top, errTop := c.job.Book.Colour(s.Key[i].Layer.Colour)
+		below, errBelow := c.job.Book.Colour(s.Key[i-1].Layer.Colour)
+		if errTop != nil || errBelow != nil {
+			continue
+		}
+		told, clearly := antifoul.Apart(c.job.Book, top, below)
+		grade := pick(clearly, "clear, seen from a dinghy", pick(told, "seen close by", "too little to be told apart"))
+		items = append(items, fmt.Sprintf("%s over %s: a step of %.0f in lightness (CIE L*, 0 to 100), %s.", sentence(top.Name), below.Name, math.Abs(top.Lightness-below.Lightness), grade))
+	}
+	c.list(items)
+	if len(s.Key) == 0 {
+		return
+	}
+	if top, err := c.job.Book.Colour(s.Key[len(s.Key)-1].Layer.Colour); err == nil {
+		var names []string
+		for _, p := range antifoul.ColourPairs(c.job.Book, s.Coating, top) {
+			if len(names) < 3 {
+				names = append(names, fmt.Sprintf("%s (%.0f)", p.Signal.Name, p.Step))
+			}
+		}
+		if len(names) > 0 {
+			c.say("What stands out most under %s, with the step: %s.", top.Name, strings.Join(names, ", "))
+		}
+	}
 }
 
 func (c *composer) forecast(s antifoul.Scheme) {
 	f := s.Lasts
 	if f.Coating.Key == "" {
 		return
+	}
+	if rate := fmt.Sprint(f.Coating.Key, f.Rate); f.Own != nil && !slices.Contains(c.rates, rate) {
+		c.rates = append(c.rates, rate)
+		for _, x := range f.Own.Findings {
+			c.say("%s", c.finding(x))
+		}
 	}
 	if f.Coating.Wears() {
 		if rate := fmt.Sprint(f.Coating.Key, f.Rate); f.Own == nil && !slices.Contains(c.rates, rate) {
@@ -72,7 +113,9 @@ func (c *composer) forecast(s antifoul.Scheme) {
 		c.say("The launch date is not fixed: count the months from the day she is wet.")
 	}
 	for _, x := range f.Findings {
-		c.say("%s", c.finding(x))
+		if f.Own == nil || !slices.ContainsFunc(f.Own.Findings, func(o finding.Finding) bool { return o.Rule == x.Rule }) {
+			c.say("%s", c.finding(x))
+		}
 	}
 }
 
