@@ -84,6 +84,7 @@ func (c *composer) full() {
 	c.buy()
 	c.order()
 	c.wear()
+	c.growth()
 	c.metals()
 	c.law()
 	c.cautions()
