@@ -1,12 +1,14 @@
 package antifoul
 
 import (
+	"boatyard.example/bottomwork/antifoul/drag"
 	"boatyard.example/bottomwork/antifoul/wear"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
 )
 
-// factors are the rows of the factor table that this package and compat ask for; wear.Factors are those of the wear.
+// factors are the rows of the factor table that this package and compat ask for; wear.Factors and drag.Factors are those of
+// the wear and of growth.
 var factors = []string{"abraded-film", "day-hours", "idle-bar", "lightness-step", "lightness-step-clear", "open-launch-days", "work-hours-full", "comb-thick", "used-doubt"}
 
 // complete returns a fault for each number and weight that the answer would need and the book does not hold; the module's own tables
@@ -16,7 +18,7 @@ func complete(b *tables.Book) finding.Faults {
 	lacks := func(table, key string) {
 		fs = append(fs, finding.Fault{Kind: finding.ErrMissing, File: "the tables", Key: table + "[" + key + "]", Want: "a row with this key, as the module's own tables have"})
 	}
-	for _, keys := range [][]string{factors, wear.Factors()} {
+	for _, keys := range [][]string{factors, wear.Factors(), drag.Factors()} {
 		for _, key := range keys {
 			if _, err := b.Factor(key); err != nil {
 				lacks("factor", key)

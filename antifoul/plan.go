@@ -34,6 +34,7 @@ type Job struct {
 	OfWaste  finding.List                  // what is in it, and what was not measured
 	Patches  []Patched                     // layers on the places where she stands, the lowest first
 	PutOn    PutOn                         // whether the film that was asked for is there
+	Growth   Growth                        // what growth would cost
 }
 
 // Layers yields the layers of every scheme, part by part, bottom to top. It yields nothing when nothing may be used.
@@ -142,6 +143,7 @@ func Plan(b *tables.Book, boat Boat) (*Job, error) {
 	if err := j.putOn(b, boat); err != nil {
 		return nil, err
 	}
+	j.Growth = grown(b, boat)
 	j.Cautions = j.cautions(b, boat)
 	return j, nil
 }

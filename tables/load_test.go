@@ -63,6 +63,7 @@ func good() map[string]fields {
 			"verdict": `"forbidden"`, "read_on": `2026-11-25`,
 		},
 		"sampling":   {"key": `"one"`, "basis": `"common practice"`, "standard": `"ISO 19840"`, "over": `"0 m2"`, "readings": `5`},
+		"roughness":  {"key": `"slime"`, "basis": `"assumption"`, "rating": `"10-20"`, "ks": `"100 um"`, "rt50": `"300 um"`, "resistance_15kn": `"11 %"`, "resistance_30kn": `"10 %"`},
 		"acceptance": {"key": `"house"`, "basis": `"common practice"`, "sampling": `"ISO 19840"`, "spot_readings": `1`, "area_spots": `1`, "least_single": `"80 %"`, "below": `"20 %"`, "below_fewer": `true`},
 		"instrument": {"key": `"magnet"`, "basis": `"common practice"`, "tells": `"dry"`, "reads": `["steel"]`, "says": `"It reads."`, "cannot": `"It cannot."`},
 	}
@@ -315,6 +316,12 @@ var mistakes = []broken{
 	{table: "caution", change: fields{"says": ""}, key: "says", kind: finding.ErrMissing},
 
 	// Film readings.
+	{table: "roughness", change: fields{"rating": `"20-10"`}, key: "rating", kind: finding.ErrValue, says: "0 to 100"},
+	{table: "roughness", change: fields{"rating": `"101"`}, key: "rating", kind: finding.ErrValue, says: `read "101"`},
+	{table: "roughness", change: fields{"rating": `"10-20-30"`}, key: "rating", kind: finding.ErrValue, says: `read "10-20-30"`},
+	{table: "roughness", change: fields{"rating": `"-5"`}, key: "rating", kind: finding.ErrValue, says: `read "-5"`},
+	{table: "roughness", change: fields{"rating": ""}, key: "rating", kind: finding.ErrMissing},
+	{table: "roughness", change: fields{"ks": `"-1 um"`}, key: "ks", kind: finding.ErrImpossible, says: "0 um or more"},
 	{table: "acceptance", change: fields{"sampling": `"none such"`}, key: "sampling", kind: finding.ErrUnknown, says: `read "none such"`},
 	{table: "acceptance", change: fields{"sampling": ""}, key: "sampling", kind: finding.ErrMissing},
 	{table: "acceptance", change: fields{"sampling_us": `"none such"`}, key: "sampling_us", kind: finding.ErrUnknown},

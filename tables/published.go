@@ -2,6 +2,8 @@ package tables
 
 import (
 	"iter"
+	"strconv"
+	"strings"
 
 	"boatyard.example/bottomwork/tables/entry"
 	"boatyard.example/bottomwork/tables/finding"
@@ -139,6 +141,7 @@ func readSampling(r *entry.Row) Sampling {
 type Roughness struct {
 	Row
 	Rating string         // fouling rating, "40-60"
+	Least  int            // its lower end
 	Ks     quantity.Film  // equivalent sand roughness
 	Rt50   quantity.Film  // hull roughness over 50 mm
 	Slow   quantity.Share // more resistance at 15 kn
@@ -147,10 +150,24 @@ type Roughness struct {
 
 func readRoughness(r *entry.Row) Roughness {
 	r.Need("what the paper gives of every condition", "rating", "ks", "rt50", "resistance_15kn", "resistance_30kn")
-	return Roughness{
+	x := Roughness{
 		Row: readRow(r), Rating: r.Text("rating"), Ks: entry.Amount[quantity.Film](r, "ks"), Rt50: entry.Amount[quantity.Film](r, "rt50"),
 		Slow: entry.Amount[quantity.Share](r, "resistance_15kn"), Fast: entry.Amount[quantity.Share](r, "resistance_30kn"),
 	}
+	low, high, two := strings.Cut(x.Rating, "-")
+	if !two {
+		high = low
+	}
+	least, err := strconv.Atoi(low)
+	most, err2 := strconv.Atoi(high)
+	if x.Rating != "" && (err != nil || err2 != nil || least < 0 || most < least || most > 100) {
+		r.Fault(finding.ErrValue, "rating", entry.Describe(x.Rating), "a fouling rating from 0 to 100, or two, \"40-60\"")
+	}
+	x.Least = least
+	if x.Ks.Given() && x.Ks.Sign() < 0 {
+		r.Fault(finding.ErrImpossible, "ks", x.Ks.String(), "a roughness, 0 um or more")
+	}
+	return x
 }
 
 // Value is one number of a document that stands in no table of its own.

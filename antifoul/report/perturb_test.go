@@ -53,6 +53,9 @@ var unread = map[string]string{
 	"threshold.worse":  "the loader refuses the other word, since repair and strip then stand on the wrong sides",
 	"law.release_max":  "a law's own words tell the limit; a type has no release to hold against it",
 	"law.within":       "a law's own words tell the time",
+
+	"roughness.rt50":            "cited; what a gauge drawn over the hull would read, which no formula asks for",
+	"roughness.resistance_30kn": "cited; the ship's own answer, which the method is held against",
 }
 
 // wordsOf are values that a column may take beyond those that its rows have.
@@ -70,7 +73,7 @@ var wordsOf = map[string][]any{
 }
 
 // cited are the tables that no rule reads yet: literature to be cited, laid out by the reference tables.
-var cited = []string{"grade", "roughness", "value"}
+var cited = []string{"grade", "value"}
 
 // stage is one part of what the module answers from a book, as text.
 type stage func(*tables.Book) string

@@ -85,6 +85,7 @@ func (c *composer) full() {
 	c.order()
 	c.wear()
 	c.season()
+	c.growth()
 	c.metals()
 	c.law()
 	c.cautions()
