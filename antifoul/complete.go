@@ -6,15 +6,21 @@ import (
 	"boatyard.example/bottomwork/tables/finding"
 )
 
-// factors are the rows of the factor table that this package and compat ask for; wear.Factors are those of the wear.
-var factors = []string{"abraded-film", "day-hours", "idle-bar", "lightness-step", "lightness-step-clear", "open-launch-days", "work-hours-full", "comb-thick", "used-doubt"}
+// factors are the rows of the factor table that this package, compat and coverage ask for; wear.Factors are those of the wear.
+var factors = []string{
+	"abraded-film", "day-hours", "idle-bar", "lightness-step", "lightness-step-clear", "open-launch-days", "work-hours-full", "comb-thick", "used-doubt",
+	"area-guard", "area-differs", "area-outline-beams", "area-water-density", "pad-area", "patch-step", "profile-void", "pot-life-span", "pot-life-share", "stand-spacing", "block-spacing", "stand-pairs-least",
+}
+
+// tablesFile stands for the file in faults of the book.
+const tablesFile = "the tables"
 
 // complete returns a fault for each number and weight that the answer would need and the book does not hold; the module's own tables
 // hold all. A whole other book must give them: nothing is taken in their place.
 func complete(b *tables.Book) finding.Faults {
 	var fs finding.Faults
 	lacks := func(table, key string) {
-		fs = append(fs, finding.Fault{Kind: finding.ErrMissing, File: "the tables", Key: table + "[" + key + "]", Want: "a row with this key, as the module's own tables have"})
+		fs = append(fs, finding.Fault{Kind: finding.ErrMissing, File: tablesFile, Key: table + "[" + key + "]", Want: "a row with this key, as the module's own tables have"})
 	}
 	for _, keys := range [][]string{factors, wear.Factors()} {
 		for _, key := range keys {
