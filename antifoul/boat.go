@@ -169,6 +169,15 @@ func (x Boat) Check(b *tables.Book) finding.Faults {
 	for i, y := range x.Records {
 		fs = append(fs, y.check(b).Under("", fmt.Sprintf("record[%d]", i+1))...)
 	}
+	for i, p := range x.Hull.Pieces {
+		row, err := b.Piece(p.What)
+		if err != nil {
+			continue // a fault of the hull
+		}
+		if z, err := b.Zone(row.Zone); err == nil && !z.InHull && !slices.ContainsFunc(x.Parts, func(p compat.Part) bool { return p.Zone == row.Zone }) {
+			bad(finding.ErrImpossible, fmt.Sprintf("hull.piece[%d].what", i+1), entry.Describe(p.What), "a part with zone = \""+row.Zone+"\", whose area it is; or no such piece")
+		}
+	}
 	tins := map[string]bool{}
 	for i, y := range x.Tins {
 		key := fmt.Sprintf("tin[%d]", i+1)

@@ -120,9 +120,10 @@ func (g *Bought) choose(b *tables.Book, boat Boat, patches quantity.Volume) erro
 		return nil
 	}
 	if g.Mixed, err = coverage.Mix(need, tin.Ratio, tin.Densities); err != nil {
-		return prefixed(err, "tin["+g.Coating.Key+"]")
+		// Check has seen to ratio and densities, so the need is too small to be parted by the millilitre: by the tin's own measure, then.
+		g.Notes = append(g.Notes, finding.Finding{Rule: RuleMixUnknown, Verdict: finding.Caution, About: g.Coating.Name})
 	}
-	return nil
+	return nil //nolint:nilerr // told as a note
 }
 
 func cansOf(p coverage.Purchase) int {

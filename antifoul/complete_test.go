@@ -68,3 +68,44 @@ func TestABookWithoutNumbers(t *testing.T) {
 		t.Error("an empty book plans a boat")
 	}
 }
+
+// An own number that cannot be is refused before it makes waste of less than nothing or days without an end.
+func TestOwnNumbersThatCannotBe(t *testing.T) {
+	boat, err := antifoul.ReadBoat(fstest.MapFS{"boat.toml": {Data: []byte(base)}}, "boat.toml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, c := range []struct{ table, key, value, fault string }{
+		{"value", "waste-density-least", "0", "value[waste-density-least].value"},
+		{"value", "waste-density-most", "-2", "value[waste-density-most].value"},
+		{"value", "waste-density-most", "1", "value[waste-density-most].value"}, // below the least
+		{"value", "waste-density-most", "3", ""},
+		{"factor", "day-hours", "24.5", "factor[day-hours].value"},
+		{"factor", "day-hours", "24", ""},
+		{"factor", "profile-void", "1.1", "factor[profile-void].value"},
+	} {
+		own := "[[" + c.table + "]]\nkey = \"" + c.key + "\"\nbasis = \"own table\"\nsource = \"yard\"\nvalue = " + c.value + "\n"
+		b, err := tables.Default().With(fstest.MapFS{"own.toml": {Data: []byte(own)}})
+		if err != nil {
+			t.Fatal(err)
+		}
+		_, err = antifoul.Plan(b, boat)
+		fs, _ := errors.AsType[finding.Faults](err)
+		if c.fault == "" && err != nil || c.fault != "" && (len(fs) != 1 || fs[0].Key != c.fault || !errors.Is(err, finding.ErrImpossible)) {
+			t.Errorf("%s = %s: %v", c.key, c.value, err)
+		}
+	}
+	for a := range tables.Default().Acceptances() {
+		if a.Guide == "" {
+			continue
+		}
+		own := "[[value]]\nkey = \"" + a.Guide + "\"\nbasis = \"own table\"\nsource = \"yard\"\nvalue = 0.5\n"
+		b, err := tables.Default().With(fstest.MapFS{"own.toml": {Data: []byte(own)}})
+		if err != nil {
+			t.Fatal(err)
+		}
+		if _, err := antifoul.Plan(b, boat); err == nil || !strings.Contains(err.Error(), "value["+a.Guide+"].value") {
+			t.Errorf("%s = 0.5: %v", a.Guide, err)
+		}
+	}
+}

@@ -181,7 +181,7 @@ var keyCases = []struct{ key, old, new string }{
 	{"hull.boot_top", "mass = \"4 t\"", "mass = \"4 t\"\nboot_top = \"100 mm\""},
 	{"hull.girths", "mass = \"4 t\"", "mass = \"4 t\"\ngirths = \"girths.csv\""},
 	{"hull.offsets", "mass = \"4 t\"", "mass = \"4 t\"\noffsets = \"offsets.csv\""},
-	{"hull.piece.what", "what = \"bilge-keel\"", "what = \"drive-leg\""},
+	{"hull.piece.what", "what = \"bilge-keel\"", "what = \"rudder\""},
 	{"hull.piece.count", "what = \"bilge-keel\"", "what = \"bilge-keel\"\ncount = 2"},
 	{"hull.piece.length", "length = \"1.1 m\"", "length = \"1.3 m\""},
 	{"hull.piece.height", "height = \"0.7 m\"", "height = \"0.8 m\""},

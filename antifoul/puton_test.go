@@ -231,7 +231,7 @@ func TestPutOnFaults(t *testing.T) {
 		{"an unknown key", "\nfile =", "\nfill = 1\nfile =", finding.ErrUnknownKey, "boat.toml", "gauge[1].fill"},
 		{"no sheet", "file = \"gauge.csv\"\n", "", finding.ErrMissing, "boat.toml", "gauge[1].file"},
 		{"no such sheet", `"gauge.csv"`, `"gauges.csv"`, finding.ErrSyntax, "gauges.csv", ""},
-		{"a sheet above the folder", `"gauge.csv"`, `"../gauge.csv"`, finding.ErrSyntax, "../gauge.csv", ""},
+		{"a sheet above the folder", `"gauge.csv"`, `"../gauge.csv"`, finding.ErrValue, "boat.toml", "gauge[1].file"},
 		{"no such zone of the part", "zone = \"waterline\"\ncoating = \"epoxy-barrier\"\nreadings", "zone = \"keel\"\ncoating = \"epoxy-barrier\"\nreadings", finding.ErrUnknown, "boat.toml", "comb[1].zone"},
 		{"a tooth without a unit", `"120 um"]`, `"120"]`, finding.ErrValue, "boat.toml", "comb[1].readings[2]"},
 		{"teeth the wrong way round", `"100 um to 125 um"`, `"125 um to 100 um"`, finding.ErrImpossible, "boat.toml", "comb[1].readings[1]"},

@@ -2,6 +2,7 @@ package antifoul
 
 import (
 	"errors"
+	"fmt"
 	"io/fs"
 	"path"
 	"slices"
@@ -52,40 +53,63 @@ func ReadBoatWith(b *tables.Book, fsys fs.FS, name string) (Boat, error) {
 	}
 	x.Work = readWork(root.Table("work"))
 	x.Paint = readPaint(root.Table("paint"))
-	for _, r := range root.Tables("record") {
+	for _, r := range sections(root, "record", mostSections) {
 		x.Records = append(x.Records, readRecord(r))
 	}
-	for _, r := range root.Tables("tin") {
+	for _, r := range sections(root, "tin", mostSections) {
 		x.Tins = append(x.Tins, readTin(r))
 	}
 	x.Wishes = readWishes(root.Table("wishes"))
-	sheets := readPutOn(fsys, name, root, &x, faults)
+	unread := readPutOn(fsys, name, root, &x, faults)
+	unread = append(unread, unreadHull(root, x.Hull)...)
 	root.Close()
 	// What could not be read at all would be reported a second time as missing: drop those.
 	found := x.Check(b)
-	if len(x.Hull.Check(b)) == 0 {
+	if len(x.Hull.Check(b)) == 0 && len(complete(b)) == 0 { // of a book that lacks numbers Plan says so
 		if _, _, err := partAreas(b, x); err != nil {
 			more, _ := errors.AsType[finding.Faults](err)
 			found = append(found, more...)
 		}
 	}
-	unread := append(slices.Clone(*faults), sheets...)
-	for _, f := range found.Under(name, "") {
-		if !alreadyFaulty(unread, f.Key) {
-			*faults = append(*faults, f)
+	unread = append(slices.Clone(*faults), unread...)
+	for _, f := range found {
+		if f.File != "" && f.File != tablesFile {
+			f.File = path.Join(path.Dir(name), f.File) // a sheet, as the boat file names it
+		}
+		if f.File != "" || !alreadyFaulty(unread, f) {
+			*faults = append(*faults, finding.Faults{f}.Under(name, "")...)
 		}
 	}
 	return x, faults.Err()
 }
 
-// alreadyFaulty reports whether reading noted a fault for the key or for what it stands in.
-func alreadyFaulty(fs finding.Faults, key string) bool {
+// alreadyFaulty reports whether reading noted a fault for the key or for what it stands in; or for a part of what is said to be missing.
+func alreadyFaulty(fs finding.Faults, found finding.Fault) bool {
+	plain := strings.NewReplacer("[", ".", "]", "").Replace // measured[flat] is measured.flat
+	key := plain(found.Key)
 	for _, f := range fs {
-		if f.Key == key || strings.HasPrefix(key, f.Key+".") {
+		k := plain(f.Key)
+		if k == key || strings.HasPrefix(key, k+".") || errors.Is(found, finding.ErrMissing) && strings.HasPrefix(k, key+".") {
 			return true
 		}
 	}
 	return false
+}
+
+// unreadHull returns a fault for each key that would not be missing if the hull's sheets could have been read.
+func unreadHull(root *entry.Row, h coverage.Hull) finding.Faults {
+	hull, _ := root.Raw("hull").(map[string]any)
+	given := func(key string) bool { _, ok := hull[key]; return ok }
+	if !(given("girths") && len(h.Girths) == 0) && !(given("offsets") && len(h.Offsets) == 0) {
+		return nil
+	}
+	var out finding.Faults
+	for _, k := range []string{"kind", "length", "beam", "draft"} {
+		if !given(k) {
+			out = append(out, finding.Fault{Key: "hull." + k})
+		}
+	}
+	return out
 }
 
 func readHull(fsys fs.FS, folder string, r *entry.Row) coverage.Hull {
@@ -133,7 +157,7 @@ func readHull(fsys fs.FS, folder string, r *entry.Row) coverage.Hull {
 // beside reads the file that the key names, which lies beside the boat file or below it; nothing when the key is not given. The file's
 // faults are noted under its own name.
 func beside[T any](fsys fs.FS, folder string, r *entry.Row, key string, read func(fs.FS, string) ([]T, error)) []T {
-	name := r.Text(key)
+	name := sheetName(r, key)
 	if name == "" {
 		return nil
 	}
@@ -142,6 +166,32 @@ func beside[T any](fsys fs.FS, folder string, r *entry.Row, key string, read fun
 		r.Note(faults)
 	}
 	return out
+}
+
+// mostSections bounds the sections of one kind: tins, kits and what was put on. mostCans bounds those of a store.
+const (
+	mostSections = 100
+	mostCans     = 1000
+)
+
+// sections reads an array of sections; none, and a fault, where there are more than most.
+func sections(r *entry.Row, key string, most int) []*entry.Row {
+	rows := r.Tables(key)
+	if len(rows) > most {
+		r.Fault(finding.ErrImpossible, key, fmt.Sprintf("%d sections", len(rows)), fmt.Sprintf("at most %d", most))
+		return nil
+	}
+	return rows
+}
+
+// sheetName reads the name of a sheet, which lies in the folder of the boat file or below it; empty when not given or elsewhere.
+func sheetName(r *entry.Row, key string) string {
+	name := r.Text(key)
+	if name != "" && (!fs.ValidPath(path.Clean(name)) || path.Clean(name) == ".") {
+		r.Fault(finding.ErrValue, key, entry.Describe(name), "a file in the folder of the boat file or below it, \"sheet.csv\"")
+		return ""
+	}
+	return name
 }
 
 func readPart(b *tables.Book, r *entry.Row) compat.Part {
@@ -283,7 +333,7 @@ func readTin(r *entry.Row) coverage.Tin {
 			r.Add(fs)
 		}
 	}
-	for _, k := range r.Tables("kit") {
+	for _, k := range sections(r, "kit", mostSections) {
 		kit := coverage.Kit{Base: entry.Amount[quantity.Volume](k, "base"), Hardener: entry.Amount[quantity.Volume](k, "hardener"), Batch: k.Text("batch")}
 		if s := k.Text("price"); s != "" {
 			m, err := quantity.ParseMoney(s)
@@ -295,7 +345,7 @@ func readTin(r *entry.Row) coverage.Tin {
 		k.Close()
 		x.Kits = append(x.Kits, kit)
 	}
-	for _, k := range r.Tables("store") {
+	for _, k := range sections(r, "store", mostCans) {
 		can := coverage.Stored{Size: entry.Amount[quantity.Volume](k, "size"), Colour: k.Text("colour"), Batch: k.Text("batch")}
 		can.Count, _ = k.Int("count", 1, 1000)
 		k.Close()

@@ -19,9 +19,9 @@ import (
 // of "readings" comes back, so that these are not told to be missing too.
 func readPutOn(fsys fs.FS, name string, root *entry.Row, x *Boat, faults *finding.Faults) finding.Faults {
 	var unread finding.Faults
-	for i, r := range root.Tables("gauge") {
+	for i, r := range sections(root, "gauge", mostSections) {
 		g := Gauged{
-			Part: r.Text("part"), Coating: r.Text("coating"), File: r.Text("file"),
+			Part: r.Text("part"), Coating: r.Text("coating"), File: sheetName(r, "file"),
 			Inspection: gauge.Inspection{
 				Instrument: r.Text("instrument"), Standard: r.Text("standard"), Profile: r.Text("profile"),
 				Nominal: entry.Amount[quantity.Film](r, "nominal"), Most: entry.Amount[quantity.Film](r, "most"),
@@ -45,7 +45,7 @@ func readPutOn(fsys fs.FS, name string, root *entry.Row, x *Boat, faults *findin
 		x.Gauged = append(x.Gauged, g)
 		r.Close()
 	}
-	for i, r := range root.Tables("comb") {
+	for i, r := range sections(root, "comb", mostSections) {
 		x.Combed = append(x.Combed, Combed{
 			Part: r.Text("part"), Zone: r.Text("zone"), Coating: r.Text("coating"),
 			WetCoat: coverage.WetCoat{Teeth: readTeeth(r), Thinner: entry.Amount[quantity.Share](r, "thinner"), Asked: entry.Amount[quantity.Film](r, "asked")},
@@ -53,12 +53,12 @@ func readPutOn(fsys fs.FS, name string, root *entry.Row, x *Boat, faults *findin
 		r.Need("the name of a part", "part")
 		r.Need("the key of a coating", "coating")
 		r.Need("readings of the comb, [\"110 um\", \"100 um to 120 um\"]", "readings")
-		if n := len(r.Texts("readings")); len(x.Combed[i].Teeth) < n {
+		if list, ok := r.Raw("readings").([]any); ok && len(x.Combed[i].Teeth) < len(list) {
 			unread = append(unread, finding.Fault{Key: fmt.Sprintf("comb[%d].readings", i+1)})
 		}
 		r.Close()
 	}
-	for _, r := range root.Tables("used") {
+	for _, r := range sections(root, "used", mostSections) {
 		u := Used{Part: r.Text("part"), Zone: r.Text("zone"), Coating: r.Text("coating"), Litres: entry.Amount[quantity.Volume](r, "litres"), Asked: entry.Amount[quantity.Film](r, "asked")}
 		u.Coats, _ = r.Int("coats", 1, 50)
 		r.Need("the name of a part", "part")
@@ -74,7 +74,14 @@ func readPutOn(fsys fs.FS, name string, root *entry.Row, x *Boat, faults *findin
 // readTeeth reads the readings of a comb: the last wetted tooth, or that and the first dry one.
 func readTeeth(r *entry.Row) []coverage.Tooth {
 	var out []coverage.Tooth
-	for i, s := range r.Texts("readings") {
+	list, ok := r.Raw("readings").([]any)
+	if !ok {
+		for _, s := range r.Texts("readings") {
+			list = append(list, s)
+		}
+	}
+	for i, e := range list {
+		s, _ := e.(string)
 		var t coverage.Tooth
 		low, high, both := strings.Cut(s, " to ")
 		err := t.Wetted.UnmarshalText([]byte(strings.TrimSpace(low)))
@@ -82,7 +89,7 @@ func readTeeth(r *entry.Row) []coverage.Tooth {
 			err = t.Dry.UnmarshalText([]byte(strings.TrimSpace(high)))
 		}
 		if err != nil {
-			r.Fault(finding.ErrValue, fmt.Sprintf("readings[%d]", i+1), entry.Describe(s), "a tooth in um or mil, or the last wetted and the first dry one: \"100 um to 120 um\"")
+			r.Fault(finding.ErrValue, fmt.Sprintf("readings[%d]", i+1), entry.Describe(e), "a tooth in um or mil, or the last wetted and the first dry one: \"100 um to 120 um\"")
 			continue
 		}
 		out = append(out, t)

@@ -109,3 +109,22 @@ func TestRatioEqual(t *testing.T) {
 		}
 	}
 }
+
+// Whatever is written, it is a ratio that Check passes and that is read back, or it is refused.
+func FuzzParseRatio(f *testing.F) {
+	for _, text := range []string{"3:1", " 2.5 : 1 ", "1000000:0.000001", "0:1", "1:-1", "3:1:1", "3", ":", "1e6:1", "1,5:1", "\u0663:1"} {
+		f.Add(text)
+	}
+	f.Fuzz(func(t *testing.T, text string) {
+		r, err := coverage.ParseRatio(text)
+		if err != nil {
+			return
+		}
+		if fs := r.Check(); len(fs) > 0 {
+			t.Fatalf("%q is read and then: %v", text, fs)
+		}
+		if again, err := coverage.ParseRatio(r.String()); err != nil || !again.Equal(r) {
+			t.Fatalf("%q is %s, which is read as %s, %v", text, r, again, err)
+		}
+	})
+}

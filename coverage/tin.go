@@ -36,7 +36,8 @@ type Stored struct {
 // "pot_life_at", "kit[1].base", "store[1].size".
 //
 // The coating is one of the book. A ratio, densities and kits belong to a two-pack coating, and kits want the ratio. A pot life wants the
-// temperature that it is stated at.
+// temperature that it is stated at. Densities are given both or none, from 0.5 to 5 kg/L, and want the ratio. Kits are of at most 16 sizes
+// and of one currency; so is the store of at most 16 sizes and 1000 cans.
 func (x Tin) Check(b *tables.Book) finding.Faults {
 	var faults finding.Faults
 	bad := func(kind error, key, got, want string) {
@@ -53,17 +54,20 @@ func (x Tin) Check(b *tables.Book) finding.Faults {
 			kind = finding.ErrMissing
 		}
 		bad(kind, "coating", entry.Describe(x.Coating), finding.Suggest(x.Coating, keys))
-	} else if c.Packs != 2 && (ratio || len(x.Kits) > 0 || x.PotLife.Given()) {
-		bad(finding.ErrImpossible, "coating", entry.Describe(x.Coating), "a two-pack coating, since ratio, kits or pot life are given")
+	} else if c.Packs != 2 && (ratio || len(x.Kits) > 0 || x.PotLife.Given() || x.Densities[0].Given() || x.Densities[1].Given()) {
+		bad(finding.ErrImpossible, "coating", entry.Describe(x.Coating), "a two-pack coating, since ratio, densities, kits or pot life are given")
 	}
 	if ratio {
 		faults = append(faults, x.Ratio.Check()...)
-	} else if len(x.Kits) > 0 {
-		bad(finding.ErrMissing, "ratio", "", `base to hardener by volume, "3:1", since kits are given`)
+	} else if len(x.Kits) > 0 || x.Densities[0].Given() || x.Densities[1].Given() {
+		bad(finding.ErrMissing, "ratio", "", `base to hardener by volume, "3:1", since kits or densities are given`)
 	}
 	for i, d := range x.Densities {
-		if d.Given() && d.Sign() <= 0 {
-			bad(finding.ErrImpossible, "density_"+components[i], d.String(), "more than zero")
+		switch {
+		case !d.Given() && x.Densities[1-i].Given():
+			bad(finding.ErrMissing, "density_"+components[i], "", "a density, \"1.2 kg/L\", since that of the "+components[1-i]+" is given")
+		case d.Given() && (d.Cmp(leastDensity) < 0 || d.Cmp(mostDensity) > 0):
+			bad(finding.ErrImpossible, "density_"+components[i], d.String(), fmt.Sprintf("a density from %s to %s", leastDensity, mostDensity))
 		}
 	}
 	switch {
@@ -106,6 +110,39 @@ func (x Tin) Check(b *tables.Book) finding.Faults {
 				bad(finding.ErrUnknown, key+"colour", entry.Describe(s.Colour), finding.Suggest(s.Colour, keys))
 			}
 		}
+	}
+	if len(faults) == 0 {
+		faults = x.checkCans()
+	}
+	return faults
+}
+
+// checkCans returns the faults that only kits or cans together have: too many of them, too many sizes, prices of two currencies.
+func (x Tin) checkCans() finding.Faults {
+	var faults finding.Faults
+	count := 0
+	sizes := make([]Can, len(x.Store))
+	for i, s := range x.Store {
+		count += max(s.Count, 1)
+		sizes[i] = Can{Size: s.Size}
+	}
+	for _, n := range []struct {
+		key string
+		n   int
+	}{{"kit", len(x.Kits)}, {"store", count}} {
+		if n.n > mostStock {
+			faults = append(faults, finding.Fault{Kind: finding.ErrImpossible, Key: n.key, Got: strconv.Itoa(n.n), Want: fmt.Sprintf("at most %d", mostStock)})
+		}
+	}
+	if len(faults) > 0 {
+		return faults
+	}
+	readKinds(&faults, "store", sizes)
+	if kits, _, err := x.OnSale(); err == nil && len(kits) > 0 {
+		readPrices(&faults, kits, readKinds(&faults, "kit", kits))
+	}
+	for i := range faults {
+		faults[i].Key = strings.Replace(faults[i].Key, "on_sale[", "kit[", 1)
 	}
 	return faults
 }

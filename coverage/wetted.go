@@ -28,6 +28,22 @@ type ZoneRange = hullform.ZoneRange
 // areaPlaces are the decimal places of a reckoned area, in its unit.
 const areaPlaces = 2
 
+// mostArea bounds a bottom in m2: three times that of the largest ship.
+const mostArea = 100_000
+
+// sized is the key of what the size of the bottom follows from first.
+func (h Hull) sized() string {
+	switch {
+	case h.measuredEnough():
+		return "measured"
+	case len(h.Offsets) > 0:
+		return "offsets"
+	case len(h.Girths) > 0:
+		return "girths"
+	}
+	return "length"
+}
+
 // Wetted returns the area of the bottom below the paint line, by zone.
 //
 // The first of these that is there decides: the measured hull; the measured flat with all other measured zones and the pieces; the
@@ -45,7 +61,8 @@ const areaPlaces = 2
 // better than the shares are. The flat is the total less all other zones.
 //
 // Areas come in ft2 when the length is in ft or in, else in m2. Each reckoned area is rounded up to 0.01 of it, but for the
-// flat, which takes the rest. Bad input is a finding.Faults, see Hull.Check; so are measured zones that leave no flat.
+// flat, which takes the rest. Bad input is a finding.Faults, see Hull.Check; so are measured zones that leave no flat, and a bottom of
+// more than 100 000 m2.
 //
 // The findings say how the total was found; that a measured total is more than the factor "area-differs" away from the
 // formula; with the verdict Ask that a total is outside the factor "area-guard" times L × (B + T), or that the proportions are not
@@ -85,7 +102,8 @@ func Wetted(b *tables.Book, h Hull) (Areas, error) {
 	case h.measuredEnough():
 		out.measured(h, pieces)
 	case len(estimates) == 0 || !estimates[0].Decides:
-		return Areas{}, finding.Faults{{Kind: finding.ErrMissing, Key: "kind", Want: "a hull form, length, beam and draught; girths, offsets; or a measured area"}}
+		// Check has seen to it that something can be reckoned with.
+		return Areas{}, finding.Faults{{Kind: finding.ErrMissing, File: "the tables", Key: "area_method", Want: "a row that may decide for such a hull, as the module's own tables have"}}
 	default:
 		e := estimates[0]
 		out.Total, out.Method, out.Bare, out.Others = e.Area, e.Name, e.Bare, estimates[1:]
@@ -96,6 +114,9 @@ func Wetted(b *tables.Book, h Hull) (Areas, error) {
 		if strip.Typical.Given() {
 			out.Total = added(out.Total, strip)
 		}
+	}
+	if most := quantity.SquareMetre.N(mostArea); out.Total.High.Cmp(most) > 0 {
+		return Areas{}, finding.Faults{{Kind: finding.ErrImpossible, Key: h.sized(), Got: out.Total.High.String() + " of bottom", Want: "a boat: at most " + most.String()}}
 	}
 	if out.Zones, err = h.zones(b, out.Total, form, pieces, strip); err != nil {
 		return Areas{}, err

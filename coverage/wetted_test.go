@@ -1,6 +1,7 @@
 package coverage_test
 
 import (
+	"errors"
 	"math/rand/v2"
 	"slices"
 	"testing"
@@ -8,6 +9,7 @@ import (
 	"github.com/shopspring/decimal"
 
 	"boatyard.example/bottomwork/coverage"
+	"boatyard.example/bottomwork/coverage/hullform"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
 	"boatyard.example/bottomwork/tables/quantity"
@@ -260,6 +262,27 @@ func TestWettedNeedsItsFactors(t *testing.T) {
 	hasFault(t, err, finding.ErrUnknown, "factor")
 	_, err = coverage.Pads(b, coverage.Hull{Support: &coverage.Support{Chains: 1}})
 	hasFault(t, err, finding.ErrUnknown, "factor")
+}
+
+// A fault names what takes the flat away, or is too large: not always what was measured.
+func TestFaultsNameWhatTakesTheFlat(t *testing.T) {
+	yacht := func() coverage.Hull { return hull(t, "fin-keel-yacht", "10 m", "3.2 m", "1.8 m") }
+	keel, top, huge, sheet, flat := yacht(), yacht(), yacht(), yacht(), yacht()
+	keel.Measured = []coverage.ZoneArea{{Zone: "waterline", Area: area(t, "1 m2")}}
+	keel.Pieces = []hullform.Piece{{What: "keel", Count: 100, Length: quantity.Metre.N(2), Height: quantity.Metre.N(1)}}
+	top.BootTop = quantity.Metre.N(10)
+	huge.Length, huge.Beam = quantity.Metre.N(9000), quantity.Metre.N(900)
+	at := func(n int64) hullform.Station {
+		return hullform.Station{At: quantity.Metre.N(n), Girth: quantity.Metre.N(n)}
+	}
+	sheet.Girths = []hullform.Station{at(0), at(900), at(1800)}
+	flat.Measured = []coverage.ZoneArea{{Zone: "flat", Area: area(t, "100000.01 m2")}}
+	for key, h := range map[string]coverage.Hull{"piece": keel, "boot_top": top, "length": huge, "girths": sheet, "measured": flat} {
+		_, err := coverage.Wetted(book(t), h)
+		if fs, _ := errors.AsType[finding.Faults](err); len(fs) != 1 || fs[0].Key != key || !errors.Is(err, finding.ErrImpossible) {
+			t.Errorf("%s: %v", key, err)
+		}
+	}
 }
 
 const zonesAlone = "[[zone]]\nkey = \"flat\"\nin_hull_formula = true\nwear = 1\nbasis = \"invented\"\n"

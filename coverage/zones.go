@@ -62,11 +62,33 @@ func (h Hull) zones(b *tables.Book, total quantity.Range[quantity.Area], form ta
 	if flat := out[0].Area; flat.Low.Sign() <= 0 {
 		taken := total.Low.Sub(flat.Low)
 		return nil, finding.Faults{{
-			Kind: finding.ErrImpossible, Key: "measured", Got: taken.String() + " without the flat",
+			Kind: finding.ErrImpossible, Key: h.taking(out[1:], above), Got: taken.String() + " without the flat",
 			Want: "less than the whole bottom, " + total.Low.String() + "; or the measured area of the flat",
 		}}
 	}
 	return out, nil
+}
+
+// taking is the key of what takes most of a total that leaves no flat.
+func (h Hull) taking(zones []ZoneRange, above quantity.Range[quantity.Area]) string {
+	most := ZoneRange{}
+	for _, z := range zones {
+		if !most.Area.Low.Given() || z.Area.Low.Cmp(most.Area.Low) > 0 {
+			most = z
+		}
+	}
+	piece := most.Zone != waterlineZone && most.Zone != edgesZone
+	switch {
+	case h.measured(most.Zone).Given():
+		return "measured"
+	case piece:
+		return "piece"
+	case most.Zone == waterlineZone && above.Low.Given():
+		return "boot_top"
+	case len(h.Measured) > 0:
+		return "measured"
+	}
+	return "length"
 }
 
 // part is the share of the area, rounded up.

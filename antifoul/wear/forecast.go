@@ -101,7 +101,7 @@ func mainWear(zones []tables.Zone) quantity.Range[float64] {
 			return z.Wear
 		}
 	}
-	if len(zones) > 0 { // its own zone comes first, what goes with it, as the sole with the keel, behind it
+	if len(zones) == 1 || len(zones) > 1 && zones[0].Part { // its own zone comes first, what goes with it, as the sole with the keel, behind it
 		return zones[0].Wear
 	}
 	return quantity.Exactly(1.0)

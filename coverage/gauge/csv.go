@@ -38,15 +38,8 @@ func ReadCSV(fsys fs.FS, name string) ([]Reading, error) {
 		}
 	}
 	var out []Reading
-	unknown := map[string]bool{}
+	entry.Columns(rows, columns...)
 	for _, row := range rows {
-		for _, k := range row.Keys() {
-			if !slices.Contains(columns, k) && !unknown[k] {
-				unknown[k] = true
-				row.Fault(finding.ErrUnknownKey, k, entry.Describe(k), finding.Suggest(k, columns))
-			}
-			row.Raw(k)
-		}
 		r := Reading{Zone: row.Text("zone"), Spot: row.Text("spot"), Note: row.Text("note"), Film: entry.Amount[quantity.Film](row, "reading")}
 		r.Line, _ = strconv.Atoi(strings.TrimPrefix(row.Path(), "line "))
 		row.Need("a cell in each line", needed...)

@@ -292,3 +292,13 @@ func ExampleInspect() {
 	// waterline false 10 of 10
 	//   2 of 10 readings lie below 320 µm (12.6 mil), too many: the rule allows fewer than 20 %.
 }
+
+// A medium profile takes 25 um off each reading: of 10 um nothing is left, not -15 um, and no more than the nominal film is missing.
+func TestReadingBelowTheCorrection(t *testing.T) {
+	x := boat("10 " + right)
+	x.Profile = "iso-19840-medium"
+	got := inspect(t, x).Zones[1]
+	if got.Lowest.String() != "0 um" || got.Missing.String() != "320 um" {
+		t.Errorf("the lowest is %s and %s is missing", got.Lowest, got.Missing)
+	}
+}

@@ -148,7 +148,7 @@ func meanOf(all []single) *big.Rat {
 	return sum.Quo(sum, big.NewRat(int64(len(all)), 1))
 }
 
-// correct takes the profile's correction off the readings and says so.
+// correct takes the profile's correction off the readings and says so. A reading below the correction is no film.
 func correct(b *tables.Book, s Survey) ([]Reading, finding.List) {
 	p, ok := correction(b, s.Profile)
 	if !ok {
@@ -156,7 +156,9 @@ func correct(b *tables.Book, s Survey) ([]Reading, finding.List) {
 	}
 	out := make([]Reading, len(s.Readings))
 	for i, r := range s.Readings {
-		r.Film = r.Film.Sub(p.Correction)
+		if r.Film = r.Film.Sub(p.Correction); r.Film.Sign() < 0 {
+			r.Film = r.Film.Unit().N(0) // the peaks alone: there is no film less than none
+		}
 		out[i] = r
 	}
 	return out, finding.List{{

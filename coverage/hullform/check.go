@@ -92,7 +92,7 @@ func checkStations(stations []Station) finding.Faults {
 		some = some || s.Girth.Sign() > 0
 	}
 	rising(at, bad)
-	if !some {
+	if !some && len(stations) > 0 {
 		bad(finding.ErrImpossible, "", "no girth above nought", "the girths of a hull")
 	}
 	return faults
@@ -136,6 +136,11 @@ func checkSections(sections []Section) finding.Faults {
 		}
 	}
 	rising(at, bad)
+	if len(faults) == 0 {
+		if area, _ := Surface(sections); area <= 0 {
+			bad(finding.ErrImpossible, "", "sections without an area", "the half breadths and heights of a hull")
+		}
+	}
 	return faults
 }
 

@@ -43,7 +43,7 @@ func simpson(x, y []float64) float64 {
 	}
 	if i < n {
 		h1 := x[n] - x[n-1]
-		if n < 2 || ratio(h1, x[n-1]-x[n-2]) > unlike {
+		if n < 2 || !alike(h1, x[n-1]-x[n-2]) {
 			return sum + trapezium(h1, y[n-1], y[n])
 		}
 		h0 := x[n-1] - x[n-2]
@@ -53,7 +53,7 @@ func simpson(x, y []float64) float64 {
 }
 
 func pair(h0, h1, y0, y1, y2 float64) float64 {
-	if ratio(h0, h1) > unlike {
+	if !alike(h0, h1) {
 		return trapezium(h0, y0, y1) + trapezium(h1, y1, y2)
 	}
 	both := h0 + h1
@@ -62,14 +62,17 @@ func pair(h0, h1, y0, y1, y2 float64) float64 {
 
 func trapezium(h, a, b float64) float64 { return h * (a + b) / 2 }
 
-func ratio(a, b float64) float64 { return max(a, b) / min(a, b) }
+// alike is false too for two intervals that are nought, as of stations nearer to each other than floats can tell.
+func alike(a, b float64) bool { return max(a, b)/min(a, b) <= unlike }
 
 // ReadGirths reads stations from a CSV file: the columns "at" and either "girth", from paint line to paint line, or "half_girth", from
 // the centreline to the paint line. The error is a finding.Faults with every fault of the file.
 func ReadGirths(fsys fs.FS, name string) ([]Station, error) {
 	var faults finding.Faults
 	var out []Station
-	for _, r := range entry.Sheet(fsys, name, &faults) {
+	rows := entry.Sheet(fsys, name, &faults)
+	entry.Columns(rows, "at", "girth", "half_girth")
+	for _, r := range rows {
 		s := Station{At: entry.Amount[quantity.Length](r, "at"), Girth: entry.Amount[quantity.Length](r, "girth")}
 		r.Need("where along the hull, with its unit or that of the column", "at")
 		half := entry.Amount[quantity.Length](r, "half_girth")

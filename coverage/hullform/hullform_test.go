@@ -8,6 +8,8 @@ import (
 	"testing"
 	"testing/fstest"
 
+	"github.com/shopspring/decimal"
+
 	"boatyard.example/bottomwork/coverage/hullform"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
@@ -27,7 +29,8 @@ func TestAllFaultsOfAFile(t *testing.T) {
 		"text in cells":         {girths("at [m],girth [m]\n0,none\n1,2.0 kg\n2,\n"), []string{"line 2.girth", "line 3.girth", "line 4.girth"}},
 		"out of order":          {girths("at [m],girth [m]\n0,1\n2,2\n1,3\n1,-1\n"), []string{"station[3].at", "station[4].at", "station[4].girth"}},
 		"both girths":           {girths("at [m],girth [m],half_girth [m]\n0,1,0.5\n1,,1\n2,2,\n"), []string{"line 2.half_girth"}},
-		"a column too many":     {girths("at [m],girth [m],colour\n0,1,red\n1,2,red\n2,1,red\n"), []string{"line 2.colour", "line 4.colour"}},
+		"a column too many":     {girths("at [m],girth [m],colour\n0,1,red\n1,2,red\n2,1,red\n"), []string{"line 2.colour"}},
+		"sections of nothing":   {offsets("at [m],half_breadth [m],height [m]\n0,0,0\n0,0,0\n1,0,0\n1,0,0\n2,0,0\n2,0,0\n"), []string{"sections without an area"}},
 		"two stations":          {girths("at [m],girth [m]\n0,1\n1,2\n"), []string{"2 stations"}},
 		"no girth":              {girths("at [m],girth [m]\n0,0\n1,0\n2,0\n"), []string{"no girth above nought"}},
 		"offsets that cross":    {offsets("at [m],half_breadth [m],height [m]\n0,0,0\n0,0,1\n1,0,0\n1,1,1\n1,1,0.2\n1,0.2,1\n2,0,0\n2,-1,1\n"), []string{"station[2]", "crosses", "station[3].point[2].half_breadth"}},
@@ -264,6 +267,56 @@ func BenchmarkReckon(b *testing.B) {
 	for b.Loop() {
 		if _, err := hullform.Reckon(book, s); err != nil {
 			b.Fatal(err)
+		}
+	}
+}
+
+// A column that nobody knows is said at its first line alone, and a sheet without lines gives one fault.
+func TestFaultsOfASheetOnce(t *testing.T) {
+	for name, text := range map[string]string{
+		"a column too many": "at [m],girth [m],colour\n0,1,red\n1,2,red\n2,1,red\n",
+		"no lines":          "at [m],girth [m]\n",
+	} {
+		_, err := hullform.ReadGirths(file(text), "hull.csv")
+		if fs, _ := errors.AsType[finding.Faults](err); len(fs) != 1 {
+			t.Errorf("%s: %v", name, err)
+		}
+	}
+}
+
+// Stations nearer to each other than a float can tell add nothing: (9e17 - 1) m and 9e17 m are one place, and so is the area nought, not NaN.
+func TestStationsNearerThanFloats(t *testing.T) {
+	at := func(n int64) hullform.Station {
+		return hullform.Station{At: quantity.Metre.N(n), Girth: quantity.Metre.N(1)}
+	}
+	const far = 900_000_000_000_000_000
+	if a := hullform.GirthArea([]hullform.Station{at(far - 2), at(far - 1), at(far)}); a != 0 {
+		t.Errorf("three: %g", a)
+	}
+	if a := hullform.GirthArea([]hullform.Station{at(far - 3), at(far - 2), at(far - 1), at(far)}); a != 0 {
+		t.Errorf("four: %g", a)
+	}
+}
+
+// A hull of a nanometre is a hull: each area is rounded up to 0.01 m2, never to nought, and no openings are blamed.
+func TestTinyIsNotNothing(t *testing.T) {
+	nm := func(n int64) quantity.Length { return quantity.Metre.Of(decimal.New(n, -9)) }
+	got, err := hullform.Reckon(tables.Default(), hullform.Shape{Girths: []hullform.Station{{At: nm(0), Girth: nm(0)}, {At: nm(1), Girth: nm(1)}, {At: nm(2), Girth: nm(0)}}})
+	if err != nil || len(got) != 1 || got[0].Area.Low.String() != "0.01 m2" {
+		t.Errorf("%v %v", got, err)
+	}
+}
+
+// A piece is no longer than the longest ship.
+func TestPieceTooLong(t *testing.T) {
+	for length, faults := range map[string]int{"1000 m": 0, "1000.1 m": 1} {
+		l, err := quantity.Parse[quantity.Length](length)
+		if err != nil {
+			t.Fatal(err)
+		}
+		fs := hullform.Shape{Pieces: []hullform.Piece{{What: "keel", Length: l, Height: quantity.Metre.N(1)}}}.Check(tables.Default())
+		if len(fs) != faults || faults == 1 && fs[0].Key != "piece[1].length" {
+			t.Errorf("%s: %v", length, fs)
 		}
 	}
 }

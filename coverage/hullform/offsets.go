@@ -141,7 +141,9 @@ func triangle(a, b, c point) float64 {
 func ReadOffsets(fsys fs.FS, name string) ([]Section, error) {
 	var faults finding.Faults
 	var out []Section
-	for _, r := range entry.Sheet(fsys, name, &faults) {
+	rows := entry.Sheet(fsys, name, &faults)
+	entry.Columns(rows, "at", "half_breadth", "height")
+	for _, r := range rows {
 		at := entry.Amount[quantity.Length](r, "at")
 		p := Point{Half: entry.Amount[quantity.Length](r, "half_breadth"), Height: entry.Amount[quantity.Length](r, "height")}
 		r.Need("a length, with its unit or that of the column", "at", "half_breadth", "height")

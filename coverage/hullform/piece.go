@@ -60,7 +60,10 @@ var wanted = map[tables.PieceShape]struct{ needs, may []string }{
 	tables.Disc:      {[]string{"width"}, nil},
 }
 
-const mostPieces = 100
+const (
+	mostPieces = 100
+	mostLength = 1000 // m: longer than any ship
+)
 
 func (p Piece) check(b *tables.Book) finding.Faults {
 	var faults finding.Faults
@@ -94,8 +97,8 @@ func (p Piece) check(b *tables.Book) finding.Faults {
 			bad(finding.ErrMissing, d.key, "", "its "+d.key+", since a "+p.What+" is reckoned from "+and(shape.needs))
 		case d.length.Given() && !needed && !contains(shape.may, d.key):
 			bad(finding.ErrValue, d.key, d.length.String(), "no "+d.key+": a "+p.What+" is reckoned from "+and(shape.needs))
-		case d.length.Given() && d.length.Sign() <= 0:
-			bad(finding.ErrImpossible, d.key, d.length.String(), "more than zero")
+		case d.length.Given() && (d.length.Sign() <= 0 || d.length.Cmp(quantity.Metre.N(mostLength)) > 0):
+			bad(finding.ErrImpossible, d.key, d.length.String(), "more than zero, to "+strconv.Itoa(mostLength)+" m")
 		}
 	}
 	return faults

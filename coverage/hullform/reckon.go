@@ -6,6 +6,8 @@ import (
 	"slices"
 	"strconv"
 
+	"github.com/shopspring/decimal"
+
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
 	"boatyard.example/bottomwork/tables/quantity"
@@ -325,6 +327,9 @@ func (s Shape) area(m2 quantity.Range[float64]) (out quantity.Range[quantity.Are
 		clean, err := unit.Near(e.m2/per, cleanPlaces, quantity.Nearest)
 		if err != nil {
 			return out, finding.Faults{{Kind: finding.ErrImpossible, Key: "length", Got: s.Length.String(), Want: "a hull to reckon with: " + err.Error()}}
+		}
+		if e.m2 > 0 && clean.Sign() == 0 {
+			clean = unit.Of(decimal.New(1, -cleanPlaces)) // smaller than the float's noise of a boat is still more than nothing
 		}
 		*e.to = clean.To(unit, areaPlaces, quantity.Up)
 	}

@@ -31,7 +31,11 @@ func Amount[Q quantity.Quantity](r *Row, key string) Q {
 			return q
 		}
 	}
-	r.Fault(finding.ErrValue, key, Describe(v), taken[Q]())
+	want := taken[Q]()
+	if ok && strings.Contains(s, ",") {
+		want = "a decimal point, no comma: " + want
+	}
+	r.Fault(finding.ErrValue, key, Describe(v), want)
 	var none Q
 	return none
 }

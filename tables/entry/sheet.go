@@ -15,7 +15,11 @@ import (
 )
 
 // maxLines is the most lines of a sheet that are read. A surveyor's day of readings is a few hundred.
-const maxLines = 20_000
+// maxColumns is the most columns: no sheet of this module has more than five, and a surveyor's own may stand beside them.
+const (
+	maxLines   = 20_000
+	maxColumns = 64
+)
 
 // Sheet reads the CSV file name of fsys, a Row for each line below the header, in order. The rows note their faults in the
 // list given, and their path is the line: "line 3".
@@ -23,6 +27,7 @@ const maxLines = 20_000
 // The first line names the columns. A column whose numbers are all of one unit says so in brackets, "girth [m]": a cell "2.4" is then
 // read as "2.4 m". A cell may also bring its own unit. Cells are parted by commas, or by semicolons where the header has
 // them and no comma. An empty cell is not given. Spaces around a cell, a byte order mark and lines of empty cells are no matter.
+// Lines may end as on any system.
 //
 // It is nil when the file cannot be read as lines of cells: the fault then says why. A line with more cells than the header, a
 // column without a name and one that stands there twice are faults.
@@ -36,6 +41,9 @@ func Sheet(fsys fs.FS, name string, faults *finding.Faults) []*Row {
 		return nil
 	}
 	data = bytes.TrimPrefix(data, []byte("\ufeff"))
+	if !bytes.Contains(data, []byte("\n")) {
+		data = bytes.ReplaceAll(data, []byte("\r"), []byte("\n"))
+	}
 	in := csv.NewReader(bytes.NewReader(data))
 	in.FieldsPerRecord = -1
 	in.TrimLeadingSpace = true
@@ -45,6 +53,10 @@ func Sheet(fsys fs.FS, name string, faults *finding.Faults) []*Row {
 	head, err := in.Read()
 	if err != nil {
 		bad("", "no header", "a first line that names the columns")
+		return nil
+	}
+	if len(head) > maxColumns {
+		bad("", fmt.Sprintf("%d columns", len(head)), fmt.Sprintf("at most %d", maxColumns))
 		return nil
 	}
 	columns, units := headings(head, bad)
@@ -61,13 +73,11 @@ func Sheet(fsys fs.FS, name string, faults *finding.Faults) []*Row {
 		number, _ := in.FieldPos(0)
 		line := fmt.Sprintf("line %d", number)
 		m := map[string]any{}
-		for i, c := range cells {
-			c = strings.TrimSpace(c)
-			switch {
-			case c == "":
-			case i >= len(columns):
-				bad(line, fmt.Sprintf("%d cells", len(cells)), fmt.Sprintf("%d, as the header has", len(columns)))
-			case columns[i] != "":
+		if n := len(columns); slices.ContainsFunc(cells[min(n, len(cells)):], func(c string) bool { return strings.TrimSpace(c) != "" }) {
+			bad(line, fmt.Sprintf("%d cells", len(cells)), fmt.Sprintf("%d, as the header has", n))
+		}
+		for i, c := range cells[:min(len(columns), len(cells))] {
+			if c = strings.TrimSpace(c); c != "" && columns[i] != "" {
 				m[columns[i]] = withUnit(c, units[i])
 			}
 		}
@@ -77,6 +87,23 @@ func Sheet(fsys fs.FS, name string, faults *finding.Faults) []*Row {
 	}
 	bad("", fmt.Sprintf("more than %d lines", maxLines), "a shorter file")
 	return nil
+}
+
+// Columns notes a fault for each column that is none of the known ones, once a sheet, at its first cell; Close is then silent about it.
+func Columns(rows []*Row, known ...string) {
+	told := map[string]bool{}
+	for _, r := range rows {
+		for _, k := range r.Keys() {
+			if slices.Contains(known, k) {
+				continue
+			}
+			r.read[k] = true
+			if !told[k] {
+				told[k] = true
+				r.Fault(finding.ErrUnknownKey, k, Describe(k), finding.Suggest(k, known))
+			}
+		}
+	}
 }
 
 // headings parts the names of the columns from their units.

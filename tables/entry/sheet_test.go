@@ -22,6 +22,7 @@ func TestSheetsAreReadByTheirHeader(t *testing.T) {
 		"units in the cells":   "at,girth,note\n0 m,1.2 m,stem\n2.5 m,3.4 m,\"by the mast, wet\"\n",
 		"both":                 "at [m],girth [ft],note\n0,1.2 m,stem\n2.5,3.4 m,\"by the mast, wet\"\n",
 		"semicolons":           "at [m];girth [m];note\n0;1.2;stem\n2.5;3.4;by the mast, wet\n",
+		"carriage returns":     "at [m],girth [m],note\r0,1.2,stem\r2.5,3.4,\"by the mast, wet\"\r",
 		"spaces and a mark":    "\ufeffat [ m ] , girth [m],note\r\n 0 ,1.2, stem\r\n,,\r\n2.5,3.4,\"by the mast, wet\"\r\n",
 	} {
 		t.Run(name, func(t *testing.T) {
@@ -58,14 +59,15 @@ func TestFaultsNameTheLine(t *testing.T) {
 
 func TestSheetsThatCannotBeRead(t *testing.T) {
 	for name, c := range map[string]struct{ text, word string }{
-		"nothing":        {"", "header"},
-		"an open quote":  {"a,b\n\"1,2\n", "quotes"},
-		"a NUL":          {"a\n\x00\n", "NUL"},
-		"not UTF-8":      {"a\n\xff\n", "UTF-8"},
-		"too many cells": {"a,b\n1,2,3\n", "3 cells"},
-		"no name":        {"a,\n1,2\n", "a name"},
-		"a name twice":   {"a,a\n1,2\n", "once"},
-		"too long":       {"a\n" + strings.Repeat("1\n", 20_000), "20000 lines"},
+		"nothing":          {"", "header"},
+		"an open quote":    {"a,b\n\"1,2\n", "quotes"},
+		"a NUL":            {"a\n\x00\n", "NUL"},
+		"not UTF-8":        {"a\n\xff\n", "UTF-8"},
+		"too many cells":   {"a,b\n1,2,3,4,5\n", "5 cells"}, // said once, not for each cell
+		"too many columns": {strings.Repeat("a,", 400_000) + "\n", "400001 columns"},
+		"no name":          {"a,\n1,2\n", "a name"},
+		"a name twice":     {"a,a\n1,2\n", "once"},
+		"too long":         {"a\n" + strings.Repeat("1\n", 20_000), "20000 lines"},
 	} {
 		t.Run(name, func(t *testing.T) {
 			_, faults := sheet(c.text)
@@ -77,5 +79,27 @@ func TestSheetsThatCannotBeRead(t *testing.T) {
 	var faults finding.Faults
 	if entry.Sheet(fstest.MapFS{}, "none.csv", &faults) != nil || len(faults) != 1 {
 		t.Errorf("a file that is not there: %v", faults)
+	}
+}
+
+func TestColumnsAreToldOnce(t *testing.T) {
+	var faults finding.Faults
+	rows := entry.Sheet(fstest.MapFS{"girths.csv": {Data: []byte("at [m],colour,gir\n0,,1\n1,red,2\n2,red,3\n")}}, "girths.csv", &faults)
+	entry.Columns(rows, "at", "girth")
+	for _, r := range rows {
+		entry.Amount[quantity.Length](r, "at")
+		r.Close()
+	}
+	if len(faults) != 2 || faults[0].Key != "line 2.gir" || faults[1].Key != "line 3.colour" || !errors.Is(faults[1], finding.ErrUnknownKey) {
+		t.Errorf("%v", faults)
+	}
+}
+
+// A decimal comma is the commonest slip of a sheet: the fault says so.
+func TestDecimalComma(t *testing.T) {
+	var faults finding.Faults
+	rows := entry.Sheet(fstest.MapFS{"girths.csv": {Data: []byte("at [m];girth [m]\n0,9;1\n")}}, "girths.csv", &faults)
+	if entry.Amount[quantity.Length](rows[0], "at").Given() || len(faults) != 1 || !strings.Contains(faults[0].Want, "decimal point, no comma") {
+		t.Errorf("%v", faults)
 	}
 }

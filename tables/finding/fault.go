@@ -104,7 +104,10 @@ func (fs Faults) Err() error {
 	}
 	out := slices.Clone(fs)
 	slices.SortStableFunc(out, func(a, b Fault) int {
-		return cmp.Or(cmp.Compare(a.File, b.File), cmp.Compare(a.Key, b.Key), cmp.Compare(a.Error(), b.Error()))
+		if c := cmp.Or(cmp.Compare(a.File, b.File), cmp.Compare(a.Key, b.Key)); c != 0 {
+			return c // the texts are long to make, and a bad sheet has many faults
+		}
+		return cmp.Compare(a.Error(), b.Error())
 	})
 	return slices.CompactFunc(out, func(a, b Fault) bool { return a == b })
 }

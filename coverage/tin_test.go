@@ -1,0 +1,66 @@
+package coverage_test
+
+import (
+	"errors"
+	"testing"
+
+	"boatyard.example/bottomwork/coverage"
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
+	"boatyard.example/bottomwork/tables/quantity"
+)
+
+// What Cans and Mix would refuse later is a fault of the tin, under its own key.
+func TestTinFaults(t *testing.T) {
+	price := func(s string) quantity.Money {
+		m, err := quantity.ParseMoney(s)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return m
+	}
+	ratio, err := coverage.ParseRatio("3:1")
+	if err != nil {
+		t.Fatal(err)
+	}
+	kg := quantity.KilogramPerLitre.N
+	kit := func(litres int64, p string) coverage.Kit {
+		k := coverage.Kit{Base: quantity.Litre.N(3 * litres), Hardener: quantity.Litre.N(litres)}
+		if p != "" {
+			k.Price = price(p)
+		}
+		return k
+	}
+	var seventeen []coverage.Kit
+	var cans []coverage.Stored
+	for i := range int64(17) {
+		seventeen, cans = append(seventeen, kit(i+1, "")), append(cans, coverage.Stored{Size: quantity.Litre.N(i + 1)})
+	}
+	for name, c := range map[string]struct {
+		tin  coverage.Tin
+		kind error
+		key  string // none: no fault
+	}{
+		"right":                    {coverage.Tin{Ratio: ratio, Densities: [2]quantity.Density{kg(1), kg(5)}, Kits: []coverage.Kit{kit(1, "5 EUR"), kit(2, "9 EUR")}}, nil, ""},
+		"two currencies":           {coverage.Tin{Ratio: ratio, Kits: []coverage.Kit{kit(1, "5 EUR"), kit(2, "9 USD")}}, finding.ErrValue, "kit[2].price"},
+		"a price below nought":     {coverage.Tin{Ratio: ratio, Kits: []coverage.Kit{kit(1, "-5 EUR")}}, finding.ErrImpossible, "kit[1].price"},
+		"sixteen sizes of kit":     {coverage.Tin{Ratio: ratio, Kits: seventeen[:16]}, nil, ""},
+		"seventeen sizes of kit":   {coverage.Tin{Ratio: ratio, Kits: seventeen}, finding.ErrImpossible, "kit"},
+		"seventeen sizes in store": {coverage.Tin{Store: cans}, finding.ErrImpossible, "store"},
+		"a thousand cans":          {coverage.Tin{Store: []coverage.Stored{{Size: quantity.Litre.N(1), Count: 999}, {Size: quantity.Litre.N(2)}}}, nil, ""},
+		"a can too many":           {coverage.Tin{Store: []coverage.Stored{{Size: quantity.Litre.N(1), Count: 999}, {Size: quantity.Litre.N(2), Count: 2}}}, finding.ErrImpossible, "store"},
+		"lighter than any paint":   {coverage.Tin{Ratio: ratio, Densities: [2]quantity.Density{quantity.KilogramPerLitre.N(0), kg(1)}}, finding.ErrImpossible, "density_base"},
+		"heavier than any paint":   {coverage.Tin{Ratio: ratio, Densities: [2]quantity.Density{kg(1), kg(6)}}, finding.ErrImpossible, "density_hardener"},
+		"one density":              {coverage.Tin{Ratio: ratio, Densities: [2]quantity.Density{kg(1)}}, finding.ErrMissing, "density_hardener"},
+		"densities without ratio":  {coverage.Tin{Densities: [2]quantity.Density{kg(1), kg(1)}}, finding.ErrMissing, "ratio"},
+		"densities of one pack":    {coverage.Tin{Coating: "hard-cuprous", Ratio: ratio, Densities: [2]quantity.Density{kg(1), kg(1)}}, finding.ErrImpossible, "coating"},
+	} {
+		if c.tin.Coating == "" {
+			c.tin.Coating = "epoxy-barrier"
+		}
+		fs := c.tin.Check(tables.Default())
+		if c.key == "" && len(fs) > 0 || c.key != "" && (len(fs) != 1 || fs[0].Key != c.key || !errors.Is(fs[0], c.kind)) {
+			t.Errorf("%s: %v; want %q", name, fs, c.key)
+		}
+	}
+}
