@@ -1,12 +1,14 @@
 package antifoul
 
 import (
+	"boatyard.example/bottomwork/antifoul/leach"
 	"boatyard.example/bottomwork/antifoul/wear"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
 )
 
-// factors are the rows of the factor table that this package and compat ask for; wear.Factors are those of the wear.
+// factors are the rows of the factor table that this package and compat ask for; wear.Factors are those of the wear, and leach.Values the numbers of the
+// release that a report tells.
 var factors = []string{"abraded-film", "day-hours", "idle-bar", "lightness-step", "lightness-step-clear", "open-launch-days", "work-hours-full", "comb-thick", "used-doubt"}
 
 // complete returns a fault for each number and weight that the answer would need and the book does not hold; the module's own tables
@@ -23,9 +25,11 @@ func complete(b *tables.Book) finding.Faults {
 			}
 		}
 	}
-	for _, key := range []string{"waste-density-least", "waste-density-most"} {
-		if _, err := b.Value(key); err != nil {
-			lacks("value", key)
+	for _, keys := range [][]string{{"waste-density-least", "waste-density-most"}, leach.Values()} {
+		for _, key := range keys {
+			if _, err := b.Value(key); err != nil {
+				lacks("value", key)
+			}
 		}
 	}
 	if _, err := b.Threshold("film"); err != nil {

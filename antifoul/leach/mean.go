@@ -20,10 +20,11 @@ const longest = 1200
 const (
 	released = "iso-10890-released"
 	divisor  = "finnie-mass-balance"
+	field    = "lagerstrom-2018-field" // what speaks against the divisor; it changes no number
 )
 
 // Values lists the keys of the rows of the value table that Mean and Balance ask for.
-func Values() []string { return []string{released, divisor} }
+func Values() []string { return []string{released, divisor, field} }
 
 // Release is the mean release of one substance over a life, by two methods side by side.
 type Release struct {
@@ -62,7 +63,7 @@ func (r Rate) Copper() (Release, bool) {
 // Source: ISO 10890:2010 for the method, its formula and share from memory; Finnie 2006, abstract, for the divisor.
 func Mean(b *tables.Book, c tables.Coating, film quantity.Range[quantity.Film], lifeMonths float64) (Rate, error) {
 	out := Rate{Months: lifeMonths}
-	share, by, fs := factors(b)
+	share, by, against, fs := factors(b)
 	fs = append(fs, monthFaults("life", lifeMonths)...)
 	fs = append(fs, filmFaults(film)...)
 	if len(fs) > 0 {
@@ -76,31 +77,28 @@ func Mean(b *tables.Book, c tables.Coating, film quantity.Range[quantity.Film], 
 	if len(out.In.Held) == 0 {
 		return out, nil
 	}
-	carried := false
+	var raw, corrected, carried []string
 	for _, h := range out.In.Held {
 		x := Release{Held: h}
 		x.Raw, x.Corrected = balance(h.UgCm2, lifeMonths, share.Value, by.Value)
 		out.Releases = append(out.Releases, x)
-		carried = carried || !h.Metal
-	}
-	facts := []finding.Fact{{Name: "months", Value: months(lifeMonths)}, {Name: "share", Value: share.Value}, {Name: "divisor", Value: by.Value}}
-	add := func(rule finding.ID, basis finding.Basis, said func(Release) quantity.Range[float64], which func(Release) bool) {
-		var words []string
-		for _, x := range out.Releases {
-			if which(x) {
-				words = append(words, whole(said(x))+" µg/cm²/d of "+x.Name)
-			}
+		if x.Of == Zinc || x.Metal && !x.Element {
+			continue // copper is said once, whatever it is bound in, and the other actives as what they are
 		}
-		out.Findings = append(out.Findings, finding.Finding{
-			Rule: rule, Verdict: finding.Caution, About: c.Name,
-			Facts: append(slices.Clone(facts), finding.Fact{Name: "mean", Value: and(words)}), Basis: []finding.Basis{basis},
-		})
+		raw = append(raw, whole(x.Raw)+" µg/cm²/d of "+x.Name)
+		corrected = append(corrected, whole(x.Corrected)+" µg/cm²/d of "+x.Name)
+		if !x.Metal {
+			carried = append(carried, x.Name)
+		}
 	}
-	all := func(Release) bool { return true }
-	add(RuleRaw, share.Basis("value"), func(x Release) quantity.Range[float64] { return x.Raw }, all)
-	add(RuleCorrected, by.Basis("value"), func(x Release) quantity.Range[float64] { return x.Corrected }, all)
-	if carried {
-		add(RuleCarried, by.Basis("value"), func(x Release) quantity.Range[float64] { return x.Corrected }, func(x Release) bool { return !x.Metal })
+	add := func(rule finding.ID, facts []finding.Fact, basis ...finding.Basis) {
+		out.Findings = append(out.Findings, finding.Finding{Rule: rule, Verdict: finding.Caution, About: c.Name, Facts: facts, Basis: basis})
+	}
+	add(RuleRaw, []finding.Fact{{Name: "share", Value: share.Value}, {Name: "months", Value: months(lifeMonths)}, {Name: "mean", Value: and(raw)}}, share.Basis("value"))
+	divided := finding.Fact{Name: "divisor", Value: by.Value}
+	add(RuleCorrected, []finding.Fact{divided, {Name: "field", Value: against.Value}, {Name: "mean", Value: and(corrected)}}, by.Basis("value"), against.Basis("value"))
+	if len(carried) > 0 {
+		add(RuleCarried, []finding.Fact{divided, {Name: "carried", Value: and(carried)}}, by.Basis("value"))
 	}
 	return out, nil
 }
@@ -108,7 +106,7 @@ func Mean(b *tables.Book, c tables.Coating, film quantity.Range[quantity.Film], 
 // Balance returns the two means of a stock that is known by itself, in ug/cm2, as by X-ray on a painted boat: the formulas are those of
 // Mean. The stock rises from zero or more, the life is above 0 to 1200 months.
 func Balance(b *tables.Book, ugCm2 quantity.Range[float64], lifeMonths float64) (raw, corrected quantity.Range[float64], err error) {
-	share, by, fs := factors(b)
+	share, by, _, fs := factors(b)
 	fs = append(fs, monthFaults("life", lifeMonths)...)
 	fs = append(fs, rangeFaults("stock", "ug/cm2", ugCm2)...)
 	if len(fs) > 0 {
@@ -129,9 +127,9 @@ func balance(ugCm2 quantity.Range[float64], lifeMonths float64, share, by quanti
 	return raw, quantity.Range[float64]{Low: raw.Low / by.High, Typical: raw.Typical / by.Typical, High: raw.High / by.Low}
 }
 
-// factors returns the share that is released and the divisor, with a fault for a row that the book does not hold or that makes no sense:
+// factors returns the share that is released, the divisor and what speaks against it, with a fault for a row that the book does not hold or that makes no sense:
 // a share of more than all, a divisor that would raise the mean.
-func factors(b *tables.Book) (share, by tables.Value, fs finding.Faults) {
+func factors(b *tables.Book) (share, by, against tables.Value, fs finding.Faults) {
 	get := func(key string, low, high float64, want string) tables.Value {
 		v, err := b.Value(key)
 		switch {
@@ -144,7 +142,8 @@ func factors(b *tables.Book) (share, by tables.Value, fs finding.Faults) {
 	}
 	share = get(released, 1e-9, 100, "the share that is released, above 0 % to 100 %")
 	by = get(divisor, 1, 1000, "what a mean by mass balance is divided by, 1 to 1000")
-	return share, by, fs
+	against = get(field, 1, 1000, "how many times the calculated values field rates were, 1 to 1000")
+	return share, by, against, fs
 }
 
 func monthFaults(key string, x float64) finding.Faults {
