@@ -3,6 +3,7 @@ package leach_test
 import (
 	"fmt"
 	"math"
+	"strings"
 	"testing"
 	"testing/fstest"
 
@@ -24,7 +25,8 @@ func own(tb testing.TB, rows string) *tables.Book {
 // recipe is a hard paint of one or more actives, with exact content, density and solids.
 func recipe(tb testing.TB, solids, density string, actives ...[2]string) (*tables.Book, tables.Coating) {
 	tb.Helper()
-	text := fmt.Sprintf(`[[coating]]
+	var text strings.Builder
+	fmt.Fprintf(&text, `[[coating]]
 key = "recipe"
 basis = "own table"
 source = "worked by hand"
@@ -49,9 +51,9 @@ waters = ["salt"]
 life = "12 months"
 `, solids, density)
 	for _, a := range actives {
-		text += fmt.Sprintf("[[coating.active]]\nkey = %q\ncontent = %q\n", a[0], a[1])
+		fmt.Fprintf(&text, "[[coating.active]]\nkey = %q\ncontent = %q\n", a[0], a[1])
 	}
-	b := own(tb, text)
+	b := own(tb, text.String())
 	return b, coating(tb, b, "recipe")
 }
 
