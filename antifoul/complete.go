@@ -2,6 +2,7 @@ package antifoul
 
 import (
 	"boatyard.example/bottomwork/antifoul/drag"
+	"boatyard.example/bottomwork/antifoul/leach"
 	"boatyard.example/bottomwork/antifoul/wear"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
@@ -9,7 +10,7 @@ import (
 )
 
 // factors are the rows of the factor table that this package, compat and coverage ask for; wear.Factors and drag.Factors are those of
-// the wear and of growth.
+// the wear and of growth, leach.Values the numbers of the release that a report tells.
 var factors = []string{
 	"abraded-film", "day-hours", "idle-bar", "lightness-step", "lightness-step-clear", "open-launch-days", "work-hours-full", "comb-thick", "used-doubt",
 	"area-guard", "area-differs", "area-outline-beams", "area-water-density", "pad-area", "patch-step", "profile-void", "pot-life-span", "pot-life-share", "stand-spacing", "block-spacing", "stand-pairs-least",
@@ -30,6 +31,11 @@ func complete(b *tables.Book) finding.Faults {
 			if _, err := b.Factor(key); err != nil {
 				lacks("factor", key)
 			}
+		}
+	}
+	for _, key := range leach.Values() {
+		if _, err := b.Value(key); err != nil {
+			lacks("value", key)
 		}
 	}
 	cannot := func(key string, got float64, want string) {

@@ -20,10 +20,11 @@ type Coating struct {
 	Carrier   string    // solvent, water, none
 	Strong    bool      // its solvent lifts vinyl and chlorinated rubber
 
-	Solids quantity.Range[quantity.Share] // volume solids, 0 to 100 %
-	Film   quantity.Range[quantity.Film]  // dry film a coat, by roller
-	Coats  int                            // least number of coats of a full scheme
-	Most   int                            // most coats that make sense in one scheme
+	Solids  quantity.Range[quantity.Share]   // volume solids, 0 to 100 %
+	Density quantity.Range[quantity.Density] // of the wet paint as supplied, by which content by weight becomes content by volume
+	Film    quantity.Range[quantity.Film]    // dry film a coat, by roller
+	Coats   int                              // least number of coats of a full scheme
+	Most    int                              // most coats that make sense in one scheme
 
 	At          quantity.Temperature // temperature at which the windows are stated
 	OvercoatMin quantity.Duration    // before that the next coat traps solvent
@@ -126,6 +127,7 @@ func readCoating(r *entry.Row) Coating {
 		Biocide:     Biocide(r.Word("biocide", biocideWords...)),
 		Carrier:     r.Word("carrier", "solvent", "water", "none"),
 		Solids:      entry.Range[quantity.Share](r, "solids"),
+		Density:     entry.Range[quantity.Density](r, "density"),
 		Film:        entry.Range[quantity.Film](r, "film"),
 		At:          entry.Amount[quantity.Temperature](r, "at"),
 		OvercoatMin: entry.Amount[quantity.Duration](r, "overcoat_min"),
@@ -190,6 +192,9 @@ func checkCoating(r *entry.Row, c Coating) {
 		r.Fault(finding.ErrMissing, "wear_rest", "", "wear_rest and wear_use together")
 	}
 	checkShare(r, "solids", c.Solids)
+	if c.Density.Low.Given() && c.Density.Low.Sign() <= 0 {
+		r.Fault(finding.ErrImpossible, "density", c.Density.Low.String(), "a density above zero")
+	}
 	if c.Film.Low.Given() && c.Film.Low.Sign() <= 0 {
 		r.Fault(finding.ErrImpossible, "film", c.Film.Low.String(), "a film above zero")
 	}

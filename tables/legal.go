@@ -170,13 +170,18 @@ type ActiveRow struct {
 	Formula string
 	Class   Biocide
 	Copper  float64 // mass share of copper, from standard atomic weights
+	Zinc    float64 // mass share of zinc, the same way; none where the row does not give one
 }
 
 func readActive(r *entry.Row) ActiveRow {
 	a := ActiveRow{Row: readRow(r), CAS: r.Text("cas"), Formula: r.Text("formula"), Class: Biocide(r.Word("class", biocideWords...))}
 	a.Copper, _ = r.Float("copper_share", 0, 1)
+	a.Zinc, _ = r.Float("zinc_share", 0, 1)
 	r.Need("one of the biocide classes", "class")
 	r.Need("the mass share of copper, 0 to 1", "copper_share")
+	if a.Copper+a.Zinc > 1 {
+		r.Fault(finding.ErrImpossible, "zinc_share", entry.Describe(a.Zinc), "with copper_share no more than 1")
+	}
 	return a
 }
 

@@ -21,6 +21,7 @@ import (
 
 	"boatyard.example/bottomwork/antifoul"
 	"boatyard.example/bottomwork/antifoul/law"
+	"boatyard.example/bottomwork/antifoul/leach"
 	"boatyard.example/bottomwork/antifoul/report"
 	"boatyard.example/bottomwork/antifoul/wear"
 	"boatyard.example/bottomwork/compat"
@@ -51,7 +52,6 @@ var unread = map[string]string{
 	"source.kind":      "what sort of document it is",
 	"step.name":        "a report says what to do instead",
 	"threshold.worse":  "the loader refuses the other word, since repair and strip then stand on the wrong sides",
-	"law.release_max":  "a law's own words tell the limit; a type has no release to hold against it",
 	"law.within":       "a law's own words tell the time",
 
 	"roughness.rt50":            "cited; what a gauge drawn over the hull would read, which no formula asks for",
@@ -276,7 +276,22 @@ func amounts(b *tables.Book) string {
 			said(b, &out, wear.Air(c, u))
 		}
 	}
+	leaching(b, &out)
 	return out.String()
+}
+
+// leaching is what is in a film of every coating, what leaves it, and every limit of release that a law sets.
+func leaching(b *tables.Book, out *strings.Builder) {
+	for c := range b.Coatings() {
+		r, err := leach.Mean(b, c, quantity.Exactly(quantity.Micrometre.N(100)), 12)
+		fmt.Fprintln(out, r.In.Held, r.Releases, err)
+		said(b, out, r.Findings)
+		for l := range b.Laws() {
+			if l.ReleaseMax.Given() {
+				said(b, out, leach.Against(r, leach.Cap{Place: l.Where(), Law: l.Name, Max: l.ReleaseMax}))
+			}
+		}
+	}
 }
 
 // hulls is every hull form with every piece, by every way of finding an area, with proportions in, near and beyond the ranges.

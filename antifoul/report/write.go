@@ -89,6 +89,7 @@ func (c *composer) full() {
 	c.metals()
 	c.law()
 	c.cautions()
+	c.leach()
 	c.basis()
 	c.limits()
 }

@@ -25,10 +25,10 @@ func sheets(b *tables.Book, units quantity.System) []sheet {
 
 func (w *writer) coatings() {
 	w.sheet("Types of bottom coating", "What a bottom can end with. Content is by weight of the wet paint; life counts months afloat; wear is film lost a month.",
-		"type", "biocides", "solids", "film a coat", "coats", "next coat after", "air, new", "speed to", "idle to", "growth", "cleaning", "rubbing", "life", "wear at rest", "wear in use")
+		"type", "biocides", "solids", "density", "film a coat", "coats", "next coat after", "air, new", "speed to", "idle to", "growth", "cleaning", "rubbing", "life", "wear at rest", "wear in use")
 	for c := range w.book.Coatings() {
 		if c.Ranked() {
-			w.row(c.Row, c.Name, w.actives(c), w.show(c.Solids), w.show(c.Film), strconv.Itoa(c.Coats)+" to "+strconv.Itoa(c.Most), w.show(c.OvercoatMin), w.show(c.AirNew), w.show(c.SpeedMax),
+			w.row(c.Row, c.Name, w.actives(c), w.show(c.Solids), w.show(c.Density), w.show(c.Film), strconv.Itoa(c.Coats)+" to "+strconv.Itoa(c.Most), w.show(c.OvercoatMin), w.show(c.AirNew), w.show(c.SpeedMax),
 				w.show(c.IdleMax), c.Growth.String(), c.Scrub.String(), c.Abrasion.String(), w.show(c.Life), w.show(c.WearRest), w.show(c.WearUse))
 		}
 	}
@@ -44,9 +44,9 @@ func (w *writer) coatings() {
 			w.row(c.Row, c.Name, c.Recognised, string(c.Biocide), join(c.Hazards()))
 		}
 	}
-	w.sheet("Biocides", "Copper is its share of the mass, from standard atomic weights.", "name", "CAS", "formula", "class", "copper")
+	w.sheet("Biocides", "Copper and zinc are their shares of the mass, from standard atomic weights.", "name", "CAS", "formula", "class", "copper", "zinc")
 	for a := range w.book.ActiveRows() {
-		w.row(a.Row, a.Name, a.CAS, a.Formula, string(a.Class), number(a.Copper))
+		w.row(a.Row, a.Name, a.CAS, a.Formula, string(a.Class), number(a.Copper), number(a.Zinc))
 	}
 	w.sheet("Colours", "Lightness is CIE 1976 L*, 0 black to 100 white, of a typical shade.", "colour", "shade", "lightness", "bright")
 	for c := range w.book.Colours() {
