@@ -123,7 +123,7 @@ func (g *Bought) choose(b *tables.Book, boat Boat, patches quantity.Volume) erro
 		// Check has seen to ratio and densities, so the need is too small to be parted by the millilitre: by the tin's own measure, then.
 		g.Notes = append(g.Notes, finding.Finding{Rule: RuleMixUnknown, Verdict: finding.Caution, About: g.Coating.Name})
 	}
-	return nil //nolint:nilerr // told as a note
+	return nil
 }
 
 func cansOf(p coverage.Purchase) int {

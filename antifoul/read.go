@@ -100,7 +100,8 @@ func alreadyFaulty(fs finding.Faults, found finding.Fault) bool {
 func unreadHull(root *entry.Row, h coverage.Hull) finding.Faults {
 	hull, _ := root.Raw("hull").(map[string]any)
 	given := func(key string) bool { _, ok := hull[key]; return ok }
-	if !(given("girths") && len(h.Girths) == 0) && !(given("offsets") && len(h.Offsets) == 0) {
+	lost := given("girths") && len(h.Girths) == 0 || given("offsets") && len(h.Offsets) == 0
+	if !lost {
 		return nil
 	}
 	var out finding.Faults
