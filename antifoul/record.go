@@ -24,7 +24,7 @@ type Record struct {
 
 // check returns the faults of the record, keys as in a boat file.
 func (r Record) check(b *tables.Book) finding.Faults {
-	fs := r.Record.Check(b)
+	fs := r.Check(b)
 	bad := func(key, got, want string) {
 		fs = append(fs, finding.Fault{Kind: finding.ErrImpossible, Key: key, Got: got, Want: want})
 	}

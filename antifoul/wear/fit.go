@@ -89,9 +89,14 @@ func (f *Fit) say(c tables.Coating, odd bool, b *tables.Book) {
 	x := finding.Finding{
 		Rule: RuleRecord, Verdict: finding.Fine, About: c.Name, Basis: []finding.Basis{errors.Basis("value")},
 		Facts: []finding.Fact{
-			{Name: "looks", Value: f.Looks}, {Name: "low", Value: perMonth(f.Rate.Low)}, {Name: "typical", Value: perMonth(f.Rate.Typical)}, {Name: "high", Value: perMonth(f.Rate.High)},
-			{Name: "table", Value: perMonth(f.Table.Typical)}, {Name: "times", Value: times},
-			{Name: "table_low", Value: perMonth(f.Table.Low)}, {Name: "table_high", Value: perMonth(f.Table.High)},
+			{Name: "looks", Value: f.Looks},
+			{Name: "low", Value: perMonth(f.Rate.Low)},
+			{Name: "typical", Value: perMonth(f.Rate.Typical)},
+			{Name: "high", Value: perMonth(f.Rate.High)},
+			{Name: "table", Value: perMonth(f.Table.Typical)},
+			{Name: "times", Value: times},
+			{Name: "table_low", Value: perMonth(f.Table.Low)},
+			{Name: "table_high", Value: perMonth(f.Table.High)},
 		},
 	}
 	f.Findings = finding.List{x}

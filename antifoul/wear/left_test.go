@@ -12,15 +12,15 @@ import (
 	"boatyard.example/bottomwork/tables/quantity"
 )
 
-func forecast(t testing.TB, u wear.Use, launch quantity.Date) wear.Forecast {
-	t.Helper()
+func forecast(tb testing.TB, u wear.Use, launch quantity.Date) wear.Forecast {
+	tb.Helper()
 	b := tables.Default()
-	c := coating(t, b, "ablative-cuprous-multi")
+	c := coating(tb, b, "ablative-cuprous-multi")
 	var zones []tables.Zone
 	for _, key := range []string{"flat", "waterline", "edges"} {
 		z, err := b.Zone(key)
 		if err != nil {
-			t.Fatal(err)
+			tb.Fatal(err)
 		}
 		zones = append(zones, z)
 	}
@@ -82,17 +82,17 @@ func TestFilmForAnInterval(t *testing.T) {
 	}
 }
 
-func record(t testing.TB, looks ...wear.Look) wear.Record {
-	t.Helper()
-	return wear.Record{Coating: "ablative-cuprous-multi", Launched: day(t, "2025-04-01"), Film: quantity.Range[quantity.Film]{Low: um(80), Typical: um(100), High: um(120)}, Looks: looks}
+func record(tb testing.TB, looks ...wear.Look) wear.Record {
+	tb.Helper()
+	return wear.Record{Coating: "ablative-cuprous-multi", Launched: day(tb, "2025-04-01"), Film: quantity.Range[quantity.Film]{Low: um(80), Typical: um(100), High: um(120)}, Looks: looks}
 }
 
-func fit(t testing.TB, looks ...wear.Look) wear.Fit {
-	t.Helper()
+func fit(tb testing.TB, looks ...wear.Look) wear.Fit {
+	tb.Helper()
 	b := tables.Default()
-	r := record(t, looks...)
+	r := record(tb, looks...)
 	if fs := r.Check(b); len(fs) > 0 {
-		t.Fatal(fs)
+		tb.Fatal(fs)
 	}
 	u := wear.Use{UnderWay: quantity.Hour.N(150), Speed: quantity.Knot.N(6), Water: "salt"}
 	return wear.FitRecords(b, u, []wear.Record{r})[0]
