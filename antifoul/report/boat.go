@@ -1,6 +1,7 @@
 package report
 
 import (
+	"fmt"
 	"slices"
 	"strconv"
 	"strings"
@@ -50,6 +51,7 @@ func (c *composer) boat() {
 		row(sentence(b.Role)+" at", join(", ", name, suffix(b.Water, " water")))
 	}
 	row("Launch", launch(x.Work.Launch, x.Work.LaunchOpen))
+	c.method(row)
 	w := x.Wishes
 	row("Wished until the next paint", shown(w.RepaintAfter, c.units))
 	row("Wished top colour", named(w.TopColour, c.colour))
@@ -125,6 +127,45 @@ func (c *composer) found() {
 	if len(signs) > 0 {
 		c.say("How these films are told, to be checked on the boat:")
 		c.list(signs)
+	}
+}
+
+// method tells how the paint goes on, who puts it on, and what she stands on.
+func (c *composer) method(row func(name, value string)) {
+	x := c.job.Boat
+	for _, m := range x.Hull.Measured {
+		row("Measured "+c.zone(m.Zone), m.Area.Show(c.units))
+	}
+	if s := x.Hull.Support; s != nil {
+		row("Stands on", fmt.Sprintf("%s, %s, %s", plural(s.StandPairs, "pair of stands", "pairs of stands"), plural(s.KeelBlocks, "keel block", "keel blocks"), plural(s.Chains, "chain", "chains")))
+	}
+	if l, err := c.job.Book.Loss(x.Paint.By); err == nil {
+		row("Paint goes on by", join(", ", l.Name, suffix(shown(x.Paint.Thinner, c.units), " of thinner"), suffix(shown(x.Paint.Reserve, c.units), " in reserve")))
+	}
+	row("Blast profile", x.Paint.Profile)
+	row("Temperature at work", shown(x.Paint.Today, c.units))
+	if x.Work.Hands > 0 {
+		row("Hands", strconv.Itoa(x.Work.Hands))
+	}
+	for _, t := range x.Tins {
+		name := t.Coating
+		if k, err := c.job.Book.Coating(t.Coating); err == nil {
+			name = k.Name
+		}
+		var says []string
+		if !t.Ratio.Base.IsZero() {
+			says = append(says, "ratio "+t.Ratio.String())
+		}
+		if t.PotLife.Given() {
+			says = append(says, "pot life "+t.PotLife.Show(c.units)+" at "+t.At.Show(c.units))
+		}
+		for _, k := range t.Kits {
+			says = append(says, "kit of "+k.Base.Show(c.units)+" and "+k.Hardener.Show(c.units))
+		}
+		for _, s := range t.Store {
+			says = append(says, join(", ", fmt.Sprintf("in store %d × %s", max(1, s.Count), s.Size.Show(c.units)), named(s.Colour, c.colour), pick(s.Batch != "", "batch "+s.Batch, "")))
+		}
+		row("Tin of "+name, join("; ", says...))
 	}
 }
 

@@ -7,6 +7,7 @@ import (
 	"boatyard.example/bottomwork/antifoul"
 	"boatyard.example/bottomwork/compat"
 	"boatyard.example/bottomwork/tables/finding"
+	"boatyard.example/bottomwork/tables/quantity"
 )
 
 // short composes one page: what, how much, when, what to watch for.
@@ -43,6 +44,7 @@ func (c *composer) short() {
 			rows = append(rows, []string{g.Coating.Name, c.colour(g.Colour), round2(g.Need, c.units), cans(g), cost})
 		}
 		c.table([]string{"Coating", "Colour", "Need", "Cans", "Cost"}, rows)
+		c.shortBeside()
 		c.ownTables()
 	}
 	c.head(2, "Watch for")
@@ -94,6 +96,39 @@ func (c *composer) shortTask(t antifoul.Task) string {
 		out += " on the " + c.zones(t.Coat.Zones)
 	}
 	return out + "; next coat " + window(k, c.units) + "."
+}
+
+// shortBeside tells in lines of their own what belongs to the cans: thinner, what is kept back, what else is used up.
+func (c *composer) shortBeside() {
+	var keep, beside []string
+	thinner := quantity.Litre.N(0)
+	for _, g := range c.job.Buy {
+		if g.Thinner.Given() {
+			thinner = thinner.Add(g.Thinner)
+		}
+		keep = append(keep, c.keepBack(g)...)
+	}
+	if thinner.Sign() > 0 {
+		beside = append(beside, round2(thinner, c.units)+" of thinner in all")
+	}
+	for _, s := range c.job.Supplies {
+		beside = append(beside, c.amount(s.Buy, s.Supply.Unit)+" of "+s.Supply.Name)
+	}
+	if len(beside) > 0 {
+		c.say("Beside it: %s.", strings.Join(beside, "; "))
+	}
+	c.list(keep)
+}
+
+// keepBack says what is kept of a coating for the places under stands.
+func (c *composer) keepBack(g antifoul.Bought) []string {
+	var out []string
+	for _, f := range g.Notes {
+		if strings.HasPrefix(string(f.Rule), "patch-") {
+			out = append(out, c.job.Book.Say(f, c.units))
+		}
+	}
+	return out
 }
 
 func (c *composer) shortWatch() []string {
