@@ -2,6 +2,7 @@ package report
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -68,13 +69,21 @@ func (c *composer) gauged(g antifoul.GaugedPart) {
 		rows = append(rows, c.gaugedRow(c.zone(z.Zone.Zone), z.Verdict))
 	}
 	if len(rows) > 1 {
-		rows = append(rows, c.gaugedRow("all together", whole))
+		row := c.gaugedRow("all together", whole)
+		if !g.Result.Passes && slices.ContainsFunc(g.Result.Zones, func(z gauge.ZoneVerdict) bool { return !z.Passes }) {
+			row[len(row)-1] = "as its zones"
+		}
+		rows = append(rows, row)
 	}
 	single := "Below nominal"
 	if whole.NeededAreas > 0 {
 		single = "Spots below nominal"
 	}
-	c.table([]string{"Zone", "Readings", "Wanted", "Mean", "Thinnest", "Thickest", single, "Verdict"}, rows)
+	mean := "Mean"
+	if g.Profile != "" {
+		mean = "Mean, less the profile"
+	}
+	c.table([]string{"Zone", "Readings", "Wanted", mean, "Thinnest", "Thickest", single, "Verdict"}, rows)
 	c.failures(g)
 	c.toDo(g)
 	if err == nil {
@@ -157,6 +166,7 @@ func (c *composer) toDo(g antifoul.GaugedPart) {
 	if items := c.toDoItems(g); len(items) > 0 {
 		c.say("What to do:")
 		c.list(each(items, sentence))
+		c.say("Litres that make up what is missing are not in what is bought for the new coats.")
 	}
 }
 
