@@ -94,9 +94,26 @@ func (w *writer) surfaces() {
 }
 
 func (w *writer) work() {
-	w.sheet("Hull forms", "Wetted area = factor × waterline × (beam + draught to the bottom of the keel).", "form", "factor", "share of the waterline strip", "share of the edges")
+	w.sheet("Hull forms", "Wetted area = factor × waterline × (beam + draught to the bottom of the keel).", "form", "factor", "share of the waterline strip", "share of the edges", "hulls", "length by beam", "draught by beam")
 	for f := range w.book.HullForms() {
-		w.row(f.Row, f.Name, numbers(f.Factor), numbers(f.Waterline), numbers(f.Edges))
+		w.row(f.Row, f.Name, numbers(f.Factor), numbers(f.Waterline), numbers(f.Edges), strconv.Itoa(f.Hulls), span(f.LengthBeam), span(f.DraftBeam))
+	}
+	w.sheet("Ways of finding an area", "The lowest order that can be reckoned and lies in its range decides; 0 is only shown. The ratios are the range it was made for.",
+		"way", "order", "factor", "length by beam", "beam by draught", "length by side of volume", "block", "midship")
+	for m := range w.book.AreaMethods() {
+		w.row(m.Row, m.Name, strconv.Itoa(m.Order), numbers(m.Factor), span(m.LengthBeam), span(m.BeamDraft), span(m.LengthVolume), span(m.Block), span(m.Midship))
+	}
+	w.sheet("Pieces of a hull", "Area = factor × the shape's own; openings are taken off.", "piece", "shape", "factor", "zone", "in the short rule")
+	for p := range w.book.Pieces() {
+		w.row(p.Row, p.Name, string(p.Shape), numbers(p.Factor), p.Zone, yes(p.Counted))
+	}
+	w.sheet("What is used up beside the paint", "So much for each of what it is counted per.", "what", "unit", "for each", "rate")
+	for s := range w.book.Supplies() {
+		w.row(s.Row, s.Name, s.Unit, s.Per, numbers(s.Rate))
+	}
+	w.sheet("After launch", "Months after launch; none stands for the haul-out.", "what", "months", "do")
+	for s := range w.book.Seasons() {
+		w.row(s.Row, s.Name, span(s.After), s.Says)
 	}
 	w.sheet("Losses", "Practical rate = theoretical rate × (1 − loss).", "way", "loss", "left in tray and can, each coat")
 	for l := range w.book.Losses() {
@@ -158,4 +175,12 @@ func actions(s iter.Seq[finding.Action]) string {
 		out = append(out, string(a))
 	}
 	return strings.Join(out, ", ")
+}
+
+// span writes the two ends of a range, nothing for one that is not given.
+func span(s tables.Span) string {
+	if !s.Given() {
+		return ""
+	}
+	return number(s.Low) + " to " + number(s.High)
 }
