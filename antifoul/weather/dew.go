@@ -1,0 +1,87 @@
+package weather
+
+import (
+	"math"
+	"strconv"
+
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
+)
+
+// Unknown stands for what was not measured.
+var Unknown = math.NaN()
+
+// The bounds inside which the Magnus formula over water is asked.
+const (
+	coldestC = -45.0
+	hottestC = 60.0
+)
+
+// DewPoint returns the temperature at which the air's moisture condenses, in degC, for air of airC degC and a relative humidity over 0 and at
+// most 100 %.
+//
+//	g = ln(humidity ÷ 100) + B × t ÷ (C + t)      dew point = C × g ÷ (B − g)
+//
+// Air is from -45 to 60 degC. Other input, and a book without the coefficients, is a finding.Faults.
+//
+// Source: WMO-No. 8, annex 4.B, for B and C, rows wmo-no-8-b and -c.
+func DewPoint(b *tables.Book, airC, humidityPct float64) (float64, error) {
+	k, err := magnus(b)
+	if err != nil {
+		return 0, err
+	}
+	var faults finding.Faults
+	checkAir(&faults, airC)
+	if !(humidityPct > 0 && humidityPct <= 100) { // also NaN
+		faults = append(faults, finding.Fault{Kind: finding.ErrImpossible, Key: "humidity", Got: text(humidityPct), Want: "more than 0 and at most 100 %"})
+	}
+	if err := faults.Err(); err != nil {
+		return 0, err
+	}
+	g := math.Log(humidityPct/100) + float64(k.b*airC/(k.c+airC))
+	return k.c * g / (k.b - g), nil
+}
+
+// Humidity returns the relative humidity in per cent of air of airC degC whose dew point is dewC degC: the inverse of DewPoint. The dew point is
+// no higher than the air. Of the film of air on a surface it is the humidity there, with the surface's temperature for the air's.
+//
+// Source: as DewPoint.
+func Humidity(b *tables.Book, airC, dewC float64) (float64, error) {
+	k, err := magnus(b)
+	if err != nil {
+		return 0, err
+	}
+	var faults finding.Faults
+	checkAir(&faults, airC)
+	if !(dewC >= 2*coldestC && dewC <= airC) { // also NaN
+		faults = append(faults, finding.Fault{Kind: finding.ErrImpossible, Key: "dew_point", Got: text(dewC), Want: "no higher than the air, " + text(airC) + " degC"})
+	}
+	if err := faults.Err(); err != nil {
+		return 0, err
+	}
+	return 100 * math.Exp(float64(k.b*dewC/(k.c+dewC))-float64(k.b*airC/(k.c+airC))), nil
+}
+
+func checkAir(faults *finding.Faults, airC float64) {
+	if !(airC >= coldestC && airC <= hottestC) { // also NaN
+		*faults = append(*faults, finding.Fault{Kind: finding.ErrImpossible, Key: "air", Got: text(airC), Want: "from -45 to 60 degC"})
+	}
+}
+
+type coefficients struct{ b, c float64 }
+
+func magnus(b *tables.Book) (k coefficients, err error) {
+	for _, v := range []struct {
+		to  *float64
+		key string
+	}{{&k.b, "wmo-no-8-b"}, {&k.c, "wmo-no-8-c"}} {
+		row, err := b.Value(v.key)
+		if err != nil {
+			return k, err
+		}
+		*v.to = row.Value.Typical
+	}
+	return k, nil
+}
+
+func text(f float64) string { return strconv.FormatFloat(f, 'g', 6, 64) }
