@@ -34,9 +34,8 @@ const (
 	gridSteps = 240
 	filmSteps = 13
 	zoneSteps = 9
-	reach     = 2.5 // standard deviations to which the films and zone factors are summed
-	farTimes  = 2.0 // times the tables' typical rate, or its inverse, from which a record is said to lie far off
-	oddLog    = -9.0
+	reach     = 2.5  // standard deviations to which the films and zone factors are summed
+	oddLog    = -9.0 // logarithm of the likelihood of each look, below which no rate explains them: one in eight thousand
 )
 
 // FitRecords returns a Fit for each coating that the records speak of, in their order. Records that do not pass Check are no input.
@@ -100,7 +99,7 @@ func (f *Fit) say(c tables.Coating, odd bool, b *tables.Book) {
 		},
 	}
 	f.Findings = finding.List{x}
-	if f.Rate.Typical > farTimes*f.Table.Typical || f.Rate.Typical*farTimes < f.Table.Typical {
+	if far := factor(b, "record-far").Typical; f.Rate.Typical > far*f.Table.Typical || f.Rate.Typical*far < f.Table.Typical {
 		x.Rule, x.Verdict = RuleRecordFar, finding.Caution
 		f.Findings = append(f.Findings, x)
 	}
@@ -142,7 +141,7 @@ func newGrid(table quantity.Range[float64]) grid {
 // weigh multiplies the weights by what the record's looks make of each rate, zone by zone. It is not ok when no rate can explain
 // them: the record contradicts itself, or a wrong film is in it.
 func (g grid) weigh(b *tables.Book, u Use, r Record) bool {
-	one, place := factor(b, "record-film-error").Typical, factor(b, "record-place-error").Typical
+	one, place, patchy := factor(b, "record-film-error").Typical, factor(b, "record-place-error").Typical, factor(b, "record-patchiness").Typical
 	ok := true
 	var zones []string
 	for _, l := range r.Looks {
@@ -171,7 +170,7 @@ func (g grid) weigh(b *tables.Book, u Use, r Record) bool {
 			}
 			looks = append(looks, s)
 		}
-		ok = g.zone(row.Wear, laid, one, looks) && ok
+		ok = g.zone(row.Wear, laid, one, patchy, looks) && ok
 	}
 	return ok
 }
@@ -183,7 +182,7 @@ type seen struct {
 }
 
 // zone weighs the looks at one zone, over all films that may have been laid there and all factors that it may have.
-func (g grid) zone(wear, laid quantity.Range[float64], least float64, looks []seen) bool {
+func (g grid) zone(wear, laid quantity.Range[float64], least, patchy float64, looks []seen) bool {
 	films := spread(laid.Typical, max((laid.High-laid.Low)/(2*oneSided), least), filmSteps)
 	factors := spread(wear.Typical, max((wear.High-wear.Low)/(2*oneSided), 0.02*wear.Typical), zoneSteps)
 	best := math.Inf(-1)
@@ -191,7 +190,7 @@ func (g grid) zone(wear, laid quantity.Range[float64], least float64, looks []se
 		like := 0.0
 		for _, f := range films {
 			for _, k := range factors {
-				like += f.weight * k.weight * likely(max(f.x, 1), rate*max(k.x, 0.05), looks)
+				like += f.weight * k.weight * likely(max(f.x, 1), rate*max(k.x, 0.05), patchy, looks)
 			}
 		}
 		l := math.Log(max(like, 1e-300))
@@ -201,8 +200,9 @@ func (g grid) zone(wear, laid quantity.Range[float64], least float64, looks []se
 	return best > oddLog*float64(len(looks))
 }
 
-// likely is how likely the looks are for a film that wears at the rate.
-func likely(film, rate float64, looks []seen) float64 {
+// likely is how likely the looks are for a film that wears at the rate. It does not end at the same hour everywhere: the signal shows
+// first where it was thinnest, patchy being the spread of that, as a share of the film.
+func likely(film, rate, patchy float64, looks []seen) float64 {
 	like := 1.0
 	for _, s := range looks {
 		left := film - rate*s.months
@@ -210,8 +210,6 @@ func likely(film, rate float64, looks []seen) float64 {
 			z := (s.film - max(left, 0)) / s.sd
 			like *= math.Exp(-0.5 * z * z)
 		}
-		// A film does not end at the same hour everywhere: the signal shows first where it was thinnest.
-		const patchy = 0.06 // of the film
 		switch s.signal {
 		case quantity.Yes:
 			like *= normal(-left / (patchy * film))

@@ -44,7 +44,7 @@ func Rate(b *tables.Book, c tables.Coating, u Use) quantity.Range[float64] {
 
 // Factors lists the keys of the rows of the factor table that the rate of wear asks for.
 func Factors() []string {
-	return []string{"q10", "speed-exponent", "speed-reference", "temperature-reference", "use-hours-full", "wear-brackish", "wear-fresh", "record-film-error", "record-place-error"}
+	return []string{"q10", "speed-exponent", "speed-reference", "temperature-reference", "use-hours-full", "wear-brackish", "wear-fresh", "record-film-error", "record-place-error", "record-patchiness", "record-far"}
 }
 
 // factor returns the value of a factor row. A row that the book does not hold counts as 1: the packages above refuse such a book
