@@ -22,6 +22,7 @@ type Material struct {
 	With       string                        // key of the coating that the barrier is built of
 	Primer     string                        // key of the primer on the bare surface; empty when none is needed
 	Metal      bool                          // lies in the galvanic series
+	Lag        quantity.Range[float64]       // hours by which its skin follows the air, mass times heat over film coefficient; not given: all zero, and it is measured
 	Anode      bool                          // gives up itself or a current to protect other metals
 	KeepsClean bool                          // keeps growth off by itself, so that paint would only take that away
 	TwoPack    bool                          // takes rigid two-pack coats
@@ -94,6 +95,7 @@ func readMaterial(r *entry.Row) Material {
 		waters:     r.Words("waters", waterWords...),
 		hazards:    r.Texts("hazards"),
 	}
+	m.Lag, _ = r.Floats("lag", 0.01, 200)
 	r.Need("fine, over barrier, ask or never", "painted")
 	if m.Painted != Never {
 		r.Need("what the rules read of every material that is painted", "cuprous_oxide", "metallic_copper", "other_copper", "copper_free", "barrier", "two_pack", "old_copper_stays", "prepare")

@@ -15,13 +15,17 @@ type Loss struct {
 	Share   quantity.Range[quantity.Share]
 	Caution string                          // key of the caution that this way calls for; empty: none beyond those of the paint
 	Residue quantity.Range[quantity.Volume] // left in tray, sleeve, hose and can, each coat
+	WindMax quantity.Speed                  // most wind in the open that it may go on in; not given: wind is no matter
 }
 
 func readLoss(r *entry.Row) Loss {
-	l := Loss{Row: readRow(r), Share: entry.Range[quantity.Share](r, "loss"), Residue: entry.Range[quantity.Volume](r, "residue"), Caution: r.Text("caution")}
+	l := Loss{Row: readRow(r), Share: entry.Range[quantity.Share](r, "loss"), Residue: entry.Range[quantity.Volume](r, "residue"), Caution: r.Text("caution"), WindMax: entry.Amount[quantity.Speed](r, "wind_max")}
 	r.Need("three quantities: low, typical, high", "loss", "residue")
 	if l.Share.Low.Given() && (l.Share.Low.Sign() < 0 || l.Share.High.Cmp(quantity.Percent.N(100)) >= 0) {
 		r.Fault(finding.ErrImpossible, "loss", l.Share.High.String(), "0 % or more and less than 100 %")
+	}
+	if l.WindMax.Given() && l.WindMax.Sign() <= 0 {
+		r.Fault(finding.ErrImpossible, "wind_max", l.WindMax.String(), "a wind above zero")
 	}
 	if l.Residue.Low.Sign() < 0 {
 		r.Fault(finding.ErrImpossible, "residue", l.Residue.Low.String(), "a volume of zero or more")

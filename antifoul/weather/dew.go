@@ -32,14 +32,11 @@ func DewPoint(b *tables.Book, airC, humidityPct float64) (float64, error) {
 	}
 	var faults finding.Faults
 	checkAir(&faults, airC)
-	if !(humidityPct > 0 && humidityPct <= 100) { // also NaN
-		faults = append(faults, finding.Fault{Kind: finding.ErrImpossible, Key: "humidity", Got: text(humidityPct), Want: "more than 0 and at most 100 %"})
-	}
+	checkHumidity(&faults, humidityPct)
 	if err := faults.Err(); err != nil {
 		return 0, err
 	}
-	g := math.Log(humidityPct/100) + float64(k.b*airC/(k.c+airC))
-	return k.c * g / (k.b - g), nil
+	return k.dew(airC, humidityPct), nil
 }
 
 // Humidity returns the relative humidity in per cent of air of airC degC whose dew point is dewC degC: the inverse of DewPoint. The dew point is
@@ -59,16 +56,33 @@ func Humidity(b *tables.Book, airC, dewC float64) (float64, error) {
 	if err := faults.Err(); err != nil {
 		return 0, err
 	}
-	return 100 * math.Exp(float64(k.b*dewC/(k.c+dewC))-float64(k.b*airC/(k.c+airC))), nil
+	return k.humidity(airC, dewC), nil
 }
 
 func checkAir(faults *finding.Faults, airC float64) {
-	if !(airC >= coldestC && airC <= hottestC) { // also NaN
+	if !inAir(airC) { // also NaN
 		*faults = append(*faults, finding.Fault{Kind: finding.ErrImpossible, Key: "air", Got: text(airC), Want: "from -45 to 60 degC"})
 	}
 }
 
+func checkHumidity(faults *finding.Faults, pct float64) {
+	if !inHumidity(pct) { // also NaN
+		*faults = append(*faults, finding.Fault{Kind: finding.ErrImpossible, Key: "humidity", Got: text(pct), Want: "more than 0 and at most 100 %"})
+	}
+}
+
 type coefficients struct{ b, c float64 }
+
+// dew is DewPoint for input that was checked.
+func (k coefficients) dew(airC, humidityPct float64) float64 {
+	g := math.Log(humidityPct/100) + float64(k.b*airC/(k.c+airC))
+	return k.c * g / (k.b - g)
+}
+
+// humidity is Humidity for input that was checked.
+func (k coefficients) humidity(airC, dewC float64) float64 {
+	return 100 * math.Exp(float64(k.b*dewC/(k.c+dewC))-float64(k.b*airC/(k.c+airC)))
+}
 
 func magnus(b *tables.Book) (k coefficients, err error) {
 	for _, v := range []struct {
