@@ -29,6 +29,7 @@ type Boat struct {
 	Use     wear.Use
 	Berths  []law.Berth
 	Work    calendar.Days
+	Weather calendar.Conditions // of the place where she stands; its usual temperature is that of Paint
 	Paint   coverage.Method
 	Records []Record       // what was seen of earlier films of hers
 	Tins    []coverage.Tin // what labels and store say of the coatings

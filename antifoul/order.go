@@ -112,7 +112,11 @@ func plain(b *tables.Book, do finding.Action) []Task {
 	if err != nil {
 		return nil
 	}
-	return []Task{{Do: do, Says: row.Says, Hold: row.Hold}}
+	t := Task{Do: do, Says: row.Says, Hold: row.Hold, Hours: row.Job}
+	if do == finding.Shift {
+		t.Hours = quantity.Range[float64]{} // the yard's, not the crew's
+	}
+	return []Task{t}
 }
 
 // merge puts one part's tasks into the list. A task joins the same one of another part if that stands behind the last task it

@@ -35,6 +35,7 @@ type Job struct {
 	Patches  []Patched                     // layers on the places where she stands, the lowest first
 	PutOn    PutOn                         // whether the film that was asked for is there
 	Growth   Growth                        // what growth would cost
+	Season   Season                        // the plan of days
 }
 
 // Layers yields the layers of every scheme, part by part, bottom to top. It yields nothing when nothing may be used.
@@ -144,6 +145,9 @@ func Plan(b *tables.Book, boat Boat) (*Job, error) {
 		return nil, err
 	}
 	j.Growth = grown(b, boat)
+	if err := j.season(b, boat); err != nil {
+		return nil, err
+	}
 	j.Cautions = j.cautions(b, boat)
 	return j, nil
 }

@@ -7,8 +7,8 @@ import (
 	"path"
 	"slices"
 	"strings"
+	"time"
 
-	"boatyard.example/bottomwork/antifoul/calendar"
 	"boatyard.example/bottomwork/antifoul/law"
 	"boatyard.example/bottomwork/antifoul/wear"
 	"boatyard.example/bottomwork/compat"
@@ -33,6 +33,12 @@ func ReadBoat(fsys fs.FS, name string) (Boat, error) {
 // and unit-less values, each with file, key path, what was read and what is accepted. A key that is not given is not given,
 // which differs from zero.
 func ReadBoatWith(b *tables.Book, fsys fs.FS, name string) (Boat, error) {
+	return ReadBoatIn(b, fsys, name, nil)
+}
+
+// ReadBoatIn is ReadBoatWith for a boat that stands in the time zone: forecast and plan of days are then by its clock, with the hours that it skips
+// and repeats. Nil: times are taken as they stand, as in a zone that never changes its clocks.
+func ReadBoatIn(b *tables.Book, fsys fs.FS, name string, zone *time.Location) (Boat, error) {
 	root, faults := entry.Open(fsys, name)
 	if root == nil {
 		return Boat{}, faults.Err()
@@ -51,7 +57,7 @@ func ReadBoatWith(b *tables.Book, fsys fs.FS, name string) (Boat, error) {
 		x.Berths = append(x.Berths, law.Berth{Place: r.Text("place"), Role: r.Text("role"), Water: r.Text("water")})
 		r.Close()
 	}
-	x.Work = readWork(root.Table("work"))
+	x.Work, x.Weather = readWork(b, fsys, path.Dir(name), root.Table("work"), zone)
 	x.Paint = readPaint(root.Table("paint"))
 	for _, r := range sections(root, "record", mostSections) {
 		x.Records = append(x.Records, readRecord(r))
@@ -274,13 +280,6 @@ func readUse(r *entry.Row) wear.Use {
 	}
 	r.Close()
 	return u
-}
-
-func readWork(r *entry.Row) calendar.Days {
-	d := calendar.Days{Launch: r.Date("launch"), LaunchOpen: r.YesNo("launch_open")}
-	d.Hands, _ = r.Int("hands", 1, 100)
-	r.Close()
-	return d
 }
 
 func readPaint(r *entry.Row) coverage.Method {

@@ -96,6 +96,13 @@ func window(next, old *tables.Coating) (closes quantity.Duration, field string, 
 	return old.OvercoatMax, "overcoat_max", ruleWindowPast
 }
 
+// Closes returns how long after a fresh coat the next may go on without abrading, at the temperature of the coat's row: its OvercoatMax, or
+// AntifoulMax under a one-pack antifouling. Not given: there is no limit.
+func Closes(next, fresh tables.Coating) quantity.Duration {
+	closes, _, _ := window(&next, &fresh)
+	return closes
+}
+
 // mayHoldTin reports whether the film holds organotin, or nobody knows what it is.
 func mayHoldTin(c *tables.Coating) bool {
 	return c.Biocide == tables.Organotin || c.Mechanism == tables.Unknown

@@ -44,6 +44,7 @@ type Book struct {
 	results    shelf[PastResult]
 	signs      shelf[Sign]
 	thresholds shelf[Threshold]
+	dryings    shelf[Drying]
 
 	potentials  shelf[Potential]
 	electrodes  shelf[Electrode]
@@ -63,7 +64,7 @@ type Book struct {
 
 // tableNames are the arrays that a file may hold.
 var tableNames = []string{
-	"active", "area_method", "can", "caution", "coating", "colour", "condition", "criterion", "factor", "hull_form", "law", "loss",
+	"active", "area_method", "can", "caution", "coating", "colour", "condition", "criterion", "drying", "factor", "hull_form", "law", "loss",
 	"material", "overcoat", "past_result", "piece", "place", "rule", "sign", "source", "step", "supply", "threshold", "zone",
 	"electrode", "grade", "potential", "profile", "protection", "roughness", "sampling", "season", "value",
 	"acceptance", "instrument",
@@ -142,6 +143,7 @@ func build(records map[string][]*record, faults *finding.Faults) (*Book, error) 
 	b.rules.fill("rule", records["rule"], faults, readRule)
 	b.actives.fill("active", records["active"], faults, readActive)
 	b.coatings.fill("coating", records["coating"], faults, readCoating)
+	b.dryings.fill("drying", records["drying"], faults, readDrying)
 	b.materials.fill("material", records["material"], faults, readMaterial)
 	b.conditions.fill("condition", records["condition"], faults, readCondition)
 	b.overcoats.fill("overcoat", records["overcoat"], faults, readOvercoat)

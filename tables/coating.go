@@ -27,6 +27,8 @@ type Coating struct {
 	Most    int                              // most coats that make sense in one scheme
 
 	At          quantity.Temperature // temperature at which the windows are stated
+	TouchDry    quantity.Duration    // until then neither dew nor dust may reach the film; not given: no limit
+	RainSafe    quantity.Duration    // until then no rain may
 	OvercoatMin quantity.Duration    // before that the next coat traps solvent
 	OvercoatMax quantity.Duration    // after that the film is abraded first; not given: no limit
 	AntifoulMax quantity.Duration    // after that a one-pack antifouling asks for abrading first: a window shorter than OvercoatMax; not given: OvercoatMax
@@ -130,6 +132,8 @@ func readCoating(r *entry.Row) Coating {
 		Density:     entry.Range[quantity.Density](r, "density"),
 		Film:        entry.Range[quantity.Film](r, "film"),
 		At:          entry.Amount[quantity.Temperature](r, "at"),
+		TouchDry:    entry.Amount[quantity.Duration](r, "touch_dry"),
+		RainSafe:    entry.Amount[quantity.Duration](r, "rain_safe"),
 		OvercoatMin: entry.Amount[quantity.Duration](r, "overcoat_min"),
 		OvercoatMax: entry.Amount[quantity.Duration](r, "overcoat_max"),
 		AntifoulMax: entry.Amount[quantity.Duration](r, "antifouling_max"),
@@ -209,6 +213,11 @@ func checkCoating(r *entry.Row, c Coating) {
 	}
 	if c.Role != OldFilm && r.Has("biocide") {
 		r.Fault(finding.ErrValue, "biocide", entry.Describe(string(c.Biocide)), "nothing: the class follows from the actives; only an old film states it")
+	}
+	notNegative(r, "touch_dry", c.TouchDry)
+	notNegative(r, "rain_safe", c.RainSafe)
+	if c.TouchDry.Given() && c.RainSafe.Given() && c.RainSafe.Cmp(c.TouchDry) < 0 {
+		r.Fault(finding.ErrImpossible, "rain_safe", c.RainSafe.String(), "no shorter than touch_dry")
 	}
 	notNegative(r, "overcoat_min", c.OvercoatMin)
 	notNegative(r, "launch_min", c.LaunchMin)

@@ -45,17 +45,29 @@ func (l *limits) wet(m *moment) wetMark {
 	return out
 }
 
-// Wets says whether water would fall or condense on a fresh film in hour i: Forbidden that it would, Ask that it may, Fine that it would not. Water condenses on
-// a surface that is at the dew point or below.
+// Rains says whether rain falls on the work in hour i: Forbidden that it does, Ask that nobody knows, Fine that it does not. Under a roof none falls.
 //
 // Basis: derived.
-func (k *Sky) Wets(i int) finding.Verdict {
+func (k *Sky) Rains(i int) finding.Verdict { return k.wet(i, wetRain|noDryRain) }
+
+// Condenses says whether water would condense on the surface in hour i: Forbidden that it would, Ask that it may, Fine that it would not. It does
+// on a surface that is at the dew point or below.
+//
+// Basis: derived.
+func (k *Sky) Condenses(i int) finding.Verdict { return k.wet(i, wetDew|nearWet|noDryness) }
+
+func (k *Sky) wet(i int, of wetMark) finding.Verdict {
 	if !k.has(i) {
 		return finding.Ask
 	}
 	m := k.moment(i)
-	return k.limits.wet(&m).verdict()
+	return (k.limits.wet(&m) & of).verdict()
 }
+
+// Wets says whether water would fall or condense on a fresh film in hour i: the harder of Rains and Condenses.
+//
+// Basis: derived.
+func (k *Sky) Wets(i int) finding.Verdict { return k.wet(i, ^wetMark(0)) }
 
 // WhyWets gives every reason of Wets.
 func (k *Sky) WhyWets(i int) finding.List {

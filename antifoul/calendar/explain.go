@@ -1,0 +1,212 @@
+package calendar
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+	"time"
+
+	"boatyard.example/bottomwork/tables/finding"
+)
+
+var derived = []finding.Basis{{Kind: finding.Derived}}
+
+// explain says what decided the plan.
+func (x *arranger) explain(out *Calendar, l *laid, way []placed) {
+	say := func(rule finding.ID, v finding.Verdict, about string, facts ...finding.Fact) {
+		out.Findings = append(out.Findings, finding.Finding{Rule: rule, Verdict: v, About: about, Facts: facts, Basis: derived})
+	}
+	launch := finding.Fact{Name: "launch", Value: x.days.Launch}
+	switch {
+	case !out.Fits:
+		say(RuleLate, finding.Forbidden, "", launch, x.moment("ready", out.Ready))
+	case !out.Reserve:
+		say(RuleNoReserve, finding.Caution, "", launch, x.moment("ready", out.Ready), finding.Fact{Name: "reserve", Value: x.days.Reserve})
+	}
+	for k := range way {
+		if len(way[k].again) > 0 {
+			x.missed(out, l, way, k)
+		}
+	}
+	for _, run := range together(l, way) {
+		var names []string
+		for _, k := range run {
+			names = append(names, x.tasks[l.tally[k]].Name)
+		}
+		first, last := way[run[0]].slots[0], way[run[len(run)-1]].slots[0]
+		say(RuleTogether, finding.Fine, strings.Join(names, "; "), x.moment("from", l.grid.at(int(l.grid.slots[first].hour))), x.moment("to", l.grid.at(int(l.grid.slots[last].hour))))
+	}
+	if i, ok := out.tightest(); ok {
+		it := out.Items[i]
+		say(RuleTight, finding.Fine, x.tasks[it.Task].Name, x.moment("start", it.Start()), x.moment("last", it.Last))
+	}
+	switch {
+	case out.Measure == 0:
+	case out.Known.IsZero():
+		say(RuleNoForecast, finding.Ask, "", finding.Fact{Name: "coats", Value: strconv.Itoa(out.Measure)})
+	default:
+		say(RuleMeasure, finding.Ask, "", finding.Fact{Name: "coats", Value: strconv.Itoa(out.Measure)})
+	}
+	if n := len(out.Items); n > 0 && !out.Known.IsZero() && out.Items[n-1].End().After(out.Known) {
+		say(RuleForecast, finding.Ask, "", x.moment("known", out.Known))
+	}
+}
+
+// missed says of a coat that comes after its window what it missed and why.
+func (x *arranger) missed(out *Calendar, l *laid, way []placed, k int) {
+	g := l.grid
+	before := way[k-1].slots
+	end, start := int(g.slots[before[len(before)-1]].hour)+1, int(g.slots[before[0]].hour)
+	opens, closes := l.opened(k-1, end), l.closed(k-1, start)
+	out.Findings = append(out.Findings, finding.Finding{
+		Rule: RuleAgain, Verdict: finding.Needs, About: x.tasks[l.tally[k]].Name, Against: x.tasks[l.tally[k-1]].Name, Basis: derived, First: []finding.Step{{Do: finding.Abrade}},
+		Facts: []finding.Fact{x.moment("opens", g.at(opens)), x.moment("closes", g.at(closes)), x.moment("start", g.at(int(g.slots[way[k].slots[0]].hour)))},
+	})
+	free, may := 0, 0
+	var why finding.List
+	for s := g.slotFrom(opens); s < len(l.slots()) && int(g.slots[s].hour) <= closes; s++ {
+		free++
+		if l.links[k].may[s] != never {
+			may++
+			continue
+		}
+		for _, f := range l.refused(k, int(g.slots[s].hour)) {
+			if !why.Has(f.Rule) {
+				why = append(why, f)
+			}
+		}
+	}
+	rule := RuleWhyAgain
+	switch {
+	case free == 0:
+		rule = RuleNoFreeHour
+	case may > 0:
+		rule = RuleNoRoomLater
+	}
+	out.Findings = append(out.Findings, finding.Finding{Rule: rule, Verdict: finding.Caution, About: x.tasks[l.tally[k]].Name, Basis: derived, Facts: []finding.Fact{{Name: "hours", Value: strconv.Itoa(free)}}})
+	if rule == RuleWhyAgain {
+		out.Findings = append(out.Findings, why...)
+	}
+}
+
+// refused gives the reasons why a coat may not begin in the hour; none where the day is too short or the launch too near for it.
+func (l *laid) refused(k, h int) finding.List {
+	var out finding.List
+	end := h + l.links[k].units
+	for _, s := range l.skies[l.tally[k]] {
+		for i := h; i < end; i++ {
+			if s.known(i) && s.paints(i) == never {
+				out = append(out, s.Why(i-s.offset)...)
+				break
+			}
+		}
+		if len(out) == 0 && s.dries(end) == never {
+			out = append(out, s.wetted(end)...)
+		}
+	}
+	return out
+}
+
+// wetted gives the reason why a film that ends at the beginning of the hour does not dry in time.
+func (c *sky) wetted(end int) finding.List {
+	touch, rain := hours(c.layer.Coating.TouchDry), hours(c.layer.Coating.RainSafe)
+	for h := end; h-end <= mostDrying && h+1 < len(c.slow); h++ {
+		passed := c.slow[h] - c.slow[end]
+		if c.known(h) && (passed < rain && mark(c.Rains(h-c.offset)) == never || passed < touch && mark(c.Condenses(h-c.offset)) == never) {
+			return c.WhyWets(h - c.offset)
+		}
+	}
+	return finding.List{{Rule: RuleNeverDry, Verdict: finding.Forbidden, About: c.layer.Coating.Name, Basis: derived}}
+}
+
+// together lists the runs of coats that follow one another inside windows that close.
+func together(l *laid, way []placed) [][]int {
+	var out [][]int
+	var run []int
+	flush := func() {
+		if len(run) > 1 {
+			out = append(out, slices.Clone(run))
+		}
+		run = run[:0]
+	}
+	for k := range way {
+		if !l.links[k].whole || len(way[k].again) > 0 || l.links[k].closes == nil {
+			flush()
+		}
+		if l.links[k].whole {
+			run = append(run, k)
+		}
+	}
+	flush()
+	return out
+}
+
+// tightest is the item with the least time between its start and its last start.
+func (c *Calendar) tightest() (int, bool) {
+	at, found := 0, false
+	for i, it := range c.Items {
+		if !it.Last.IsZero() && (!found || it.Slack() < c.Items[at].Slack()) {
+			at, found = i, true
+		}
+	}
+	return at, found
+}
+
+// Slack is how much later the work may begin and all still be done by the launch; zero where there is no last start.
+func (i Item) Slack() time.Duration {
+	if i.Last.IsZero() {
+		return 0
+	}
+	return i.Last.Sub(i.Start())
+}
+
+// nowhere says which work finds no hour at all.
+func (x *arranger) nowhere(out *Calendar, l *laid) {
+	say := func(rule finding.ID, about string, facts ...finding.Fact) {
+		out.Findings = append(out.Findings, finding.Finding{Rule: rule, Verdict: finding.Forbidden, About: about, Facts: facts, Basis: derived})
+	}
+	slots := l.slots()
+	longest := l.grid.longest()
+	for k := range l.links {
+		name := x.tasks[l.tally[k]].Name
+		if u := l.links[k].units; l.links[k].whole && u > longest {
+			say(RuleLongCoat, name, finding.Fact{Name: "hours", Value: strconv.Itoa(u)}, finding.Fact{Name: "longest", Value: strconv.Itoa(longest)})
+			continue
+		}
+		if _, _, ok := chain(slots, l.links[:k+1]); !ok {
+			say(RuleNoHour, name)
+			for s := range slots {
+				if why := l.refused(k, int(slots[s].hour)); l.links[k].whole && len(why) > 0 {
+					out.Findings = append(out.Findings, why...)
+					break
+				}
+			}
+			return
+		}
+	}
+	if len(out.Findings) == 0 {
+		say(RuleNoHour, "the work of the yard")
+	}
+}
+
+// longest is the longest run of the crew's hours on one day.
+func (g *grid) longest() int {
+	longest, run := 0, 0
+	for i, s := range g.slots {
+		if i > 0 && s.day == g.slots[i-1].day && s.hour == g.slots[i-1].hour+1 {
+			run++
+		} else {
+			run = 1
+		}
+		longest = max(longest, run)
+	}
+	return longest
+}
+
+// moment is a point of time as a fact.
+func (x *arranger) moment(name string, t time.Time) finding.Fact {
+	return finding.Fact{Name: name, Value: Moment(t.In(x.conditions.Zone))}
+}
+
+// Moment writes a point of time on the clock of its zone: "Sat 17 Apr 2027, 10:00".
+func Moment(t time.Time) string { return t.Format("Mon 2 Jan 2006, 15:04") }

@@ -1,0 +1,29 @@
+package calendar
+
+import "boatyard.example/bottomwork/tables/finding"
+
+// The rules of a plan, rows of rules_calendar.toml.
+const (
+	RuleAgain       finding.ID = "calendar-window-missed"
+	RuleWhyAgain    finding.ID = "calendar-window-weather"
+	RuleNoFreeHour  finding.ID = "calendar-window-no-hour"
+	RuleNoRoomLater finding.ID = "calendar-window-no-room"
+	RuleLate        finding.ID = "calendar-not-ready"
+	RuleNoReserve   finding.ID = "calendar-no-reserve"
+	RuleNoHour      finding.ID = "calendar-no-hour"
+	RuleLongCoat    finding.ID = "calendar-long-coat"
+	RuleNeverDry    finding.ID = "calendar-never-dry"
+	RuleNoForecast  finding.ID = "calendar-no-forecast"
+	RuleForecast    finding.ID = "calendar-forecast-ends"
+	RuleMeasure     finding.ID = "calendar-measure"
+	RuleTogether    finding.ID = "calendar-one-window"
+	RuleTight       finding.ID = "calendar-last-start"
+)
+
+// The rules of one morning.
+const (
+	RuleGo       finding.ID = "morning-go"
+	RuleRead     finding.ID = "morning-measure"
+	RuleUntil    finding.ID = "morning-wait"
+	RuleNotToday finding.ID = "morning-not-today"
+)
