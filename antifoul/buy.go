@@ -174,6 +174,7 @@ func (x Boat) tin(coating string) coverage.Tin {
 // Patched is one layer on the places where the boat stands.
 type Patched struct {
 	Part, Colour string
+	For          compat.Purpose // of the layer in the scheme
 	coverage.PatchCoat
 }
 
@@ -202,10 +203,11 @@ func patched(b *tables.Book, boat Boat, schemes []Scheme, hull string, pads cove
 		}
 		var layers []coverage.PatchLayer
 		var colours []string
+		var purposes []compat.Purpose
 		for _, k := range s.Coats {
 			if k.Layer.For != compat.Extra && !k.Layer.Coating.Laid() {
 				layers = append(layers, coverage.PatchLayer{Coating: k.Layer.Coating, Film: k.Film.Typical, Coats: k.Layer.Coats})
-				colours = append(colours, k.Layer.Colour)
+				colours, purposes = append(colours, k.Layer.Colour), append(purposes, k.Layer.For)
 			}
 		}
 		coats, err := coverage.Patch(b, places, layers, boat.Paint)
@@ -213,7 +215,7 @@ func patched(b *tables.Book, boat Boat, schemes []Scheme, hull string, pads cove
 			return nil, prefixed(err, "paint")
 		}
 		for n, c := range coats {
-			out = append(out, Patched{s.Part, colours[n], c})
+			out = append(out, Patched{s.Part, colours[n], purposes[n], c})
 		}
 	}
 	return out, nil

@@ -208,6 +208,7 @@ func readPart(b *tables.Book, r *entry.Row) compat.Part {
 		Material: r.Text("material"),
 		Area:     entry.Amount[quantity.Area](r, "area"),
 		Laminate: r.Word("laminate", "dry", "wet"),
+		Barrier:  r.YesNo("barrier"),
 		Seen:     r.Texts("seen"),
 		Reads:    galvanic.Reading{Value: entry.Amount[quantity.Potential](r, "potential"), Electrode: r.Text("electrode")},
 		Readings: readReadings(r.Table("readings")),

@@ -184,6 +184,8 @@ func (j *Job) giveUp(b *tables.Book, w crewing) error {
 }
 
 // leaveBarrier takes the whole barrier out of a scheme where nothing but prevention asks for it; what it says with Needs was left out.
+//
+// What is kept open is the barrier of a metal, and one over which alone the coating may lie.
 func leaveBarrier(b *tables.Book, boat Boat, s *Scheme) finding.List {
 	isBarrier := func(l compat.Layer) bool { return l.For == compat.Undercoat && l.Coating.Role == tables.Barrier }
 	if !slices.ContainsFunc(s.Coats, func(k Coat) bool { return isBarrier(k.Layer) }) {
@@ -193,11 +195,12 @@ func leaveBarrier(b *tables.Book, boat Boat, s *Scheme) finding.List {
 	part := boat.Parts[at]
 	m, _ := b.Material(part.Material) // checked with the boat
 	f := finding.Finding{About: s.Part, Against: m.Name, Basis: []finding.Basis{m.Basis("barrier")}}
-	if m.Barrier == tables.OverBarrier || m.Takes(s.Coating.Biocide) == tables.OverBarrier {
+	if m.Metal || m.Barrier == tables.OverBarrier || m.Takes(s.Coating.Biocide) == tables.OverBarrier {
 		f.Rule, f.Verdict = RuleKeepBarrier, finding.Caution
 		return finding.List{f}
 	}
 	stack := slices.DeleteFunc(slices.Clone(s.Stack), isBarrier)
+	part.Barrier = quantity.NotSaid
 	if compat.CheckStack(b, part, stack, dryDays(boat, s.Coating)).Worst() == finding.Forbidden {
 		f.Rule, f.Verdict = RuleKeepBarrier, finding.Caution
 		return finding.List{f}
@@ -309,7 +312,8 @@ type Morning struct {
 	calendar.Morning
 }
 
-// Morning says whether the next coat of the plan may be begun at the moment. The next coat is the first whose planned hours are not over by then.
+// Morning says whether the next coat of the plan may be begun at the moment, on the clock that the moment carries. The next coat is the first whose
+// planned hours are not over by then; one that is planned for a later day is not due.
 // ok is false when no coat is left, or no plan was made.
 // The error is a finding.Faults, as calendar.Today's.
 func (j *Job) Morning(now time.Time) (m Morning, ok bool, err error) {
@@ -326,6 +330,14 @@ func (j *Job) Morning(now time.Time) (m Morning, ok bool, err error) {
 			}
 		}
 		m.Turn = t
+		if start := it.Start().In(now.Location()); start.YearDay() != now.YearDay() || start.Year() != now.Year() {
+			m.Verdict, m.Next, m.Sure = finding.Forbidden, it.Start(), it.Verdict == finding.Fine
+			m.Finding = finding.Finding{
+				Rule: calendar.RuleNoCoat, Verdict: finding.Forbidden, About: t.Name, Basis: []finding.Basis{{Kind: finding.Derived}},
+				Facts: []finding.Fact{fact("next", calendar.Moment(it.Start()))},
+			}
+			return m, true, nil
+		}
 		m.Morning, err = calendar.Today(j.Book, t.Task, boat.Work, now, boat.Weather)
 		var faults finding.Faults
 		if errors.As(err, &faults) {

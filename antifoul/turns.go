@@ -69,7 +69,7 @@ func (w crewing) turns(j *Job, schemes []Scheme) []Turn {
 		}
 	}
 	out = append(out, w.coats(schemes)...)
-	out = append(out, w.patches(j)...)
+	out = append(out, w.patches(j, schemes)...)
 	other(true)
 	return out
 }
@@ -150,7 +150,8 @@ func follower(list, then []TurnCoat, at int) *TurnCoat {
 // coat is one turn: what goes on, and over each of it what comes next.
 func (w crewing) coat(on []TurnCoat, next []*TurnCoat) Turn {
 	t := Turn{Coats: on}
-	var names []string
+	var what []string
+	parts := map[string][]string{} // that get the same
 	for i, c := range on {
 		t.Hours += w.crew(w.hours(w.rolled(c)))
 		l := w.layer(c, next[i])
@@ -162,14 +163,21 @@ func (w crewing) coat(on []TurnCoat, next []*TurnCoat) Turn {
 		} else {
 			t.Layers = append(t.Layers, l)
 		}
-		names = append(names, c.Part+": "+c.what())
+		name := c.What()
+		if parts[name] == nil {
+			what = append(what, name)
+		}
+		parts[name] = append(parts[name], c.Part)
 	}
-	t.Name = strings.Join(names, "; ")
+	for i, name := range what {
+		what[i] = strings.Join(parts[name], ", ") + ": " + name
+	}
+	t.Name = strings.Join(what, "; ")
 	return t
 }
 
-// what names the coat: its layer's purpose, and which of its coats it is.
-func (c TurnCoat) what() string {
+// What names the coat: its layer's purpose, and which of its coats it is.
+func (c TurnCoat) What() string {
 	name := map[compat.Purpose]string{compat.Undercoat: c.Layer.Coating.Name, compat.Signal: "signal coat", compat.Extra: "extra coat", compat.Working: "working coat"}[c.Layer.For]
 	if c.Layer.Coats > 1 {
 		return fmt.Sprintf("%s %d of %d", name, c.Nth, c.Layer.Coats)
@@ -223,7 +231,7 @@ func breathing(b *tables.Book, boat Boat, schemes []Scheme) map[string]bool {
 
 // patches are the turns on the places under stands, blocks and chains: after the yard has shifted them, or in the slings on the day before the
 // launch, where only antifouling goes on.
-func (w crewing) patches(j *Job) []Turn {
+func (w crewing) patches(j *Job, schemes []Scheme) []Turn {
 	if len(j.Patches) == 0 {
 		return nil
 	}
@@ -242,16 +250,16 @@ func (w crewing) patches(j *Job) []Turn {
 		if slings && p.Coating.Role != tables.Antifouling {
 			continue
 		}
+		coats := laidOn(schemes, p)
+		if coats == 0 {
+			continue
+		}
 		i := slices.Index(parts, p.Part)
 		if i < 0 {
 			i, parts, rounds = len(parts), append(parts, p.Part), append(rounds, nil)
 		}
-		purpose := compat.Working
-		if p.Coating.Role != tables.Antifouling {
-			purpose = compat.Undercoat
-		}
-		for n := range p.Coats {
-			rounds[i] = append(rounds[i], TurnCoat{Part: p.Part, Layer: compat.Layer{Coating: p.Coating, Colour: p.Colour, Coats: p.Coats, For: purpose}, Nth: n + 1, area: p.Area})
+		for n := range coats {
+			rounds[i] = append(rounds[i], TurnCoat{Part: p.Part, Layer: compat.Layer{Coating: p.Coating, Colour: p.Colour, Coats: coats, For: p.For}, Nth: n + 1, area: p.Area})
 		}
 	}
 	if rate, ok := w.book.Hours(finding.Abrade); ok {
@@ -271,4 +279,16 @@ func (w crewing) patches(j *Job) []Turn {
 		out = append(out, t)
 	}
 	return out
+}
+
+// laidOn is how many coats of the layer the schemes put on the part; 0 where it was left out.
+func laidOn(schemes []Scheme, p Patched) int {
+	for _, s := range schemes {
+		for _, k := range s.Coats {
+			if s.Part == p.Part && k.Layer.For == p.For && k.Layer.Coating.Key == p.Coating.Key {
+				return k.Layer.Coats
+			}
+		}
+	}
+	return 0
 }

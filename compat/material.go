@@ -110,7 +110,7 @@ func aboveBarrier(out finding.List, m *tables.Material, c *tables.Coating, below
 		return out
 	}
 	copper := m.Takes(c.Biocide) == tables.OverBarrier
-	wants := c.Role == tables.Antifouling && (m.Barrier == tables.OverBarrier || m.Barrier == tables.AskMaker)
+	wants := c.Role == tables.Antifouling && (m.Barrier == tables.OverBarrier || m.Barrier == tables.AskMaker || m.Barrier == wanted)
 	if !copper && !wants {
 		return out
 	}
@@ -131,8 +131,12 @@ func aboveBarrier(out finding.List, m *tables.Material, c *tables.Coating, below
 	}
 	if wants && !there {
 		f := finding.Finding{Rule: ruleBarrierAdvised, Verdict: finding.Caution, About: c.Name, Against: m.Name, Facts: []finding.Fact{film}, Basis: []finding.Basis{m.Basis("barrier")}}
-		if m.Barrier == tables.OverBarrier {
+		switch m.Barrier {
+		case tables.OverBarrier:
 			f.Rule, f.Verdict, f.First = ruleBarrierNeeded, finding.Needs, build()
+		case wanted:
+			f.Rule, f.Verdict, f.First = ruleBarrierWanted, finding.Needs, build()
+		case tables.Allowed, tables.AskMaker, tables.Never:
 		}
 		out = append(out, f)
 	}

@@ -19,12 +19,13 @@ import (
 // layer of the old film "bare".
 type Part struct {
 	Name     string
-	Zone     string        // key of a zone; empty when none is said
-	Material string        // key of a material
-	Area     quantity.Area // not given: from the hull
-	Found    Stack         // bottom to top
-	Laminate string        // "dry", "wet", or empty when not measured
-	Seen     []string      // keys of signs seen of its old film; see oldfilm.Identify
+	Zone     string         // key of a zone; empty when none is said
+	Material string         // key of a material
+	Area     quantity.Area  // not given: from the hull
+	Found    Stack          // bottom to top
+	Laminate string         // "dry", "wet", or empty when not measured
+	Barrier  quantity.YesNo // a barrier is wanted on it, whether or not anything asks for one
+	Seen     []string       // keys of signs seen of its old film; see oldfilm.Identify
 	Readings oldfilm.Readings
 	Reads    galvanic.Reading // its potential in the water; no value: not read
 }
@@ -61,6 +62,9 @@ func (p Part) Check(b *tables.Book) finding.Faults {
 	case "", "dry", "wet":
 	default:
 		note(&out, finding.ErrValue, "laminate", entry.Describe(p.Laminate), `"dry" or "wet"; left out when it was not measured`)
+	}
+	if m, err := b.Material(p.Material); err == nil && p.Barrier.True() && (m.With == "" || m.Barrier == tables.Never) {
+		note(&out, finding.ErrImpossible, "barrier", "true", "no barrier: on "+m.Name+" it does harm, or nobody builds one")
 	}
 	out = append(out, p.Readings.Check(b).Under("", "readings")...)
 	if p.Reads.Value.Given() || p.Reads.Electrode != "" {

@@ -20,6 +20,7 @@ const (
 	ruleZoneMechanism   finding.ID = "zone-mechanism"
 	ruleZoneUnknown     finding.ID = "zone-unknown"
 	ruleBarrierNeeded   finding.ID = "barrier-needed"
+	ruleBarrierWanted   finding.ID = "barrier-wanted"
 	ruleBarrierAdvised  finding.ID = "barrier-advised"
 	ruleBarrierHarms    finding.ID = "barrier-harms"
 	ruleWetLaminate     finding.ID = "wet-laminate"

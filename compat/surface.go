@@ -25,12 +25,18 @@ type Surface struct {
 	sealed, sealedStripped bool // the barrier lies on what was found, and on what is stripped for a coat
 }
 
+// wanted is the policy of a material that could do without the barrier that its owner wants.
+const wanted tables.Policy = "wanted"
+
 // On returns the surface of the part.
 func On(b *tables.Book, p Part) *Surface {
 	s := &Surface{b: b, part: p, found: p.Found}
 	m, err := b.Material(p.Material)
 	if err != nil {
 		return s
+	}
+	if p.Barrier.True() && m.Barrier != tables.Never && m.Barrier != tables.OverBarrier && m.With != "" {
+		m.Barrier = wanted
 	}
 	s.m, s.known = m, true
 	s.off = oldCopper(b, &s.m, &s.part)

@@ -193,14 +193,15 @@ func (s *Surface) strip(want *tables.Coating, start *way, always, because findin
 	return w
 }
 
-// asksBarrier reports whether the coating wanted, or the material, asks for a barrier below it. An undercoat is part of it, or goes below it.
+// asksBarrier reports whether the coating wanted, the material or the owner asks for a barrier below it. An undercoat is part of it, or goes below it.
 func (s *Surface) asksBarrier(want *tables.Coating) bool {
-	return s.m.Takes(want.Biocide) == tables.OverBarrier || s.m.Barrier == tables.OverBarrier && (want.Role == tables.Antifouling || want.Role == tables.Bare)
+	return s.m.Takes(want.Biocide) == tables.OverBarrier || s.m.Barrier == tables.OverBarrier && (want.Role == tables.Antifouling || want.Role == tables.Bare) ||
+		s.m.Barrier == wanted && want.Role == tables.Antifouling
 }
 
 // mayAskBarrier reports whether any coating asks for a barrier.
 func (s *Surface) mayAskBarrier() bool {
-	return slices.Contains([]tables.Policy{s.m.Barrier, s.m.Cuprous, s.m.Metallic, s.m.Other, s.m.Free}, tables.OverBarrier)
+	return s.m.Barrier == wanted || slices.Contains([]tables.Policy{s.m.Barrier, s.m.Cuprous, s.m.Metallic, s.m.Other, s.m.Free}, tables.OverBarrier)
 }
 
 // work adds a step, unless the same work stands there since the last coat. What a film holds is found out before anything touches it, and

@@ -1,8 +1,10 @@
 package calendar
 
 import (
+	"slices"
 	"time"
 
+	"boatyard.example/bottomwork/antifoul/weather"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
 	"boatyard.example/bottomwork/tables/quantity"
@@ -31,7 +33,14 @@ type Item struct {
 	Verdict finding.Verdict // of a coat: Fine, or Ask where a measurement decides in the morning
 	Opens   time.Time       // the window that it had to hit, after the coat before; zero: none
 	Closes  time.Time
+	Outlook Outlook   // what is forecast for its hours
 	Last    time.Time // the last moment at which it may begin and all still be done by the launch; zero: no launch, or it is not in time as it is
+}
+
+// Outlook is what the forecast tells of some hours, lowest and highest; spans that nobody knows are not given.
+type Outlook struct {
+	Air, Surface tables.Span // degC; the surface of all parts that are painted at once
+	Humidity     tables.Span // %
 }
 
 // Span is a run of hours on one day.
@@ -101,8 +110,7 @@ type arranger struct {
 
 // before plans for a launch: with the reserve, else without.
 func (x *arranger) before(launch quantity.Date) (Calendar, bool, error) {
-	start, _ := x.days.handsOn()
-	at := midnight(launch, x.conditions.Zone).Add(time.Duration(start) * time.Minute)
+	at := x.days.Begins(launch, x.conditions.Zone)
 	n := int(at.Sub(midnight(x.from, x.conditions.Zone)).Hours())
 	if n <= 0 || n > mostHours {
 		return Calendar{}, false, nil // she goes in before work begins, or so late that no launch presses
@@ -220,12 +228,13 @@ func (x *arranger) told(l *laid, c *climate, way []placed) Calendar {
 			item.Opens, item.Closes = time.Time{}, time.Time{}
 		}
 		item.Spans = g.spans(p.slots)
+		item.Outlook = l.outlook(k, p.slots, x.conditions.Forecast.Hours)
 		if l.links[k].whole && l.links[k].may[p.slots[0]] == measure {
 			item.Verdict = finding.Ask
 			out.Measure++
 		}
 		out.Items = append(out.Items, item)
-		for _, s := range append(p.again, p.slots...) {
+		for _, s := range slices.Concat(p.again, p.slots) {
 			days[g.slots[s].day] = true
 		}
 		end := int(g.slots[p.slots[len(p.slots)-1]].hour) + 1
@@ -235,6 +244,34 @@ func (x *arranger) told(l *laid, c *climate, way []placed) Calendar {
 	}
 	out.Days = len(days)
 	out.Ready = g.at(ready)
+	return out
+}
+
+// outlook is the weather of a coat's hours.
+func (l *laid) outlook(k int, slots []int, forecast []weather.Hour) Outlook {
+	var out Outlook
+	wider := func(s *tables.Span, low, high float64) {
+		switch {
+		case low != low || high != high: // NaN
+		case !s.Given():
+			*s = tables.Span{Low: low, High: high}
+		default:
+			*s = tables.Span{Low: min(s.Low, low), High: max(s.High, high)}
+		}
+	}
+	for _, s := range l.skies[l.tally[k]] {
+		for _, at := range slots {
+			h := int(l.grid.slots[at].hour)
+			if !s.known(h) {
+				return Outlook{}
+			}
+			hour := forecast[h-s.offset]
+			surface := s.Surface(h - s.offset)
+			wider(&out.Air, hour.AirC, hour.AirC)
+			wider(&out.Humidity, hour.HumidityPct, hour.HumidityPct)
+			wider(&out.Surface, surface.Low, surface.High)
+		}
+	}
 	return out
 }
 

@@ -20,7 +20,7 @@ type link struct {
 	opens  []int32 // when the work before ended in the slot: the first slot in which this may begin; it never falls
 	closes []int32 // of whole work: likewise the last one, without doing again; nil: any later one. It never falls
 	again  int     // slots of work before it when it is later; 0: it may not be later
-	gap    []int32 // hours from an end in the slot to the launch, to be kept small; nil: no matter
+	gap    []int32 // whole days from an end in the slot to the launch, to be kept small; nil: no matter
 }
 
 // The order of aims in one number: the earlier aim outweighs all of the later ones.

@@ -131,6 +131,15 @@ func (d Days) works(date quantity.Date, minute int) bool {
 	return minute >= start && minute+60 <= stop && d.day(date)
 }
 
+// Begins is the moment from which hands are at work on the day, after setting up; by the clock of the zone, nil as UTC.
+func (d Days) Begins(day quantity.Date, zone *time.Location) time.Time {
+	if zone == nil {
+		zone = time.UTC
+	}
+	start, _ := d.handsOn()
+	return time.Date(day.Year(), day.Month(), day.Day(), 0, start, 0, 0, zone)
+}
+
 // handsOn is the part of the day that is left between setting up and clearing away, in minutes after midnight.
 func (d Days) handsOn() (start, stop int) {
 	start, stop = d.Start, d.Stop

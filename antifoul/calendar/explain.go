@@ -3,7 +3,6 @@ package calendar
 import (
 	"slices"
 	"strconv"
-	"strings"
 	"time"
 
 	"boatyard.example/bottomwork/tables/finding"
@@ -29,16 +28,21 @@ func (x *arranger) explain(out *Calendar, l *laid, way []placed) {
 		}
 	}
 	for _, run := range together(l, way) {
-		var names []string
-		for _, k := range run {
-			names = append(names, x.tasks[l.tally[k]].Name)
-		}
-		first, last := way[run[0]].slots[0], way[run[len(run)-1]].slots[0]
-		say(RuleTogether, finding.Fine, strings.Join(names, "; "), x.moment("from", l.grid.at(int(l.grid.slots[first].hour))), x.moment("to", l.grid.at(int(l.grid.slots[last].hour))))
+		first, last := run[0], run[len(run)-1]
+		at := func(k int) time.Time { return l.grid.at(int(l.grid.slots[way[k].slots[0]].hour)) }
+		out.Findings = append(out.Findings, finding.Finding{
+			Rule: RuleTogether, Verdict: finding.Fine, About: x.tasks[l.tally[first]].Name, Against: x.tasks[l.tally[last]].Name, Basis: derived,
+			Facts: []finding.Fact{{Name: "coats", Value: strconv.Itoa(len(run))}, x.moment("from", at(first)), x.moment("to", at(last))},
+		})
 	}
 	if i, ok := out.tightest(); ok {
 		it := out.Items[i]
 		say(RuleTight, finding.Fine, x.tasks[it.Task].Name, x.moment("start", it.Start()), x.moment("last", it.Last))
+	}
+	for i := range x.tasks {
+		if t := &x.tasks[i]; t.Yard && !t.On.Given() {
+			say(RuleYardsDay, finding.Ask, t.Name)
+		}
 	}
 	switch {
 	case out.Measure == 0:
@@ -174,6 +178,12 @@ func (x *arranger) nowhere(out *Calendar, l *laid) {
 			continue
 		}
 		if _, _, ok := chain(slots, l.links[:k+1]); !ok {
+			for _, i := range slices.Concat(l.before(k), []int{l.tally[k]}) {
+				if t := &x.tasks[i]; t.On.Given() {
+					say(RuleBooked, t.Name, finding.Fact{Name: "day", Value: t.On})
+					return
+				}
+			}
 			say(RuleNoHour, name)
 			for s := range slots {
 				if why := l.refused(k, int(slots[s].hour)); l.links[k].whole && len(why) > 0 {
@@ -187,6 +197,14 @@ func (x *arranger) nowhere(out *Calendar, l *laid) {
 	if len(out.Findings) == 0 {
 		say(RuleNoHour, "the work of the yard")
 	}
+}
+
+// before lists the tasks without time of the crew that stand before the link.
+func (l *laid) before(k int) []int {
+	if k == 0 {
+		return l.first
+	}
+	return l.after[k-1]
 }
 
 // longest is the longest run of the crew's hours on one day.

@@ -105,7 +105,7 @@ func (l *laid) permit(k int, slots []slot) {
 		if sky.layer.Late && l.launch > 0 {
 			l.links[k].gap = make([]int32, len(slots))
 			for s, at := range slots {
-				l.links[k].gap[s] = int32(max(0, l.launch-int(at.hour)-1))
+				l.links[k].gap[s] = int32(max(0, l.launch-int(at.hour)-1) / 24)
 			}
 		}
 	}

@@ -11,6 +11,8 @@ const (
 	RuleLate        finding.ID = "calendar-not-ready"
 	RuleNoReserve   finding.ID = "calendar-no-reserve"
 	RuleNoHour      finding.ID = "calendar-no-hour"
+	RuleBooked      finding.ID = "calendar-booked"
+	RuleYardsDay    finding.ID = "calendar-yards-day"
 	RuleLongCoat    finding.ID = "calendar-long-coat"
 	RuleNeverDry    finding.ID = "calendar-never-dry"
 	RuleNoForecast  finding.ID = "calendar-no-forecast"
@@ -26,4 +28,5 @@ const (
 	RuleRead     finding.ID = "morning-measure"
 	RuleUntil    finding.ID = "morning-wait"
 	RuleNotToday finding.ID = "morning-not-today"
+	RuleNoCoat   finding.ID = "morning-no-coat"
 )

@@ -30,8 +30,8 @@ const (
 
 // icalendar writes the events as one VCALENDAR, in the order given, whole or with an error of w.
 //
-// Each event has UID, DTSTAMP (stamp in UTC), DTSTART, DTEND, which is not part of it, and TRANSP:TRANSPARENT: it says what may or must be done then, and takes
-// nobody's time. SUMMARY, DESCRIPTION and the calendar's NAME are left out where they are empty. Fractions of a second are cut off.
+// Each event has UID, DTSTAMP (stamp in UTC), DTSTART, DTEND, which is not part of it, and TRANSP: hours are taken (OPAQUE), a
+// whole day is a mark on the wall (TRANSPARENT). SUMMARY, DESCRIPTION and the calendar's NAME are left out where they are empty. Fractions of a second are cut off.
 //
 // A finding.Faults, and then nothing is written, is returned for no event at all, which the format does not allow; for a stamp, start or end that is not
 // given or is outside the years 1 to 9999 as written; an end that as written is not after its start, as when a floating event spans the hour that a clock is put
@@ -61,7 +61,7 @@ func icalendar(w io.Writer, stamp time.Time, name string, events []event) error 
 		}
 		c.text("SUMMARY", e.summary)
 		c.text("DESCRIPTION", e.text)
-		c.line("TRANSP", "TRANSPARENT")
+		c.line("TRANSP", pick(e.day.Given(), "TRANSPARENT", "OPAQUE"))
 		c.line("END", "VEVENT")
 	}
 	c.line("END", "VCALENDAR")

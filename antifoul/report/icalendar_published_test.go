@@ -75,7 +75,7 @@ func TestCalendarTimesAgainstRFC5545(t *testing.T) {
 	cal := written(t, time.Date(1997, time.September, 1, 13, 0, 0, 0, time.UTC), "", event{
 		uid: "19970901T130000Z-123402@example.com", summary: "Laurel is in sensitivity awareness class.",
 		start: time.Date(1997, time.April, 1, 16, 30, 0, 0, time.UTC), end: time.Date(1997, time.April, 2, 1, 0, 0, 0, time.UTC),
-	}, event{uid: "20070423T123432Z-541111@example.com", day: date(t, "2007-07-08")})
+	}, event{uid: "20070423T123432Z-541111@example.com", day: onDay(t, "2007-07-08")})
 	for key, want := range map[string]string{
 		"UID": "19970901T130000Z-123402@example.com", "DTSTAMP": "19970901T130000Z", "DTSTART": "19970401T163000Z", "DTEND": "19970402T010000Z",
 		"SUMMARY": "Laurel is in sensitivity awareness class.", "TRANSP": "TRANSPARENT",

@@ -17,8 +17,8 @@ import (
 	"boatyard.example/bottomwork/tables/quantity"
 )
 
-// calendar is what the reader of the tests makes of a VCALENDAR: its properties and its events, by name with parameters, values unescaped.
-type calendar struct {
+// wallCalendar is what the reader of the tests makes of a VCALENDAR: its properties and its events, by name with parameters, values unescaped.
+type wallCalendar struct {
 	properties map[string]string
 	events     []map[string]string
 }
@@ -80,8 +80,8 @@ func unescape(s string) (string, error) {
 }
 
 // readCalendar reads one VCALENDAR of VEVENTs, each property once.
-func readCalendar(s string) (calendar, error) {
-	cal := calendar{properties: map[string]string{}}
+func readCalendar(s string) (wallCalendar, error) {
+	cal := wallCalendar{properties: map[string]string{}}
 	lines, err := unfold(s)
 	if err != nil {
 		return cal, err
@@ -153,7 +153,7 @@ func zone(t *testing.T, name string) *time.Location {
 	return z
 }
 
-func date(t *testing.T, s string) quantity.Date {
+func onDay(t *testing.T, s string) quantity.Date {
 	t.Helper()
 	d, err := quantity.ParseDate(s)
 	if err != nil {
@@ -162,7 +162,7 @@ func date(t *testing.T, s string) quantity.Date {
 	return d
 }
 
-func written(t *testing.T, stamp time.Time, name string, events ...event) calendar {
+func written(t *testing.T, stamp time.Time, name string, events ...event) wallCalendar {
 	t.Helper()
 	var out bytes.Buffer
 	if err := icalendar(&out, stamp, name, events); err != nil {
@@ -193,7 +193,7 @@ func TestCalendarWhole(t *testing.T) {
 	err := icalendar(&out, eight, "Boat; hull, 2027", []event{
 		{uid: "1@boatyard.example", start: eight, end: eight.Add(4 * time.Hour), summary: "Second coat", text: "from 4 h on, " + strings.Repeat("x", 49) + "é"},
 		{uid: "2@boatyard.example", start: eight, end: eight.Add(4 * time.Hour), floating: true},
-		{uid: "3@boatyard.example", day: date(t, "2027-12-31"), summary: "Haul out", text: "\x00"},
+		{uid: "3@boatyard.example", day: onDay(t, "2027-12-31"), summary: "Haul out", text: "\x00"},
 	})
 	if err != nil {
 		t.Fatal(err)
@@ -201,8 +201,8 @@ func TestCalendarWhole(t *testing.T) {
 	want := crlf(
 		"BEGIN:VCALENDAR", "VERSION:2.0", "PRODID:-//boatyard.example//bottomwork//EN", "CALSCALE:GREGORIAN", `NAME:Boat\; hull\, 2027`,
 		"BEGIN:VEVENT", "UID:1@boatyard.example", "DTSTAMP:20270403T060000Z", "DTSTART:20270403T060000Z", "DTEND:20270403T100000Z", "SUMMARY:Second coat",
-		`DESCRIPTION:from 4 h on\, `+strings.Repeat("x", 49), " é", "TRANSP:TRANSPARENT", "END:VEVENT",
-		"BEGIN:VEVENT", "UID:2@boatyard.example", "DTSTAMP:20270403T060000Z", "DTSTART:20270403T080000", "DTEND:20270403T120000", "TRANSP:TRANSPARENT", "END:VEVENT",
+		`DESCRIPTION:from 4 h on\, `+strings.Repeat("x", 49), " é", "TRANSP:OPAQUE", "END:VEVENT",
+		"BEGIN:VEVENT", "UID:2@boatyard.example", "DTSTAMP:20270403T060000Z", "DTSTART:20270403T080000", "DTEND:20270403T120000", "TRANSP:OPAQUE", "END:VEVENT",
 		"BEGIN:VEVENT", "UID:3@boatyard.example", "DTSTAMP:20270403T060000Z", "DTSTART;VALUE=DATE:20271231", "DTEND;VALUE=DATE:20280101", "SUMMARY:Haul out",
 		"TRANSP:TRANSPARENT", "END:VEVENT", "END:VCALENDAR",
 	)
@@ -327,7 +327,7 @@ func TestCalendarAcrossClockChanges(t *testing.T) {
 	}
 	// Days on which the clocks change, end a month, and leap.
 	for day, want := range map[string]string{"2027-03-28": "20270329", "2027-10-31": "20271101", "2028-02-28": "20280229", "2028-02-29": "20280301", "9999-12-30": "99991231"} {
-		got := written(t, noon, "", event{uid: "day@boatyard.example", day: date(t, day)}).events[0]
+		got := written(t, noon, "", event{uid: "day@boatyard.example", day: onDay(t, day)}).events[0]
 		if got["DTSTART;VALUE=DATE"] != strings.ReplaceAll(day, "-", "") || got["DTEND;VALUE=DATE"] != want {
 			t.Errorf("%s is written %v", day, got)
 		}
@@ -373,9 +373,9 @@ func TestCalendarFaults(t *testing.T) {
 		{"end too late on the wall, in UTC", []event{changed(func(e *event) { e.end = last.In(east) })}, noon, ""},
 		{"start before the year 1 in UTC", []event{changed(func(e *event) { e.start = year(1, east) })}, noon, "not accepted event[1].start"},
 		{"start in the year 1 on the wall", []event{changed(func(e *event) { e.start, e.floating = year(1, east), true })}, noon, ""},
-		{"a day and a start", []event{changed(func(e *event) { e.day, e.end = date(t, "2027-04-03"), time.Time{} })}, noon, "impossible event[1].day"},
-		{"a day and an end", []event{changed(func(e *event) { e.day, e.start = date(t, "2027-04-03"), time.Time{} })}, noon, "impossible event[1].day"},
-		{"the last day", []event{{uid: "a", day: date(t, "9999-12-31")}}, noon, "not accepted event[1].day"},
+		{"a day and a start", []event{changed(func(e *event) { e.day, e.end = onDay(t, "2027-04-03"), time.Time{} })}, noon, "impossible event[1].day"},
+		{"a day and an end", []event{changed(func(e *event) { e.day, e.start = onDay(t, "2027-04-03"), time.Time{} })}, noon, "impossible event[1].day"},
+		{"the last day", []event{{uid: "a", day: onDay(t, "9999-12-31")}}, noon, "not accepted event[1].day"},
 		{"all at once", []event{good, good, {}}, time.Time{}, "given twice event[2].uid, missing event[3].end, missing event[3].start, missing event[3].uid, missing stamp"},
 	} {
 		var out bytes.Buffer

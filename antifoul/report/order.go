@@ -28,7 +28,7 @@ func (c *composer) order() {
 	items = append(items, c.closing()...)
 	c.blocks = append(c.blocks, bullets{items: items, numbered: true})
 	days := c.job.Boat.Work.Hours(c.job.Hours)
-	c.say("Hours of one hand in all: %s, without setting up, masking and waiting; for %s at work %s. Rates are from memory of practice: time two patches of your own before you trust them.",
+	c.say("Hours of one hand in all: %s, without setting up and waiting; for %s at work %s. Rates are from memory of practice: time two patches of your own before you trust them.",
 		hoursRange(c.job.Hours), plural(max(1, c.job.Boat.Work.Hands), "hand", "hands"), hoursRange(days))
 	c.pads()
 }

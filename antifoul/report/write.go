@@ -6,6 +6,7 @@ import (
 	"io"
 	"slices"
 	"strings"
+	"time"
 
 	"boatyard.example/bottomwork/antifoul"
 	"boatyard.example/bottomwork/tables/quantity"
@@ -18,10 +19,11 @@ type Format string
 const (
 	Text     Format = "text"
 	Markdown Format = "markdown"
+	Calendar Format = "icalendar" // the plan of days alone, for a calendar program (RFC 5545)
 )
 
 // Formats lists the formats.
-func Formats() []Format { return []Format{Text, Markdown} }
+func Formats() []Format { return []Format{Text, Markdown, Calendar} }
 
 // ParseFormat reads a format's word. The error names the words taken.
 func ParseFormat(s string) (Format, error) {
@@ -43,8 +45,40 @@ type Options struct {
 }
 
 // Write writes the report of a job that antifoul.Plan made. The whole report is made before the first byte is written; an error is
-// the writer's own, or says that the format is unknown or the job is empty.
+// the writer's own, or says that the format is unknown, the job is empty, or a calendar is asked for and no days were planned.
 func Write(w io.Writer, j *antifoul.Job, o Options) error {
+	c, err := compose(j, &o)
+	switch {
+	case err != nil:
+		return err
+	case o.Format == Calendar:
+		return c.writeCalendar(w)
+	case o.Short:
+		c.short()
+	default:
+		c.full()
+	}
+	return c.render(w, o)
+}
+
+// Morning writes whether the next coat of the plan may be begun at the moment, by the clock that the moment carries: go, measure, wait or not today, why, and
+// the next good hour. The error is the writer's own, says that no days were planned, that the job is empty, or that the format is not one of text.
+func Morning(w io.Writer, j *antifoul.Job, at time.Time, o Options) error {
+	c, err := compose(j, &o)
+	if err != nil {
+		return err
+	}
+	if o.Format == Calendar {
+		return fmt.Errorf("report: read %q, taken for one morning: %s, %s", o.Format, Text, Markdown)
+	}
+	if err := c.oneMorning(at); err != nil {
+		return err
+	}
+	return c.render(w, o)
+}
+
+// compose begins a report, with what the options leave open.
+func compose(j *antifoul.Job, o *Options) (*composer, error) {
 	if o.Format == "" {
 		o.Format = Text
 	}
@@ -52,17 +86,16 @@ func Write(w io.Writer, j *antifoul.Job, o Options) error {
 		o.Units = quantity.Metric
 	}
 	if _, err := ParseFormat(string(o.Format)); err != nil {
-		return err
+		return nil, err
 	}
 	if j == nil || j.Book == nil {
-		return errors.New("report: no job: antifoul.Plan makes one")
+		return nil, errors.New("report: no job: antifoul.Plan makes one")
 	}
-	c := &composer{job: j, units: o.Units}
-	if o.Short {
-		c.short()
-	} else {
-		c.full()
-	}
+	return &composer{job: j, units: o.Units}, nil
+}
+
+// render writes the blocks.
+func (c *composer) render(w io.Writer, o Options) error {
 	render := renderText
 	if o.Format == Markdown {
 		render = renderMarkdown
@@ -83,6 +116,7 @@ func (c *composer) full() {
 	c.areas()
 	c.buy()
 	c.order()
+	c.days()
 	c.wear()
 	c.season()
 	c.growth()

@@ -1,6 +1,7 @@
 // Command bottomjob reads a boat file and prints what to put on her bottom, why, how much, in what order and how long it lasts.
 //
-//	bottomjob [-boat boat.toml] [-tables folder] [-format text|markdown] [-units metric|us] [-short] [-out file]
+//	bottomjob [-boat boat.toml] [-tables folder] [-zone Europe/Copenhagen] [-format text|markdown|icalendar] [-units metric|us]
+//	          [-short] [-morning "2027-04-16 08:00"] [-out file]
 //
 // Without -boat it runs on an invented demonstration boat. It exits 0 when the report is written, 3 for bad input, 4 when the
 // report is written but on some part nothing may be used.
@@ -16,6 +17,8 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"time"
+	_ "time/tzdata" // the zones of -zone, where the system has none
 
 	"boatyard.example/bottomwork/antifoul"
 	"boatyard.example/bottomwork/antifoul/report"
@@ -23,7 +26,7 @@ import (
 	"boatyard.example/bottomwork/tables/quantity"
 )
 
-//go:embed demo.toml
+//go:embed demo.toml demo-weather.csv
 var demo embed.FS
 
 const (
@@ -35,7 +38,12 @@ const (
 type flags struct {
 	boat, tables, out string
 	options           report.Options
+	zone              *time.Location // nil: times are taken as they stand
+	morning           string         // answer for this moment alone; empty: the whole report
 }
+
+// momentForm is how -morning is written.
+const momentForm = "2006-01-02 15:04"
 
 func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
 
@@ -54,7 +62,7 @@ func run(args []string, stdout, stderr io.Writer) int {
 		return exitBadInput
 	}
 	var text bytes.Buffer
-	if err = report.Write(&text, job, f.options); err == nil {
+	if err = write(&text, job, f); err == nil {
 		err = put(f.out, text.Bytes(), stdout)
 	}
 	if err != nil {
@@ -75,7 +83,12 @@ func parse(args []string, stderr io.Writer) (flags, error) {
 	set.StringVar(&f.tables, "tables", "", "`folder` with own tables, which outrank the embedded ones")
 	set.StringVar(&f.out, "out", "", "`file` to write, whole or not at all; without it the report is printed")
 	set.BoolVar(&f.options.Short, "short", false, "one page: what, how much, when, what to watch for")
-	set.Func("format", "text or markdown (default text)", func(s string) (err error) {
+	set.StringVar(&f.morning, "morning", "", "a `moment`, \"2027-04-16 08:00\": whether the next coat may be begun then, and nothing else")
+	set.Func("zone", "time `zone` of the place where she stands, Europe/Copenhagen; without it hours are taken as they stand", func(s string) (err error) {
+		f.zone, err = time.LoadLocation(s)
+		return err
+	})
+	set.Func("format", "text, markdown or icalendar (default text); icalendar writes the plan of days", func(s string) (err error) {
 		f.options.Format, err = report.ParseFormat(s)
 		return err
 	})
@@ -108,11 +121,27 @@ func plan(f flags) (*antifoul.Job, error) {
 	if f.boat != "" {
 		files, name = os.DirFS(filepath.Dir(f.boat)), filepath.Base(f.boat)
 	}
-	boat, err := antifoul.ReadBoatWith(book, files, name)
+	boat, err := antifoul.ReadBoatIn(book, files, name, f.zone)
 	if err != nil {
 		return nil, err
 	}
 	return antifoul.Plan(book, boat)
+}
+
+// write writes the report, or the answer of one morning.
+func write(w io.Writer, job *antifoul.Job, f flags) error {
+	if f.morning == "" {
+		return report.Write(w, job, f.options)
+	}
+	zone := f.zone
+	if zone == nil {
+		zone = time.UTC
+	}
+	at, err := time.ParseInLocation(momentForm, f.morning, zone)
+	if err != nil {
+		return fmt.Errorf("-morning: read %q, taken: a moment, \"2027-04-16 08:00\"", f.morning)
+	}
+	return report.Morning(w, job, at, f.options)
 }
 
 // put writes the report to the file, whole or not at all, or to standard output when there is no file.

@@ -1,0 +1,219 @@
+package report
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+	"time"
+
+	"boatyard.example/bottomwork/antifoul"
+	"boatyard.example/bottomwork/antifoul/calendar"
+	"boatyard.example/bottomwork/compat"
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
+	"boatyard.example/bottomwork/tables/quantity"
+)
+
+// days tells on which days the work is done, what the weather must be, and what is given up when the season is too short.
+func (c *composer) days() {
+	s := c.job.Season
+	if !s.Planned() {
+		return
+	}
+	c.head(2, "Days of work")
+	turns, plan := s.Shown()
+	if len(s.Kept) > 0 {
+		c.say("The season is too short for all of it.")
+		c.list(c.findings(onlyLate(s.Calendar.Findings), finding.Fine))
+		c.list(c.findings(s.Findings, finding.Fine))
+		c.say("%s", pick(plan.Fits, "The days below are those of the job without what is given up. Layers, purchase and forecast elsewhere in this report are those of the whole job.",
+			"The days below are those of the job without what is given up, and still too many."))
+	}
+	c.morning()
+	c.say("%s", c.sum(plan))
+	c.table([]string{"Day", "Hours", "Work", "Weather", "Window and last start"}, c.dayRows(turns, plan))
+	c.list(c.findings(plan.Findings, finding.Fine))
+	if len(s.Kept) == 0 {
+		c.list(c.findings(s.Findings, finding.Fine))
+	}
+	c.list(c.findings(c.job.Boat.Weather.Forecast.Notes, finding.Fine))
+	for _, d := range s.Drying {
+		var days []string
+		for _, r := range d.Readings {
+			days = append(days, r.String())
+		}
+		c.say("Moisture of the %s is read on %s; the first coat not before %s.", d.Part, and(days), d.Earliest)
+	}
+	c.say("Work is laid on whole hours, each piece rounded up. A planned hour is no leave to paint: surface, air and humidity are read on the spot before each coat and when the sun goes.")
+}
+
+// onlyLate are the findings that say why a plan does not fit.
+func onlyLate(fs finding.List) finding.List {
+	var out finding.List
+	for _, f := range fs {
+		if f.Verdict == finding.Forbidden {
+			out = append(out, f)
+		}
+	}
+	return out
+}
+
+// sum is the plan in one sentence.
+func (c *composer) sum(p calendar.Calendar) string {
+	if len(p.Items) == 0 {
+		return "There is no plan of days: see why below."
+	}
+	text := fmt.Sprintf("%s of work, from %s to %s; she may go in from %s.", plural(p.Days, "day", "days"), date(p.Items[0].Start()), date(p.Items[len(p.Items)-1].End()), c.moment(p.Ready))
+	switch {
+	case p.Again > 0:
+		text += fmt.Sprintf(" %s cannot be had inside their windows, and %s.", plural(p.Again, "coat", "coats"), pick(p.Again == 1, "one film is abraded", "their films are abraded"))
+	case slices.ContainsFunc(p.Items, func(i calendar.Item) bool { return !i.Closes.IsZero() }):
+		text += " Every coat whose window closes is inside it."
+	}
+	return text
+}
+
+// morning tells whether the can of the next coat may be opened on the day of the question.
+func (c *composer) morning() {
+	w := c.job.Boat.Work
+	if len(c.job.Boat.Weather.Forecast.Hours) == 0 {
+		return
+	}
+	m, ok, err := c.job.Morning(w.Begins(c.job.Boat.On, c.job.Boat.Weather.Zone))
+	if err != nil || !ok {
+		return // the plan was made of the same input
+	}
+	c.say("On the morning of %s: %s", c.job.Boat.On, c.finding(m.Finding))
+	c.list(c.findings(m.Why, finding.Fine))
+}
+
+// oneMorning is the answer for one moment, alone.
+func (c *composer) oneMorning(at time.Time) error {
+	if !c.job.Season.Planned() {
+		return finding.Faults{{Kind: finding.ErrMissing, Key: "work.days", Want: "the days on which somebody works: without a plan no coat is next"}}
+	}
+	m, ok, err := c.job.Morning(at)
+	if err != nil {
+		return err
+	}
+	c.head(1, strings.TrimSpace(c.job.Boat.Name+", "+calendar.Moment(at)))
+	if !ok {
+		c.say("The plan has no coat left to put on.")
+		return nil
+	}
+	c.say("%s", c.finding(m.Finding))
+	c.list(c.findings(m.Why, finding.Fine))
+	if !m.Next.IsZero() && m.Verdict < finding.Forbidden {
+		c.say("If not today: %s%s.", calendar.Moment(m.Next), pick(m.Sure, "", ", if what is measured then allows it"))
+	}
+	c.say("Local rules, the paint's own data sheet and what is read on the spot come before any forecast.")
+	return nil
+}
+
+func (c *composer) dayRows(turns []antifoul.Turn, p calendar.Calendar) [][]string {
+	var rows [][]string
+	last := ""
+	for _, it := range p.Items {
+		t := turns[it.Task]
+		for i, s := range it.Spans {
+			day := s.From.Format("Mon 2 Jan")
+			row := []string{pick(day == last, "", day), s.From.Format("15:04") + "–" + s.To.Format("15:04"), c.turn(t, it), "", ""}
+			if s.From.Equal(s.To) {
+				row[1] = "then"
+			}
+			if i > 0 {
+				row[2] = "goes on: " + row[2]
+			}
+			if len(t.Coats) > 0 && !it.Again {
+				row[3] = c.outlook(it)
+			}
+			if i == 0 {
+				row[4] = windowAndLast(it)
+			}
+			rows, last = append(rows, row), day
+		}
+	}
+	return rows
+}
+
+// turn tells what is done, the same coat on several parts once.
+func (c *composer) turn(t antifoul.Turn, it calendar.Item) string {
+	if len(t.Coats) == 0 {
+		return sentence(t.Name)
+	}
+	var what []string
+	var on [][]string
+	for _, k := range t.Coats {
+		text := k.What()
+		if k.Layer.For != compat.Undercoat {
+			text += ", " + k.Layer.Coating.Name
+		}
+		if k.Layer.Colour != "" {
+			text += " in " + c.colour(k.Layer.Colour)
+		}
+		i := slices.Index(what, text)
+		if i < 0 {
+			i, what, on = len(what), append(what, text), append(on, nil)
+		}
+		on[i] = append(on[i], k.Part)
+	}
+	var out []string
+	for i, text := range what {
+		out = append(out, sentence(and(on[i]))+": "+text)
+	}
+	text := strings.Join(out, "; ")
+	if t.Patch {
+		text = "Places where she stood. " + text
+	}
+	if it.Again {
+		text = "Abrade first, the window has closed. " + text
+	}
+	return text
+}
+
+// outlook tells the weather of a coat's hours and what follows from it.
+func (c *composer) outlook(it calendar.Item) string {
+	text := pick(it.Verdict == finding.Fine, "go", "measure first")
+	if it.Outlook.Air.Given() {
+		text += "; air " + c.span(it.Outlook.Air)
+	}
+	if it.Outlook.Surface.Given() {
+		text += ", surface " + c.span(it.Outlook.Surface)
+	}
+	if it.Outlook.Humidity.Given() {
+		text += fmt.Sprintf(", humidity %s", ends(it.Outlook.Humidity.Low, it.Outlook.Humidity.High, "%"))
+	}
+	return text
+}
+
+// span is a span of temperature in the reader's unit, to whole degrees.
+func (c *composer) span(s tables.Span) string {
+	if c.units == quantity.US {
+		return ends(s.Low*9/5+32, s.High*9/5+32, "°F")
+	}
+	return ends(s.Low, s.High, "°C")
+}
+
+func ends(low, high float64, unit string) string {
+	a, b := math.Floor(low+1e-9), math.Ceil(high-1e-9)
+	if a >= b {
+		return fmt.Sprintf("%.0f %s", b, unit)
+	}
+	return fmt.Sprintf("%.0f to %.0f %s", a, b, unit)
+}
+
+func windowAndLast(it calendar.Item) string {
+	var out []string
+	if !it.Closes.IsZero() && !it.Again {
+		out = append(out, "window "+it.Opens.Format("Mon 2 Jan 15:04")+" to "+it.Closes.Format("Mon 2 Jan 15:04"))
+	}
+	if !it.Last.IsZero() {
+		out = append(out, "by "+it.Last.Format("Mon 2 Jan 15:04")+", "+plural(int(it.Slack().Hours())/24, "day", "days")+" of slack")
+	}
+	return strings.Join(out, "; ")
+}
+
+func date(t time.Time) string { return t.Format("Mon 2 Jan 2006") }
+
+func (c *composer) moment(t time.Time) string { return calendar.Moment(t) }
