@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 
+	"boatyard.example/bottomwork/antifoul/calendar"
 	"boatyard.example/bottomwork/compat"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
@@ -43,6 +44,14 @@ func assume(b *tables.Book, x Boat) []Assumption {
 	say(len(x.Berths) == 0, "berth", "no place: the law was not asked")
 	say(!x.Work.Launch.Given() && !x.Work.LaunchOpen.Said(), "work.launch", "time ashore after painting is not judged")
 	say(x.Work.Hands == 0, "work.hands", "one pair of hands")
+	w := x.Work
+	say(!w.Planned(), "work.days", "no plan of days is made")
+	say(w.Planned() && w.Stop == 0, "work.from", "hands are there from "+clock(calendar.UsualStart)+" to "+clock(calendar.UsualStop))
+	say(w.Planned() && !w.SetUp.Given(), "work.set_up", fmt.Sprintf("%g h of each day go into setting up and clearing away", factor(b, "day-setup")))
+	say(w.Planned() && !w.Reserve.Given() && w.Launch.Given() && !w.LaunchOpen.True(), "work.reserve", fmt.Sprintf("%g days are to be left before the launch", factor(b, "launch-reserve")))
+	say(w.Planned() && len(x.Weather.Forecast.Hours) == 0, "work.forecast", "the weather of no hour is known: days are counted, and each morning decides")
+	say(w.Planned() && len(x.Weather.Forecast.Hours) == 0 && !x.Paint.Today.Given(), "paint.temperature", "windows are reckoned at the temperature at which they are stated")
+	say(w.Planned() && w.Shift.IsZero() && !w.Slings.True(), "work.shift", "the yard shifts the stands on its first working day after the coats")
 	say(x.Paint.By == "", "paint.by", "by roller")
 	say(!x.Paint.Reserve.Given(), "paint.reserve", "no reserve on top of the typical litres")
 	say(!x.Paint.Thinner.Given(), "paint.thinner", "unthinned")
@@ -76,3 +85,6 @@ func mayBlast(b *tables.Book, x Boat) bool {
 		return err == nil && m.Painted != tables.Never && slices.Contains(slices.Collect(m.Prepare()), finding.Blast)
 	})
 }
+
+// clock is a time of day, from minutes after midnight.
+func clock(minutes int) string { return fmt.Sprintf("%02d:%02d", minutes/60, minutes%60) }

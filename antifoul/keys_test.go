@@ -72,6 +72,7 @@ func plan(t *testing.T, text string) (*antifoul.Job, error) {
 	t.Helper()
 	boat, err := antifoul.ReadBoat(fstest.MapFS{
 		"boat.toml": {Data: []byte(text)}, "girths.csv": {Data: []byte(girths)}, "offsets.csv": {Data: []byte(offsets)},
+		"weather.csv": {Data: []byte(weatherSheet)}, "rain.csv": {Data: []byte(strings.Replace(weatherSheet, "04,14,0", "04,14,5", 1))},
 	}, "boat.toml")
 	if err != nil {
 		return nil, err
@@ -81,7 +82,11 @@ func plan(t *testing.T, text string) (*antifoul.Job, error) {
 
 // The tape and the lines of the test boat.
 const (
-	girths  = "at [m],girth [m]\n0,0.2\n2.25,2.4\n4.5,3.3\n6.75,2.9\n9,0.8\n"
+	girths = "at [m],girth [m]\n0,0.2\n2.25,2.4\n4.5,3.3\n6.75,2.9\n9,0.8\n"
+	// the first weekend is dry, the second wet, the third dry
+	weatherSheet = "date,low [degC],high [degC],rain [mm],wind [m/s]\n2027-04-03,04,14,0,3\n2027-04-04,4,14,0,3\n2027-04-05,4,14,0,3\n2027-04-06,4,14,0,3\n2027-04-07,4,14,0,3\n" +
+		"2027-04-08,4,14,0,3\n2027-04-09,4,14,0,3\n2027-04-10,4,14,3,3\n2027-04-11,4,14,3,3\n2027-04-12,4,14,0,3\n2027-04-13,4,14,0,3\n2027-04-14,4,14,0,3\n2027-04-15,4,14,0,3\n" +
+		"2027-04-16,4,14,0,3\n2027-04-17,4,14,0,3\n2027-04-18,4,14,0,3\n"
 	offsets = "at [m],half_breadth [m],height [m]\n0,0,0.5\n0,0,0.6\n4.5,0,0\n4.5,1.4,0.6\n9,0,0.4\n9,0.6,0.6\n"
 )
 
@@ -123,6 +128,12 @@ func digest(j *antifoul.Job) string {
 	fmt.Fprintln(&s, j.Waste)
 	say(j.OfWaste)
 	fmt.Fprintln(&s, j.Pads.Count, j.Boat.Work.Hours(j.Hours))
+	turns, days := j.Season.Shown()
+	for _, it := range days.Items {
+		fmt.Fprintln(&s, turns[it.Task].Name, it.Again, it.Spans, it.Verdict, it.Opens, it.Closes, it.Last)
+	}
+	say(days.Findings)
+	say(j.Season.Findings)
 	say(j.Legal)
 	say(j.Findings)
 	for _, c := range j.Cautions {
@@ -193,6 +204,7 @@ var keyCases = []struct{ key, old, new string }{
 	{"part.zone", `zone = "rudder"`, `zone = "propeller"`},
 	{"part.material", "name = \"hull\"\nzone = \"hull\"\nmaterial = \"grp\"", "name = \"hull\"\nzone = \"hull\"\nmaterial = \"aluminium\""},
 	{"part.area", `area = "1.2 m2"`, `area = "1.4 m2"`},
+	{"part.barrier", "area = \"1.2 m2\"", "area = \"1.2 m2\"\nbarrier = true"},
 	{"part.laminate", "area = \"1.2 m2\"", "area = \"1.2 m2\"\nlaminate = \"wet\""},
 	{"part.seen", "area = \"1.2 m2\"", "area = \"1.2 m2\"\nseen = [\"thumb-colours\"]"},
 	{"part.potential", "area = \"1.2 m2\"", "area = \"1.2 m2\"\npotential = \"-700 mV\"\nelectrode = \"silver-chloride\""},
@@ -226,6 +238,21 @@ var keyCases = []struct{ key, old, new string }{
 	{"work.hands", "hands = 2", "hands = 1"},
 	{"work.launch", "launch = 2027-05-20", "launch = 2027-11-20"},
 	{"work.launch_open", "launch = 2027-05-20", "launch = 2027-05-20\nlaunch_open = true"},
+	{"work.days", `days = ["Sat", "Sun"]`, `days = ["Wed"]`},
+	{"work.from", `from = "09:00"`, `from = "12:00"`},
+	{"work.until", `until = "17:00"`, `until = "13:00"`},
+	{"work.free", "until", "free = [2027-04-09]\nuntil"},
+	{"work.taken", "until", "taken = [2027-04-04]\nuntil"},
+	{"work.set_up", "until", "set_up = \"5 h\"\nuntil"},
+	{"work.reserve", "until", "reserve = \"40 d\"\nuntil"},
+	{"work.shift", "until", "shift = 2027-05-12\nuntil"},
+	{"work.slings", "until", "slings = true\nuntil"},
+	{"work.roof", "until", "roof = true\nuntil"},
+	{"work.forecast", `"weather.csv"`, `"rain.csv"`},
+	{"work.other.name", "[paint]", "[[work.other]]\nname = \"fit a log\"\nhours = \"2 h\"\n[paint]"},
+	{"work.other.hours", `hours = "2 h"`, `hours = "9 h"`},
+	{"work.other.on", `hours = "2 h"`, "hours = \"2 h\"\non = 2027-04-17"},
+	{"work.other.after_paint", `hours = "2 h"`, "hours = \"2 h\"\nafter_paint = true"},
 	{"paint.by", `by = "roller"`, `by = "airless-open"`},
 	{"paint.thinner", `by = "roller"`, "by = \"roller\"\nthinner = \"10 %\""},
 	{"paint.reserve", `by = "roller"`, "by = \"roller\"\nreserve = \"25 %\""},
@@ -275,7 +302,10 @@ var elsewhere = map[string][]string{
 	"hull.piece.length":   bilgeKeel,
 	"hull.piece.height":   bilgeKeel,
 	"paint.profile":       steel,
-	"record.coating":      looked, "record.launched": looked, "record.film": looked, "record.litres": looked, "record.look.on": looked, "record.look.zone": looked,
+	"work.days":           season, "work.from": season, "work.until": season, "work.free": season, "work.taken": season, "work.set_up": season, "work.reserve": season,
+	"work.shift": season, "work.slings": season, "work.roof": season, "work.forecast": season, "work.other.name": season,
+	"work.other.hours": other, "work.other.on": other, "work.other.after_paint": other,
+	"record.coating": looked, "record.launched": looked, "record.film": looked, "record.litres": looked, "record.look.on": looked, "record.look.zone": looked,
 	"record.look.signal": looked, "record.look.laid": looked, "record.look.film": looked, "record.look.readings": looked,
 	"record.coats":      {looked[0], strings.Replace(looked[1], "film = \"150 um\"", "litres = \"9 L\"\ncoats = 2", 1)},
 	"paint.temperature": tin,
@@ -283,6 +313,12 @@ var elsewhere = map[string][]string{
 	"tin.kit.base": tin, "tin.kit.hardener": tin, "tin.kit.price": tin, "tin.kit.batch": tin,
 	"tin.store.size": tin, "tin.store.count": tin, "tin.store.colour": tin, "tin.store.batch": tin,
 }
+
+// season is a plan of days with a forecast; other has other work in it.
+var (
+	season = []string{"launch = 2027-05-20", "launch = 2027-05-20\ndays = [\"Sat\", \"Sun\"]\nfrom = \"09:00\"\nuntil = \"17:00\"\nforecast = \"weather.csv\"", "draft = \"1.6 m\"", "draft = \"1.6 m\"\nstand_pairs = 3"}
+	other  = append(slices.Clone(season), "[paint]", "[[work.other]]\nname = \"fit a log\"\nhours = \"2 h\"\n[paint]")
+)
 
 // looked is a record of the film that is on her.
 var looked = []string{"[paint]", "[[record]]\ncoating = \"ablative-cuprous-multi\"\nlaunched = 2025-04-01\nfilm = \"150 um\"\n[[record.look]]\non = 2025-10-01\nzone = \"edges\"\nsignal = false\n" +
@@ -363,12 +399,12 @@ func TestElectrodeMatters(t *testing.T) {
 // wordsOnly are the keys that only name things for the reader; the report prints them, and no rule reads them.
 var wordsOnly = []string{"boat.name", "part.found.known_by"}
 
-var keyInReader = regexp.MustCompile(`(?:Text|Word|Int|YesNo|Date|Texts|Amount\[[a-z.A-Z]+\]|Range\[[a-z.A-Z]+\])\((?:(\w+), )?"([a-z_]+)"`)
+var keyInReader = regexp.MustCompile(`(?:Text|Word|Words|readClock|readDates|sheetName|Int|YesNo|Date|Texts|Amount\[[a-z.A-Z]+\]|Range\[[a-z.A-Z]+\])\((?:(\w+), )?"([a-z_]+)"`)
 
 // Every key that the reader reads stands in the list above, in the README, and the other way round.
 func TestKeysAreAllListed(t *testing.T) {
 	var read []string
-	for _, file := range []string{"read.go", "readputon.go"} {
+	for _, file := range []string{"read.go", "readwork.go", "readputon.go"} {
 		src, err := os.ReadFile(file)
 		if err != nil {
 			t.Fatal(err)

@@ -144,16 +144,16 @@ func (d Days) Begins(day quantity.Date, zone *time.Location) time.Time {
 func (d Days) handsOn() (start, stop int) {
 	start, stop = d.Start, d.Stop
 	if stop == 0 {
-		start, stop = usualStart, usualStop
+		start, stop = UsualStart, UsualStop
 	}
 	half := int(hours(d.SetUp) * 30)
 	return start + half, stop - half
 }
 
-// The day where nobody gave it.
+// The working day where nobody gave it, in minutes after midnight. Basis: assumption.
 const (
-	usualStart = 9 * 60
-	usualStop  = 17 * 60
+	UsualStart = 9 * 60
+	UsualStop  = 17 * 60
 )
 
 // Dry returns the whole days from the given day to launch; known is false when either is not given or the launch may slip.
