@@ -48,7 +48,7 @@ func ReadCSV(b *tables.Book, fsys fs.FS, name string, loc *time.Location) (Forec
 	byHour, byDay := has("time"), has("date")
 	switch {
 	case loc == nil:
-		faults = append(faults, noPlace)
+		noPlace(&faults)
 	case len(rows) == 0 && len(faults) == 0:
 		missing("hours", "at least one line of time and air, or of date, low and high")
 	case byHour && byDay:

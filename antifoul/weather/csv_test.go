@@ -72,12 +72,14 @@ func TestClockChanges(t *testing.T) {
 		{"America/New_York", "2027-11-07", []string{"00:00", "01:00", "01:00", "02:00"}, []int{-4, -4, -5, -5}},
 	} {
 		loc := zone(t, x.zone)
-		wall, offset := "time,air [degC]\n", "time,air [degC]\n"
+		var wall, offset strings.Builder
+		wall.WriteString("time,air [degC]\n")
+		offset.WriteString("time,air [degC]\n")
 		for i, c := range x.times {
-			wall += fmt.Sprintf("%s %s,10\n", x.date, c)
-			offset += fmt.Sprintf("%sT%s:00%+03d:00,10\n", x.date, c, x.offsets[i])
+			fmt.Fprintf(&wall, "%s %s,10\n", x.date, c)
+			fmt.Fprintf(&offset, "%sT%s:00%+03d:00,10\n", x.date, c, x.offsets[i])
 		}
-		for _, text := range []string{wall, offset} {
+		for _, text := range []string{wall.String(), offset.String()} {
 			f, err := read(text, loc)
 			if err != nil || len(f.Hours) != len(x.times) {
 				t.Errorf("%s, %s: %v", x.zone, x.date, err)

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"math/rand/v2"
+	"strings"
 	"testing"
 	"time"
 
@@ -39,11 +40,11 @@ func mixed(seed uint64, n int, measured float64) []weather.Hour {
 }
 
 func said(b *tables.Book, fs finding.List) string {
-	out := ""
+	var out strings.Builder
 	for _, f := range fs {
-		out += fmt.Sprintln(f.Rule, f.Verdict, b.Say(f, quantity.Metric), f.Basis)
+		fmt.Fprintln(&out, f.Rule, f.Verdict, b.Say(f, quantity.Metric), f.Basis)
 	}
-	return out
+	return out.String()
 }
 
 // Where every surface is measured a sky says of every coating what Judge says, word for word; and the verdict is the worst of its reasons everywhere.
