@@ -141,6 +141,7 @@ func TestFaultsOfHours(t *testing.T) {
 		"a gap":            {head + "2027-04-10 09:00,10\n2027-04-10 13:00,10\n", []string{"line 3.time: missing: read nothing from 2027-04-10 10:00 +00:00 to 2027-04-10 13:00 +00:00"}},
 		"twice":            {head + "2027-04-10 09:00,10\n2027-04-10 10:00,10\n2027-04-10 10:00,11\n2027-04-10 11:00,11\n", []string{"line 4.time: given twice"}},
 		"out of order":     {head + "2027-04-10 09:00,10\n2027-04-10 08:00,10\n2027-04-10 10:00,11\n", []string{"line 3.time: impossible"}},
+		"late, then twice": {head + "2027-04-10 09:00,10\n2027-04-10 08:00,10\n2027-04-10 10:00,11\n2027-04-10 10:00,11\n", []string{"line 3.time: impossible", "line 5.time: given twice"}},
 		"no full hour":     {head + "2027-04-10 09:30,10\n2027-04-10 10:30,10\n", []string{"line 2.time: not accepted", "line 3.time: not accepted"}},
 		"half an hour on":  {head + "2027-04-10 09:00,10\n2027-04-10 09:30,10\n", []string{"line 3.time: impossible", "line 3.time: not accepted"}},
 		"no time at all":   {head + "soon,10\n10/04/2027 9:00,10\n1066-10-14 09:00,10\n", []string{"line 2.time: not accepted", "line 3.time: not accepted", "line 4.time: impossible"}},
@@ -277,6 +278,11 @@ func TestDaysJoin(t *testing.T) {
 	}
 	if by(27, 6) != -3 || by(27, 14) != 2 || by(29, 7) != 0 || by(29, 15) != 25 {
 		t.Errorf("lows and highs at %g, %g; %g, %g", by(27, 6), by(27, 14), by(29, 7), by(29, 15))
+	}
+	// So it does in January at Sydney.
+	f, err = weather.Hourly(tables.Default(), []weather.Day{{Date: date(t, 2027, 1, 26), LowC: 18, HighC: 27, HumidityPct: 60}}, zone(t, "Australia/Sydney"))
+	if err != nil || f.Hours[7].AirC != 18 || f.Hours[15].AirC != 27 {
+		t.Errorf("at Sydney %g at seven, %g at three; %v", f.Hours[7].AirC, f.Hours[15].AirC, err)
 	}
 	// The dew point of a day whose humidity is given holds all day: that of 10 degC and 70 % is 4.78 degC, so at the low of 5 degC the air holds
 	// exp(17.62 × (4.78 ÷ 247.90 − 5 ÷ 248.12)) = 98.5 % and at the high of 15, exp(17.62 × (4.78 ÷ 247.90 − 15 ÷ 258.12)) = 50.4 %.

@@ -130,6 +130,11 @@ func TestCurveAgainstNormals(t *testing.T) {
 	if f.Hours[24+6].AirC != 13.7 || f.Hours[24+14].AirC != 23.4 {
 		t.Errorf("low %g at six, high %g at two", f.Hours[24+6].AirC, f.Hours[24+14].AirC)
 	}
+	// The first midnight is ten of the sixteen hours from such a high to such a low, 23.4 − 9.7 × (1 − cos(π × 10 ÷ 16)) ÷ 2 = 16.6940 degC; the last hour is
+	// nine after the last high, 23.4 − 9.7 × (1 − cos(π × 9 ÷ 16)) ÷ 2 = 17.6038 degC.
+	if first, last := f.Hours[0].AirC, f.Hours[71].AirC; math.Abs(first-16.6940) > 1e-4 || math.Abs(last-17.6038) > 1e-4 {
+		t.Errorf("%.4f in the first hour, %.4f in the last", first, last)
+	}
 	// Half way from low to high, at ten, the air is half way; a quarter of the time, at eight, a share of (1 − cos 45°) ÷ 2 = 0.14645 of it: 15.1205 degC.
 	if ten, eight := f.Hours[24+10].AirC, f.Hours[24+8].AirC; math.Abs(ten-18.55) > 1e-9 || math.Abs(eight-15.1205) > 1e-4 {
 		t.Errorf("%.4f at ten, %.4f at eight", ten, eight)

@@ -214,7 +214,25 @@ func TestBareTimberOnlyWhileItCools(t *testing.T) {
 			t.Errorf("%g degC in air of 10: %v", surface, why)
 		}
 	}
+	// Of two parts the one that still warms counts: on the way down a skin of plastic cools at once, a keel of lead is behind.
+	coat.On = []tables.Material{material(t, b, "grp"), material(t, b, "lead")}
+	two := at(t, b, air(append(steady(10, 24), 14, 18, 22, 21, 20)...), false)
+	if k := two.For(coat); !k.Why(27).Has(weather.RuleWarming) {
+		t.Errorf("lead in falling air: %v", k.Why(27))
+	}
+	coat.On = coat.On[:1]
+	if k := two.For(coat); k.Why(27).Has(weather.RuleWarming) {
+		t.Errorf("plastic in falling air: %v", k.Why(27))
+	}
+	// A surface that is measured hour by hour needs no material; what it does after the last is not known.
+	coat.On = nil
+	measured := air(10, 10, 10)
+	measured[0].SurfaceC, measured[1].SurfaceC, measured[2].SurfaceC = 10, 8, 9
+	if k := at(t, b, measured, false).For(coat); k.Why(0).Has(weather.RuleWarming) || !k.Why(1).Has(weather.RuleWarming) || k.Verdict(2) != finding.Ask {
+		t.Errorf("measured: %v, %v, %v", k.Why(0), k.Why(1), k.Why(2))
+	}
 	// Nobody knows whether a surface warms that nobody knows.
+	coat.On = []tables.Material{material(t, b, "wood-carvel")}
 	blind := air(10, weather.Unknown)
 	blind[1].SurfaceC = 10
 	if k := at(t, b, blind, false).For(coat); k.Verdict(1) != finding.Ask || !k.Why(1).Has(weather.RuleMeasure) {
