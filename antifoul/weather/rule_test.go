@@ -5,6 +5,7 @@ import (
 	"path/filepath"
 	"regexp"
 	"slices"
+	"strings"
 	"testing"
 	"time"
 
@@ -66,4 +67,17 @@ func TestEveryRuleIsSaid(t *testing.T) {
 		}
 	}
 	spoken(t, b, all)
+}
+
+func TestFactorsAreThere(t *testing.T) {
+	_, errAt := weather.At(&tables.Book{}, nil, false)
+	_, errDays := weather.Hourly(&tables.Book{}, nil, time.UTC)
+	if errAt == nil || errDays == nil {
+		t.Fatal("an empty book is enough")
+	}
+	for _, key := range weather.Factors() {
+		if _, err := tables.Default().Factor(key); err != nil || !strings.Contains(errAt.Error()+errDays.Error(), key) {
+			t.Errorf("%s: %v; nobody misses it in an empty book", key, err)
+		}
+	}
 }
