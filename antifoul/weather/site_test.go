@@ -275,6 +275,10 @@ func TestWets(t *testing.T) {
 		if why := k.WhyWets(0); k.Wets(0) != x.want || why.Worst() != x.want || !why.Has(x.rule) || len(why) != 1 {
 			t.Errorf("%s: %v, %v", name, k.Wets(0), why)
 		}
+		rains, condenses := k.Rains(0), k.Condenses(0)
+		if max(rains, condenses) != x.want || x.covered && rains != finding.Fine || (condenses != finding.Fine) != (x.rule == weather.RuleCondenses || x.rule == weather.RuleNearCondenses) {
+			t.Errorf("%s: rain %v, dew %v", name, rains, condenses)
+		}
 		spoken(t, b, k.WhyWets(0))
 	}
 	dark := air(20)
@@ -325,7 +329,7 @@ func TestWhatIsNotThere(t *testing.T) {
 		t.Errorf("measured, without a material: %v", k.Why(0))
 	}
 	for _, i := range []int{-1, 2} {
-		if k.Verdict(i) != finding.Ask || k.Wets(i) != finding.Ask || k.Why(i).Worst() != finding.Ask || k.WhyWets(i).Worst() != finding.Ask || !math.IsNaN(k.Surface(i).Low) {
+		if k.Verdict(i) != finding.Ask || k.Wets(i) != finding.Ask || k.Rains(i) != finding.Ask || k.Condenses(i) != finding.Ask || k.Why(i).Worst() != finding.Ask || k.WhyWets(i).Worst() != finding.Ask || !math.IsNaN(k.Surface(i).Low) {
 			t.Errorf("hour %d of 2 is known", i)
 		}
 	}
