@@ -48,7 +48,7 @@ func ReadCSV(b *tables.Book, fsys fs.FS, name string, loc *time.Location) (Forec
 	byHour, byDay := has("time"), has("date")
 	switch {
 	case loc == nil:
-		faults = append(faults, noPlace)
+		noPlace(&faults)
 	case len(rows) == 0 && len(faults) == 0:
 		missing("hours", "at least one line of time and air, or of date, low and high")
 	case byHour && byDay:
@@ -56,9 +56,9 @@ func ReadCSV(b *tables.Book, fsys fs.FS, name string, loc *time.Location) (Forec
 	case len(rows) > 0 && !byHour && !byDay:
 		missing("column time", "a column time for a sheet of hours, or date for a sheet of days")
 	case byHour:
-		return readHours(b, name, rows, loc, need(rows, "time", "air"), faults)
+		return readHours(b, name, rows, loc, need(rows, "time", "air"), &faults)
 	case byDay:
-		return readDays(b, name, rows, loc, need(rows, "date", "low", "high"), faults)
+		return readDays(b, name, rows, loc, need(rows, "date", "low", "high"), &faults)
 	}
 	return Forecast{}, faults.Err()
 }
@@ -76,9 +76,9 @@ func need(rows []*entry.Row, columns ...string) func(r *entry.Row) {
 	return func(r *entry.Row) { r.Need("a cell in each line", cells...) }
 }
 
-func readHours(b *tables.Book, name string, rows []*entry.Row, loc *time.Location, cells func(*entry.Row), faults finding.Faults) (Forecast, error) {
+func readHours(b *tables.Book, name string, rows []*entry.Row, loc *time.Location, cells func(*entry.Row), faults *finding.Faults) (Forecast, error) {
 	k, err := magnus(b)
-	note(&faults, err)
+	note(faults, err)
 	entry.Columns(rows, hourColumns...)
 	path := func(i int) string { return rows[i].Path() + "." }
 	dial := clockOf(loc)
@@ -100,18 +100,18 @@ func readHours(b *tables.Book, name string, rows []*entry.Row, loc *time.Locatio
 			h.HumidityPct = k.humidity(h.AirC, dew)
 		}
 	}
-	checkOrder(&faults, out.Hours, func(i int) string { return path(i) + "time" })
+	checkOrder(faults, out.Hours, func(i int) string { return path(i) + "time" })
 	for i := range out.Hours {
-		out.Hours[i].check(&faults, path(i))
+		out.Hours[i].check(faults, path(i))
 	}
-	if err := in(name, faults); err != nil {
+	if err := in(name, *faults); err != nil {
 		return Forecast{}, err
 	}
 	out.Notes = dewNote(fillHumidity(k, out.Hours))
 	return out, nil
 }
 
-func readDays(b *tables.Book, name string, rows []*entry.Row, loc *time.Location, cells func(*entry.Row), faults finding.Faults) (Forecast, error) {
+func readDays(b *tables.Book, name string, rows []*entry.Row, loc *time.Location, cells func(*entry.Row), faults *finding.Faults) (Forecast, error) {
 	entry.Columns(rows, dayColumns...)
 	path := func(i int) string { return rows[i].Path() + "." }
 	days := make([]Day, len(rows))
@@ -129,8 +129,8 @@ func readDays(b *tables.Book, name string, rows []*entry.Row, loc *time.Location
 			days[i].Date = d
 		}
 	}
-	checkDays(&faults, days, path)
-	if err := in(name, faults); err != nil {
+	checkDays(faults, days, path)
+	if err := in(name, *faults); err != nil {
 		return Forecast{}, err
 	}
 	out, err := hourly(b, days, loc, path)

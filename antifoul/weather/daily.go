@@ -64,7 +64,7 @@ func hourly(b *tables.Book, days []Day, loc *time.Location, path func(i int) str
 	var faults finding.Faults
 	checkDays(&faults, days, path)
 	if loc == nil {
-		faults = append(faults, noPlace)
+		noPlace(&faults)
 	}
 	k, err := magnus(b)
 	note(&faults, err)
@@ -111,7 +111,10 @@ func hourly(b *tables.Book, days []Day, loc *time.Location, path func(i int) str
 	return out, nil
 }
 
-var noPlace = finding.Fault{Kind: finding.ErrMissing, Key: "location", Want: "the place whose clock the times are of"}
+// noPlace notes that nobody said whose clock the times are of.
+func noPlace(faults *finding.Faults) {
+	*faults = append(*faults, finding.Fault{Kind: finding.ErrMissing, Key: "location", Want: "the place whose clock the times are of"})
+}
 
 // checkDays notes days that do not follow one another and weather that cannot be.
 func checkDays(faults *finding.Faults, days []Day, path func(i int) string) {

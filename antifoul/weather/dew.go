@@ -84,18 +84,13 @@ func (k coefficients) humidity(airC, dewC float64) float64 {
 	return 100 * math.Exp(float64(k.b*dewC/(k.c+dewC))-float64(k.b*airC/(k.c+airC)))
 }
 
-func magnus(b *tables.Book) (k coefficients, err error) {
-	for _, v := range []struct {
-		to  *float64
-		key string
-	}{{&k.b, "wmo-no-8-b"}, {&k.c, "wmo-no-8-c"}} {
-		row, err := b.Value(v.key)
-		if err != nil {
-			return k, err
-		}
-		*v.to = row.Value.Typical
-	}
-	return k, nil
+func magnus(b *tables.Book) (coefficients, error) {
+	var faults finding.Faults
+	row, err := b.Value("wmo-no-8-b")
+	note(&faults, err)
+	at, err := b.Value("wmo-no-8-c")
+	note(&faults, err)
+	return coefficients{row.Value.Typical, at.Value.Typical}, faults.Err()
 }
 
 func text(f float64) string { return strconv.FormatFloat(f, 'g', 6, 64) }

@@ -29,7 +29,10 @@ type Hour struct {
 func Judge(b *tables.Book, c tables.Coating, h Hour) finding.List {
 	l := limitsOf(b, Coat{Coating: c}, false)
 	m := moment{humidity: h.HumidityPct, dew: Unknown, rain: h.RainMM, wind: h.WindMS, coldest: exactly(h.SurfaceC), warmest: exactly(h.SurfaceC), rise: Unknown}
-	if k, err := magnus(b); err == nil && inAir(h.AirC) && inHumidity(h.HumidityPct) {
+	switch k, err := magnus(b); {
+	case !inHumidity(h.HumidityPct):
+		m.humidity = Unknown
+	case err == nil && inAir(h.AirC):
 		m.dew = k.dew(h.AirC, h.HumidityPct)
 	}
 	return l.findings(&m)

@@ -122,38 +122,74 @@ func either(out *mark, is bool, sure mark, may bool, near mark) {
 	}
 }
 
-// findings gives every reason in words' order: surface, moisture, rain, wind, warming.
+// reason is what one mark says.
+type reason struct {
+	when mark
+	rule finding.ID
+	say  func(l *limits, m *moment) ([]finding.Fact, []finding.Basis)
+}
+
+// reasons are in the order in which they are given: surface, moisture, rain, wind, warming.
+var reasons = []reason{
+	{noSurface, RuleMeasure, measure("the temperature of the surface, on its coldest part")},
+	{tooCold, RuleCold, tooFar},
+	{nearCold, RuleNearCold, tooFar},
+	{tooHot, RuleHot, tooFarUp},
+	{nearHot, RuleNearHot, tooFarUp},
+	{noMoisture, RuleMeasure, measure("temperature and humidity of the air")}, // or a book that has no limits to hold them against
+	{tooHumid, RuleHumid, func(l *limits, m *moment) ([]finding.Fact, []finding.Basis) {
+		return []finding.Fact{percent("humidity", m.humidity), percent("limit", l.humid)}, []finding.Basis{l.humidBasis}
+	}},
+	{tooDewy, RuleDew, tooNearDew},
+	{nearDew, RuleNearDew, tooNearDew},
+	{noRain, RuleMeasure, measure("whether it rains on the place of work")},
+	{rains, RuleRain, func(*limits, *moment) ([]finding.Fact, []finding.Basis) {
+		return nil, []finding.Basis{{Kind: finding.CommonPractice}}
+	}},
+	{noWind, RuleMeasure, measure("the wind at the place of work")},
+	{blows, RuleWind, func(l *limits, m *moment) ([]finding.Fact, []finding.Basis) {
+		by := l.coat.By
+		return []finding.Fact{speed("wind", m.wind), {Name: "limit", Value: by.WindMax}, {Name: "by", Value: by.Name}}, []finding.Basis{by.Basis("wind_max")}
+	}},
+	{noRise, RuleMeasure, measure("whether the surface grows warmer")},
+	{warms, RuleWarming, func(l *limits, m *moment) ([]finding.Fact, []finding.Basis) {
+		return []finding.Fact{{Name: "rise", Value: m.rise}}, l.surface(m.coldest, finding.Basis{Kind: finding.CommonPractice})
+	}},
+}
+
+func measure(what string) func(*limits, *moment) ([]finding.Fact, []finding.Basis) {
+	return func(*limits, *moment) ([]finding.Fact, []finding.Basis) {
+		return []finding.Fact{{Name: "what", Value: what}}, []finding.Basis{{Kind: finding.Derived}}
+	}
+}
+
+func tooFar(l *limits, m *moment) ([]finding.Fact, []finding.Basis) {
+	c := l.coat.Coating
+	return []finding.Fact{surface(m.coldest), {Name: "limit", Value: c.ApplyMin}}, l.surface(m.coldest, c.Basis("apply_min"))
+}
+
+func tooFarUp(l *limits, m *moment) ([]finding.Fact, []finding.Basis) {
+	c := l.coat.Coating
+	return []finding.Fact{surface(m.warmest), {Name: "limit", Value: c.ApplyMax}}, l.surface(m.warmest, c.Basis("apply_max"))
+}
+
+func tooNearDew(l *limits, m *moment) ([]finding.Fact, []finding.Basis) {
+	return []finding.Fact{surface(m.coldest), degrees("dew", m.dew), degrees("least", m.dew+l.spread)}, l.surface(m.coldest, l.spreadBasis)
+}
+
+// findings gives every reason against the coat, or the one that there is none.
 func (l *limits) findings(m *moment) finding.List {
-	marks, c := l.marks(m), l.coat.Coating
+	marks, name := l.marks(m), l.coat.Coating.Name
 	if marks == 0 {
-		return finding.List{{Rule: RuleMayPaint, Verdict: finding.Fine, About: c.Name, Basis: []finding.Basis{{Kind: finding.Derived}}}}
+		return finding.List{{Rule: RuleMayPaint, Verdict: finding.Fine, About: name, Basis: []finding.Basis{{Kind: finding.Derived}}}}
 	}
 	var out finding.List
-	add := func(when mark, rule finding.ID, basis []finding.Basis, facts ...finding.Fact) {
-		if marks&when != 0 {
-			out = append(out, finding.Finding{Rule: rule, Verdict: when.verdict(), About: c.Name, Facts: facts, Basis: basis})
+	for _, r := range reasons {
+		if marks&r.when != 0 {
+			facts, basis := r.say(l, m)
+			out = append(out, finding.Finding{Rule: r.rule, Verdict: r.when.verdict(), About: name, Facts: facts, Basis: basis})
 		}
 	}
-	ask := func(when mark, what string) {
-		add(when, RuleMeasure, []finding.Basis{{Kind: finding.Derived}}, finding.Fact{Name: "what", Value: what})
-	}
-	cold, hot := finding.Fact{Name: "limit", Value: c.ApplyMin}, finding.Fact{Name: "limit", Value: c.ApplyMax}
-	dew, least := degrees("dew", m.dew), degrees("least", m.dew+l.spread)
-	ask(noSurface, "the temperature of the surface, on its coldest part")
-	add(tooCold, RuleCold, l.surface(m.coldest, c.Basis("apply_min")), surface(m.coldest), cold)
-	add(nearCold, RuleNearCold, l.surface(m.coldest, c.Basis("apply_min")), surface(m.coldest), cold)
-	add(tooHot, RuleHot, l.surface(m.warmest, c.Basis("apply_max")), surface(m.warmest), hot)
-	add(nearHot, RuleNearHot, l.surface(m.warmest, c.Basis("apply_max")), surface(m.warmest), hot)
-	ask(noMoisture, "temperature and humidity of the air") // or a book that has no limits to hold them against
-	add(tooHumid, RuleHumid, []finding.Basis{l.humidBasis}, percent("humidity", m.humidity), percent("limit", l.humid))
-	add(tooDewy, RuleDew, l.surface(m.coldest, l.spreadBasis), surface(m.coldest), dew, least)
-	add(nearDew, RuleNearDew, l.surface(m.coldest, l.spreadBasis), surface(m.coldest), dew, least)
-	ask(noRain, "whether it rains on the place of work")
-	add(rains, RuleRain, []finding.Basis{{Kind: finding.CommonPractice}})
-	ask(noWind, "the wind at the place of work")
-	add(blows, RuleWind, []finding.Basis{l.coat.By.Basis("wind_max")}, speed("wind", m.wind), finding.Fact{Name: "limit", Value: l.coat.By.WindMax}, finding.Fact{Name: "by", Value: l.coat.By.Name})
-	ask(noRise, "whether the surface grows warmer")
-	add(warms, RuleWarming, l.surface(m.coldest, finding.Basis{Kind: finding.CommonPractice}), finding.Fact{Name: "rise", Value: m.rise})
 	return out
 }
 

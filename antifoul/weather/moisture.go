@@ -15,7 +15,7 @@ func fillHumidity(k coefficients, hours []Hour) int {
 		}
 		for i := from; i < to; i++ {
 			if h := &hours[i]; !known(h.HumidityPct) && known(h.AirC) {
-				h.HumidityPct = min(100, k.humidity(h.AirC, low))
+				h.HumidityPct = k.humidity(h.AirC, low)
 				filled++
 			}
 		}

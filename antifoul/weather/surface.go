@@ -6,6 +6,9 @@ import (
 	"boatyard.example/bottomwork/tables"
 )
 
+// Factors lists the keys of the rows of the factor table that this package asks for.
+func Factors() []string { return []string{"surface-error", "day-low-hour", "day-high-hour"} }
+
 // estimate is the surface of one material through the hours, in degC: from where to where, and typical.
 type estimate struct {
 	low, typical, high []float64

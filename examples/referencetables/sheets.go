@@ -62,10 +62,18 @@ func (w *writer) actives(c tables.Coating) string {
 	return strings.Join(out, "; ")
 }
 
+// lag is nothing for what is never painted.
+func lag(m tables.Material) string {
+	if m.Lag.High == 0 {
+		return ""
+	}
+	return numbers(m.Lag)
+}
+
 func (w *writer) surfaces() {
-	w.sheet("Materials and fittings", "What each takes: fine, only over a barrier, ask its maker, or never.", "material", "painted", "cuprous oxide", "metallic copper", "other copper", "copper-free", "barrier", "film of the barrier", "old copper may stay", "preparation")
+	w.sheet("Materials and fittings", "What each takes: fine, only over a barrier, ask its maker, or never.", "material", "painted", "cuprous oxide", "metallic copper", "other copper", "copper-free", "barrier", "film of the barrier", "old copper may stay", "preparation", "hours behind the air")
 	for m := range w.book.Materials() {
-		w.row(m.Row, m.Name, string(m.Painted), string(m.Cuprous), string(m.Metallic), string(m.Other), string(m.Free), string(m.Barrier), w.show(m.Film), yes(m.OldCopper), actions(m.Prepare()))
+		w.row(m.Row, m.Name, string(m.Painted), string(m.Cuprous), string(m.Metallic), string(m.Other), string(m.Free), string(m.Barrier), w.show(m.Film), yes(m.OldCopper), actions(m.Prepare()), lag(m))
 	}
 	w.sheet("Signs of an old film", "What may be seen, and which films it speaks for and against. One that settles rules out.", "sign", "to see it", "what is seen", "for", "against", "settles")
 	for s := range w.book.Signs() {
@@ -115,9 +123,9 @@ func (w *writer) work() {
 	for s := range w.book.Seasons() {
 		w.row(s.Row, s.Name, span(s.After), s.Says)
 	}
-	w.sheet("Losses", "Practical rate = theoretical rate × (1 − loss).", "way", "loss", "left in tray and can, each coat")
+	w.sheet("Losses", "Practical rate = theoretical rate × (1 − loss).", "way", "loss", "left in tray and can, each coat", "most wind")
 	for l := range w.book.Losses() {
-		w.row(l.Row, l.Name, w.show(l.Share), w.show(l.Residue))
+		w.row(l.Row, l.Name, w.show(l.Share), w.show(l.Residue), w.show(l.WindMax))
 	}
 	w.sheet("Cans", "Sizes on sale.", "size", "coating", "price")
 	for c := range w.book.Cans() {
