@@ -62,6 +62,7 @@ func (w crewing) turns(j *Job, schemes []Scheme) []Turn {
 			}
 		}
 	}
+	w.dry(out)
 	other(false)
 	for _, t := range j.Order {
 		if t.Do == finding.Mask {
@@ -72,6 +73,19 @@ func (w crewing) turns(j *Job, schemes []Scheme) []Turn {
 	out = append(out, w.patches(j, schemes)...)
 	other(true)
 	return out
+}
+
+// dry lets the surface dry after the last work that leaves it wet.
+func (w crewing) dry(turns []Turn) {
+	for i := len(turns) - 1; i >= 0; i-- {
+		row, _ := w.book.Step(turns[i].Do)
+		if row.Dries.Given() {
+			if !turns[i].Wait.Given() {
+				turns[i].Wait = row.Dries
+			}
+			return
+		}
+	}
 }
 
 // crew is the time of the crew for hours of one hand.
@@ -264,7 +278,7 @@ func (w crewing) patches(j *Job, schemes []Scheme) []Turn {
 	}
 	if rate, ok := w.book.Hours(finding.Abrade); ok {
 		name, _ := w.book.Step(finding.Abrade)
-		out = append(out, Turn{Do: finding.Abrade, Patch: true, Task: calendar.Task{Name: name.Name + " (places where she stood)", Hours: w.crew(w.hours(hours(rate, j.Pads.Area, 1)))}})
+		out = append(out, Turn{Do: finding.Abrade, Patch: true, Task: calendar.Task{Name: name.Name + " (places where she stood)", Wait: name.Dries, Hours: w.crew(w.hours(hours(rate, j.Pads.Area, 1)))}})
 	}
 	for r := range deepest(rounds) {
 		var on []TurnCoat

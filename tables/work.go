@@ -85,6 +85,7 @@ type StepRow struct {
 	Hours    quantity.Range[float64] // of one hand, for a square metre
 	Job      quantity.Range[float64] // hours for the whole job, of one hand or of the yard, for work that is not counted by the square metre
 	Dry      bool                    // rain stops it
+	Dries    quantity.Duration       // it leaves the surface wet: how long before a coat goes on; not given: it does not
 	Wait     quantity.Duration       // that passes before the next work, beside the hours; not given: none
 	Says     string                  // what to do, in a painter's words
 	Hold     string                  // what must be true before going on; empty when nothing is checked
@@ -95,10 +96,12 @@ type StepRow struct {
 func (s StepRow) Cautions() iter.Seq[string] { return slices.Values(s.cautions) }
 
 func readStep(r *entry.Row) StepRow {
-	s := StepRow{Row: readRow(r), Says: r.Text("says"), Hold: r.Text("hold"), Wait: entry.Amount[quantity.Duration](r, "wait"), cautions: r.Texts("cautions")}
+	s := StepRow{Row: readRow(r), Says: r.Text("says"), Hold: r.Text("hold"), Wait: entry.Amount[quantity.Duration](r, "wait"), Dries: entry.Amount[quantity.Duration](r, "dries"), cautions: r.Texts("cautions")}
 	s.Hours, _ = r.Floats("hours_m2", 0, 20)
 	s.Job, _ = r.Floats("hours", 0, 100)
 	s.Dry = r.YesNo("dry").True()
+	notNegative(r, "wait", s.Wait)
+	notNegative(r, "dries", s.Dries)
 	r.Need("text", "says")
 	r.Need("[low, typical, high] hours of one hand a square metre", "hours_m2")
 	return s

@@ -71,14 +71,14 @@ func TestCalendarTimesAgainstRFC5545(t *testing.T) {
 	if got := clock(time.Date(2007, time.November, 4, 1, 30, 0, 0, time.FixedZone("EDT", -4*3600)).In(newYork), true); got != "20071104T013000" {
 		t.Errorf("first 1:30: %s", got)
 	}
-	// Section 3.6.1, pages 54 and 55: a reminder, transparent to searches for busy time; and the end of an all-day event, the day after its last.
+	// Section 3.6.1, pages 54 and 55: a reminder, here with hours that are taken; and the end of an all-day event, the day after its last.
 	cal := written(t, time.Date(1997, time.September, 1, 13, 0, 0, 0, time.UTC), "", event{
 		uid: "19970901T130000Z-123402@example.com", summary: "Laurel is in sensitivity awareness class.",
 		start: time.Date(1997, time.April, 1, 16, 30, 0, 0, time.UTC), end: time.Date(1997, time.April, 2, 1, 0, 0, 0, time.UTC),
 	}, event{uid: "20070423T123432Z-541111@example.com", day: onDay(t, "2007-07-08")})
 	for key, want := range map[string]string{
 		"UID": "19970901T130000Z-123402@example.com", "DTSTAMP": "19970901T130000Z", "DTSTART": "19970401T163000Z", "DTEND": "19970402T010000Z",
-		"SUMMARY": "Laurel is in sensitivity awareness class.", "TRANSP": "TRANSPARENT",
+		"SUMMARY": "Laurel is in sensitivity awareness class.",
 	} {
 		if got := cal.events[0][key]; got != want {
 			t.Errorf("%s is %q, want %q", key, got, want)

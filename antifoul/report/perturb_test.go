@@ -93,7 +93,7 @@ func stages(t *testing.T) []stage {
 		}
 		return strings.NewReplacer(changes...).Replace(string(text))
 	}
-	first := []string{file("bottomjob/demo.toml"), file("boats/sloop.toml"), file("boats/taped.toml")}
+	first := []string{file("bottomjob/demo.toml"), file("boats/sloop.toml"), file("boats/taped.toml"), file("boats/late.toml")}
 	more := []string{
 		file("boats/planing.toml"), file("boats/steel.toml"), file("boats/trailer.toml"), file("boats/steel-measured.toml"),
 		file("boats/sloop.toml", `by = "roller"`, `by = "air-spray"`, `[wishes]`, "[wishes]\nracing_finish = true\nbiocide = \"less\"",
@@ -116,12 +116,12 @@ func stages(t *testing.T) []stage {
 // sheets are the CSV files that lie beside the example boats.
 var sheets = sync.OnceValue(func() map[string][]byte {
 	out := map[string][]byte{}
-	for _, name := range []string{"girths.csv", "steel-gauge.csv"} {
-		data, err := os.ReadFile("../../examples/boats/" + name)
+	for _, name := range []string{"boats/girths.csv", "boats/steel-gauge.csv", "boats/late-weather.csv", "bottomjob/demo-weather.csv"} {
+		data, err := os.ReadFile("../../examples/" + name)
 		if err != nil {
 			panic(err)
 		}
-		out[name] = data
+		out[path.Base(name)] = data
 	}
 	return out
 })

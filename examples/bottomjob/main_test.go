@@ -80,6 +80,11 @@ func TestReports(t *testing.T) {
 		{"taped.txt", []string{"-boat", boats + "taped.toml"}, exitDone},
 		{"steel-measured.txt", []string{"-boat", boats + "steel-measured.toml"}, exitDone},
 		{"trailer.txt", []string{"-boat", boats + "trailer.toml"}, exitDone},
+		{"late.txt", []string{"-boat", boats + "late.toml"}, exitDone},
+		{"late.ics", []string{"-boat", boats + "late.toml", "-format", "icalendar", "-zone", "Europe/London"}, exitDone},
+		{"morning-go.txt", []string{"-morning", "2027-04-16 11:00"}, exitDone},
+		{"morning-wait.txt", []string{"-zone", "Europe/Stockholm", "-morning", "2027-04-16 09:00", "-units", "us"}, exitDone},
+		{"morning-none.txt", []string{"-morning", "2027-04-10 08:00"}, exitDone},
 		{"yard.txt", []string{"-boat", boats + "sloop.toml", "-tables", "../yard", "-short"}, exitDone},
 		{"nothing.txt", []string{"-boat", "testdata/nothing.toml"}, exitNothing},
 	} {
@@ -99,7 +104,8 @@ func TestBadInput(t *testing.T) {
 		t.Errorf("exit %d, printed %q, want exit %d and nothing", code, out, exitBadInput)
 	}
 	golden(t, "bad.txt", bad)
-	for _, args := range [][]string{{"-boat", "no-such.toml"}, {"-tables", "no-such-folder"}, {"-format", "papyrus"}, {"-units", "cubits"}, {"-nonsense"}, {"boat.toml"}} {
+	for _, args := range [][]string{{"-boat", "no-such.toml"}, {"-tables", "no-such-folder"}, {"-format", "papyrus"}, {"-units", "cubits"}, {"-zone", "Atlantis"}, {"-morning", "at eight"}, {"-boat", "../boats/sloop.toml", "-format", "icalendar"},
+		{"-boat", "../boats/sloop.toml", "-morning", "2027-04-10 08:00"}, {"-nonsense"}, {"boat.toml"}} {
 		if code, out, bad := call(t, args...); code != exitBadInput || out != "" || bad == "" {
 			t.Errorf("%v: exit %d, printed %q, said %q", args, code, out, bad)
 		}
