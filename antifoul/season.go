@@ -25,6 +25,7 @@ const (
 	RuleSlowRates    finding.ID = "season-slow-rates"
 	RuleDryingOut    finding.ID = "season-drying-out"
 	RuleSections     finding.ID = "season-blast-by-sections"
+	RuleSlings       finding.ID = "season-slings"
 )
 
 // Season is the plan of days. It is zero where the boat file names no days on which anybody works.
@@ -95,6 +96,9 @@ func (j *Job) season(b *tables.Book, boat Boat) error {
 	j.drying(b, boat)
 	if slices.ContainsFunc(turns, func(t Turn) bool { return t.Do == finding.Blast }) {
 		s.Findings = append(s.Findings, finding.Finding{Rule: RuleSections, Verdict: finding.Caution, Basis: []finding.Basis{{Kind: finding.CommonPractice}}})
+	}
+	if boat.Work.Slings.True() && slices.ContainsFunc(turns, func(t Turn) bool { return t.Patch && len(t.Coats) > 0 }) {
+		s.Findings = append(s.Findings, finding.Finding{Rule: RuleSlings, Verdict: finding.Caution, Basis: []finding.Basis{{Kind: finding.Assumption}}})
 	}
 	if s.Calendar.Fits {
 		return nil

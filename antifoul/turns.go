@@ -244,7 +244,7 @@ func breathing(b *tables.Book, boat Boat, schemes []Scheme) map[string]bool {
 }
 
 // patches are the turns on the places under stands, blocks and chains: after the yard has shifted them, or in the slings on the day before the
-// launch, where only antifouling goes on.
+// launch, where one working coat of antifouling goes on and nothing else.
 func (w crewing) patches(j *Job, schemes []Scheme) []Turn {
 	if len(j.Patches) == 0 {
 		return nil
@@ -261,12 +261,15 @@ func (w crewing) patches(j *Job, schemes []Scheme) []Turn {
 	var rounds [][]TurnCoat // of each part
 	var parts []string
 	for _, p := range j.Patches {
-		if slings && p.Coating.Role != tables.Antifouling {
+		if slings && (p.Coating.Role != tables.Antifouling || p.For != compat.Working) {
 			continue
 		}
 		coats := laidOn(schemes, p)
 		if coats == 0 {
 			continue
+		}
+		if slings {
+			coats = 1 // between the lift and the water there is time for one
 		}
 		i := slices.Index(parts, p.Part)
 		if i < 0 {

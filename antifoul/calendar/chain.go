@@ -55,27 +55,34 @@ func chain(slots []slot, links []link) ([]placed, int64, bool) {
 	if n == 0 || n > mostSlots {
 		return nil, noWay, false
 	}
+	spare := costs{n: n}
 	var done []*layer // of the units of the links, one after another; before a coat those of doing again
 	var prev *layer   // of the last unit
 	for i := range links {
 		l := &links[i]
 		if !l.whole {
 			for u := range l.units {
-				prev = unit(slots, prev, pick(u == 0, l.opens, nil), l.may, 0)
-				done = append(done, prev)
+				next := unit(slots, prev, spare.take(), pick(u == 0, l.opens, nil), l.may, 0)
+				spare.back(prev)
+				prev, done = next, append(done, next)
 			}
 			continue
 		}
 		anew := prev
 		for u := range l.redo() {
-			anew = unit(slots, anew, pick(u == 0, l.opens, nil), nil, pick(u == 0, aAgain, 0))
-			done = append(done, anew)
+			next := unit(slots, anew, spare.take(), pick(u == 0, l.opens, nil), nil, pick(u == 0, aAgain, 0))
+			if anew != prev {
+				spare.back(anew)
+			}
+			anew, done = next, append(done, next)
 		}
 		if l.redo() == 0 {
 			anew = nil
 		}
-		prev = coat(slots, prev, anew, l)
-		done = append(done, prev)
+		next := coat(slots, prev, anew, spare.take(), l)
+		spare.back(prev)
+		spare.back(anew)
+		prev, done = next, append(done, next)
 	}
 	end, best := -1, noWay
 	for s, c := range prev.cost {
@@ -89,6 +96,30 @@ func chain(slots []slot, links []link) ([]placed, int64, bool) {
 	return trace(links, done, end), best, true
 }
 
+// costs are rows of numbers, one a slot, that are used again: only those of the last layers are wanted at any time.
+type costs struct {
+	n    int
+	rows [][]int64
+}
+
+func (c *costs) take() []int64 {
+	k := len(c.rows)
+	if k == 0 {
+		return make([]int64, c.n)
+	}
+	row := c.rows[k-1]
+	c.rows = c.rows[:k-1]
+	return row
+}
+
+// back takes the layer's costs back; its parents stay.
+func (c *costs) back(l *layer) {
+	if l != nil {
+		c.rows = append(c.rows, l.cost)
+		l.cost = nil
+	}
+}
+
 // redo is how many slots of work go before the link when its window has closed.
 func (l *link) redo() int {
 	if l.closes == nil {
@@ -98,9 +129,9 @@ func (l *link) redo() int {
 }
 
 // unit is one slot of work that may be parted. It begins no earlier than opens says; nil: in any later slot.
-func unit(slots []slot, prev *layer, opens []int32, may []byte, extra int64) *layer {
+func unit(slots []slot, prev *layer, cost []int64, opens []int32, may []byte, extra int64) *layer {
 	n := len(slots)
-	out := &layer{make([]int64, n), make([]int16, n)}
+	out := &layer{cost, make([]int16, n)}
 	add, best, today := 0, pointed{noWay, 0}, pointed{noWay, 0}
 	for s := range n {
 		out.cost[s] = noWay
@@ -166,9 +197,9 @@ func marked(mark byte) int64 {
 }
 
 // coat is whole work. It follows prev inside its window, or what was done again in any later slot.
-func coat(slots []slot, prev, anew *layer, l *link) *layer {
+func coat(slots []slot, prev, anew *layer, cost []int64, l *link) *layer {
 	n := len(slots)
-	out := &layer{make([]int64, n), make([]int16, n)}
+	out := &layer{cost, make([]int16, n)}
 	for s := range n {
 		out.cost[s] = noWay
 	}

@@ -1,6 +1,7 @@
 package calendar
 
 import (
+	"fmt"
 	"time"
 
 	"boatyard.example/bottomwork/antifoul/weather"
@@ -23,12 +24,12 @@ type climate struct {
 	mean   [24]float64
 	usual  float64 // NaN: nobody knows
 	grid   *grid
-	paces  map[string]*paced
+	views  map[string]*view // one for all layers that see the same weather
 }
 
 // newClimate prepares the forecast. Its faults are those of weather.At.
 func newClimate(b *tables.Book, g *grid, c Conditions, roof bool) (*climate, error) {
-	out := &climate{grid: g, usual: weather.Unknown, paces: map[string]*paced{}}
+	out := &climate{grid: g, usual: weather.Unknown, views: map[string]*view{}}
 	if c.Usual.Given() {
 		out.usual = c.Usual.Float(quantity.Celsius)
 	}
@@ -72,36 +73,47 @@ func (c *climate) means(hours []weather.Hour) {
 // sky is one layer's view of the hours.
 type sky struct {
 	*climate
-	*weather.Sky
+	*view
 	layer Layer
-	*paced
 }
 
-// paced is how far the clock of a coating has gone by the beginning of each hour of the grid: hours at its row's temperature.
-type paced struct{ slow, fast []float64 }
+// view is what all layers of one coating on the same materials see: how far its clock has gone by the beginning of each hour of the grid, in
+// hours at its row's temperature, and what becomes of a film that ends then.
+type view struct {
+	*weather.Sky
+	slow, fast []float64
+	drying     []byte // of each hour, one more than what dries returns; 0: nobody has asked
+}
 
 func (c *climate) of(b *tables.Book, l Layer) (*sky, error) {
 	clock, err := ClockOf(b, l.Coating)
 	if err != nil {
 		return nil, err
 	}
-	s := &sky{climate: c, Sky: c.site.For(l.Coat), layer: l}
-	key := l.Coating.Key
-	for _, m := range l.On {
-		key += "," + m.Key
+	s := &sky{climate: c, layer: l}
+	key := l.sees()
+	if s.view = c.views[key]; s.view != nil {
+		return s, nil
 	}
-	if c.paces[key] == nil {
-		n := len(c.grid.dates)
-		p := &paced{make([]float64, n+1), make([]float64, n+1)}
-		for h := range n {
-			low, high := s.surface(h, clock.at)
-			p.slow[h+1] = p.slow[h] + clock.Slow(low)
-			p.fast[h+1] = p.fast[h] + clock.Fast(high)
-		}
-		c.paces[key] = p
+	n := len(c.grid.dates)
+	s.view = &view{Sky: c.site.For(l.Coat), slow: make([]float64, n+1), fast: make([]float64, n+1), drying: make([]byte, n+1)}
+	c.views[key] = s.view
+	for h := range n {
+		low, high := s.surface(h, clock.at)
+		s.slow[h+1] = s.slow[h] + clock.Slow(low)
+		s.fast[h+1] = s.fast[h] + clock.Fast(high)
 	}
-	s.paced = c.paces[key]
 	return s, nil
+}
+
+// sees is everything by which one layer's weather differs from another's.
+func (l Layer) sees() string {
+	c := &l.Coating
+	key := fmt.Sprint(c.Key, c.Packs, c.Carrier, c.At, c.TouchDry, c.RainSafe, c.ApplyMin, c.ApplyMax, l.By.WindMax, l.Falling)
+	for _, m := range l.On {
+		key += "," + m.Key + fmt.Sprint(m.Lag)
+	}
+	return key
 }
 
 // known reports whether the forecast tells of the hour.
@@ -138,6 +150,13 @@ const mostDrying = 96
 
 // dries is what becomes of the layer when it ends at the beginning of the hour: no dew before it is touch-dry, no rain before it is rain-safe.
 func (c *sky) dries(end int) byte {
+	if c.drying[end] == 0 {
+		c.drying[end] = 1 + c.dried(end)
+	}
+	return c.drying[end] - 1
+}
+
+func (c *sky) dried(end int) byte {
 	out := fine
 	touch, rain := hours(c.layer.Coating.TouchDry), hours(c.layer.Coating.RainSafe)
 	for h := end; h-end <= mostDrying && h+1 < len(c.slow); h++ {

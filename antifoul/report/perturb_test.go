@@ -6,6 +6,7 @@ import (
 	"hash/fnv"
 	"io/fs"
 	"maps"
+	"math"
 	"os"
 	"path"
 	"slices"
@@ -20,10 +21,12 @@ import (
 	"github.com/shopspring/decimal"
 
 	"boatyard.example/bottomwork/antifoul"
+	"boatyard.example/bottomwork/antifoul/calendar"
 	"boatyard.example/bottomwork/antifoul/law"
 	"boatyard.example/bottomwork/antifoul/leach"
 	"boatyard.example/bottomwork/antifoul/report"
 	"boatyard.example/bottomwork/antifoul/wear"
+	"boatyard.example/bottomwork/antifoul/weather"
 	"boatyard.example/bottomwork/compat"
 	"boatyard.example/bottomwork/compat/galvanic"
 	"boatyard.example/bottomwork/compat/oldfilm"
@@ -39,6 +42,7 @@ import (
 var unread = map[string]string{
 	"active.formula":   "chemistry to be cited beside the copper share",
 	"can.name":         "a report says the size",
+	"drying.name":      "what the row is for, for whoever changes it",
 	"criterion.says":   "the question behind a weight, for whoever changes it",
 	"factor.name":      "what the number is, for whoever replaces it",
 	"supply.packs":     "the loader takes no other number than 2: a coat has one pack or two",
@@ -49,7 +53,6 @@ var unread = map[string]string{
 	"sampling.name":    "what the line is, for whoever cites it",
 	"sampling.repeats": "cited; which readings were repeated is the surveyor's to say",
 	"source.kind":      "what sort of document it is",
-	"step.name":        "a report says what to do instead",
 	"threshold.worse":  "the loader refuses the other word, since repair and strip then stand on the wrong sides",
 	"law.within":       "a law's own words tell the time",
 
@@ -108,7 +111,7 @@ func stages(t *testing.T) []stage {
 	}
 	return []stage{
 		func(b *tables.Book) string { return told(b, first) },
-		surfaces, pairs, amounts, berths, oldFilms, metals, gauges,
+		surfaces, pairs, amounts, berths, oldFilms, metals, gauges, days,
 		func(b *tables.Book) string { return told(b, more) },
 	}
 }
@@ -129,7 +132,7 @@ var sheets = sync.OnceValue(func() map[string][]byte {
 // likely is the stage that answers from the table, where it is not the first.
 var likely = map[string]int{
 	"material": 1, "zone": 1, "overcoat": 2, "condition": 2, "hull_form": 3, "area_method": 3, "supply": 3, "piece": 3, "loss": 3, "law": 4, "place": 4,
-	"active": 4, "sign": 5, "threshold": 5, "potential": 6, "protection": 6, "electrode": 6, "sampling": 7, "profile": 7, "acceptance": 7, "instrument": 7,
+	"active": 4, "sign": 5, "threshold": 5, "potential": 6, "protection": 6, "electrode": 6, "sampling": 7, "profile": 7, "acceptance": 7, "instrument": 7, "drying": 8,
 }
 
 // aboard is a boat file with the files that it may name.
@@ -208,6 +211,57 @@ func pairs(b *tables.Book) string {
 		for state := range b.Conditions() {
 			said(b, &out, compat.Over(b, next, compat.Layer{Coating: next, State: tables.Condition(state.Key)}))
 		}
+	}
+	return out.String()
+}
+
+// days are two coats of everything, on everything and by every way of putting it on, in a fortnight of cold nights, hot noons, rain, wind and dew.
+func days(b *tables.Book) string {
+	var out strings.Builder
+	start := time.Date(2027, 4, 5, 0, 0, 0, 0, time.UTC)
+	var hours []weather.Hour
+	for i := range 14 * 24 {
+		day, h := i/24, float64(i%24)
+		air := 2 + 2*float64(day) + 6*math.Sin(math.Pi*(h-8)/12)
+		hour := weather.Hour{At: start.Add(time.Duration(i) * time.Hour), AirC: air, SurfaceC: weather.Unknown, HumidityPct: 83 - 3.5*(air-2-2*float64(day)), WindMS: float64(day % 9)}
+		if day%2 == 0 && h > 14 {
+			hour.RainMM = 1
+		}
+		hours = append(hours, hour)
+	}
+	from, _ := quantity.NewDate(2027, 4, 5)
+	when := calendar.Days{Launch: from.AddDays(14), Weekdays: []time.Weekday{0, 1, 2, 3, 4, 5, 6}, Start: 6 * 60, Stop: 21 * 60}
+	tell := func(tasks ...calendar.Task) {
+		c, err := calendar.Arrange(b, tasks, when, from, calendar.Conditions{Forecast: weather.Forecast{Hours: hours}})
+		fmt.Fprintln(&out, err)
+		for _, it := range c.Items {
+			fmt.Fprintln(&out, it.Task, it.Again, it.Spans, it.Verdict, it.Opens, it.Closes, it.Last)
+		}
+		said(b, &out, c.Findings)
+	}
+	coats := func(x weather.Coat) {
+		k := x.Coating
+		l := calendar.Layer{Coat: x, Opens: k.OvercoatMin, Closes: k.OvercoatMax, Again: 2, Cures: k.LaunchMin, Stands: k.AirNew, Late: true}
+		tell(calendar.Task{Name: "one", Hours: 3, Layers: []calendar.Layer{l}}, calendar.Task{Name: "two", Hours: 3, Layers: []calendar.Layer{l}}, calendar.Task{Name: "three", Hours: 3, Layers: []calendar.Layer{l}})
+		if m, err := calendar.Today(b, calendar.Task{Name: "one", Hours: 3, Layers: []calendar.Layer{l}}, when, start.AddDate(0, 0, 6).Add(17*time.Hour), calendar.Conditions{Forecast: weather.Forecast{Hours: hours}}); err == nil {
+			said(b, &out, append(m.Why, m.Finding))
+		}
+	}
+	grp, _ := b.Material("grp")
+	for c := range b.Coatings() {
+		if c.ApplyMin.Given() {
+			coats(weather.Coat{Coating: c, On: []tables.Material{grp}})
+		}
+	}
+	paint, _ := b.Coating("ablative-cuprous-multi")
+	for m := range b.Materials() {
+		coats(weather.Coat{Coating: paint, On: []tables.Material{m}, Falling: m.Breathes})
+	}
+	for l := range b.Losses() {
+		coats(weather.Coat{Coating: paint, On: []tables.Material{grp}, By: l})
+	}
+	for s := range b.Steps() {
+		tell(calendar.Task{Name: s.Name, Hours: 12, Dry: s.Dry, Wait: s.Wait}, calendar.Task{Name: "one", Hours: 3, Layers: []calendar.Layer{{Coat: weather.Coat{Coating: paint, On: []tables.Material{grp}}}}})
 	}
 	return out.String()
 }
@@ -641,7 +695,10 @@ func TestEveryFieldDecides(t *testing.T) {
 		if err != nil {
 			return false // the loader does not take it: another value
 		}
-		order := []int{0, 1, 2, 3, 4, 5, 6, 7, 8}
+		order := make([]int, len(all))
+		for i := range order {
+			order[i] = i
+		}
 		first := likely[cells[0].table]
 		order[0], order[first] = first, 0
 		for _, i := range order {

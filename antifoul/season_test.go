@@ -1,0 +1,362 @@
+package antifoul_test
+
+import (
+	"fmt"
+	"os"
+	"slices"
+	"strings"
+	"testing"
+	"testing/fstest"
+	"time"
+
+	"boatyard.example/bottomwork/antifoul"
+	"boatyard.example/bottomwork/antifoul/calendar"
+	"boatyard.example/bottomwork/compat"
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
+)
+
+// seasonal is a boat file of two parts; %s stand for the hull's material and what is said of it, for the keel's material, and for the work.
+const seasonal = `
+[boat]
+name = "Test boat"
+date = 2027-05-01
+[hull]
+kind = "fin-keel-yacht"
+length = "9 m"
+beam = "3 m"
+draft = "1.6 m"
+stand_pairs = 3
+[[part]]
+name = "hull"
+zone = "hull"
+%s
+[[part.found]]
+coating = "bare"
+state = "sound"
+[[part]]
+name = "keel"
+zone = "keel"
+material = "%s"
+area = "3 m2"
+[[part.found]]
+coating = "bare"
+state = "sound"
+[use]
+haul_out_every = "24 months"
+growth = "medium"
+water = "salt"
+under_way = "200 h"
+[work]
+hands = 2
+days = ["Sat", "Sun"]
+from = "08:00"
+until = "18:00"
+%s
+[paint]
+temperature = "20 degC"
+[wishes]
+coating = "ablative-cuprous-multi"
+`
+
+func inSeason(t *testing.T, hull, keel, work string) *antifoul.Job {
+	t.Helper()
+	j, err := plan(t, fmt.Sprintf(seasonal, hull, keel, work))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return j
+}
+
+const barrierOnGRP = "material = \"grp\"\nlaminate = \"dry\"\nbarrier = true"
+
+// Undercoats of all parts end together and coats above them begin together, so that the coat over each one is in the very next turn: that is what
+// its window is held against.
+func TestCoatsStandDirectlyOverEachOther(t *testing.T) {
+	for _, hull := range []string{barrierOnGRP, "material = \"grp\"", "material = \"steel\"", "material = \"aluminium\"", "material = \"wood-carvel\""} {
+		for _, keel := range []string{"cast-iron", "lead", "steel", "grp"} {
+			j := inSeason(t, hull, keel, "launch_open = true")
+			on := map[string][]int{} // part: the turns of its coats
+			for i, turn := range j.Season.Turns {
+				for _, k := range turn.Coats {
+					if !turn.Patch {
+						on[k.Part] = append(on[k.Part], i)
+					}
+				}
+			}
+			for _, s := range j.Schemes {
+				want := 0
+				for _, k := range s.Coats {
+					want += k.Layer.Coats
+				}
+				turns := on[s.Part]
+				if len(turns) != want {
+					t.Errorf("%s, %s: the %s has %d coats in the plan and %d in its scheme", hull, keel, s.Part, len(turns), want)
+				}
+				for n := 1; n < len(turns); n++ {
+					if turns[n] != turns[n-1]+1 {
+						t.Errorf("%s, %s: coat %d of the %s is in turn %d, the one below it in turn %d", hull, keel, n+1, s.Part, turns[n], turns[n-1])
+					}
+				}
+			}
+			if len(j.Season.Calendar.Items) == 0 {
+				t.Errorf("%s, %s: no plan: %v", hull, keel, j.Season.Calendar.Findings)
+			}
+		}
+	}
+}
+
+func coatsOf(turns []antifoul.Turn, part string, role tables.Role, patch bool) int {
+	n := 0
+	for _, turn := range turns {
+		for _, k := range turn.Coats {
+			if turn.Patch == patch && k.Part == part && k.Layer.Coating.Role == role {
+				n++
+			}
+		}
+	}
+	return n
+}
+
+// What is given up when the launch is too near, in the trade's order (common practice): the whole barrier on sound GRP, then the third working
+// coat; on metal never the barrier; on a wet laminate there is none to give up, only the wish for it.
+func TestWhatIsGivenUp(t *testing.T) {
+	for name, c := range map[string]struct {
+		hull, keel, launch string
+		rules              []finding.ID
+		never              []finding.ID
+		hullBarrier        int // coats that are left
+		fits               bool
+	}{
+		"time enough":             {barrierOnGRP, "lead", "2027-09-15", nil, []finding.ID{antifoul.RuleLeaveBarrier, antifoul.RuleLeaveCoat}, -1, true},
+		"no time for the barrier": {barrierOnGRP, "lead", "2027-06-05", []finding.ID{antifoul.RuleLeaveBarrier, antifoul.RuleFits}, []finding.ID{antifoul.RuleNotEven}, 0, true},
+		"no time at all":          {barrierOnGRP, "lead", "2027-05-03", []finding.ID{antifoul.RuleLeaveBarrier, antifoul.RuleNotEven}, []finding.ID{antifoul.RuleFits}, 0, false},
+		"steel":                   {"material = \"steel\"", "steel", "2027-05-17", []finding.ID{antifoul.RuleKeepBarrier, antifoul.RuleNotEven}, []finding.ID{antifoul.RuleLeaveBarrier}, -1, false},
+		"aluminium":               {"material = \"aluminium\"", "aluminium", "2027-05-10", []finding.ID{antifoul.RuleNotEven}, []finding.ID{antifoul.RuleLeaveBarrier}, -1, false},
+		"a wet laminate":          {"material = \"grp\"\nlaminate = \"wet\"\nbarrier = true", "lead", "2027-06-12", []finding.ID{antifoul.RuleWetBarrier}, []finding.ID{antifoul.RuleLeaveBarrier}, 0, false},
+	} {
+		t.Run(name, func(t *testing.T) {
+			j := inSeason(t, c.hull, c.keel, "launch = "+c.launch)
+			s := j.Season
+			for _, r := range c.rules {
+				if !s.Findings.Has(r) {
+					t.Errorf("no %s in %v", r, s.Findings)
+				}
+			}
+			for _, r := range c.never {
+				if s.Findings.Has(r) {
+					t.Errorf("%s in %v", r, s.Findings)
+				}
+			}
+			turns, shown := s.Shown()
+			left := coatsOf(turns, "hull", tables.Barrier, false)
+			if c.hullBarrier >= 0 && left != c.hullBarrier || c.hullBarrier < 0 && left != coatsOf(s.Turns, "hull", tables.Barrier, false) {
+				t.Errorf("%d coats of barrier are left on the hull", left)
+			}
+			if coatsOf(s.Turns, "hull", tables.Barrier, false) == 0 && c.hullBarrier >= 0 {
+				t.Error("there was no barrier to give up")
+			}
+			if patches := coatsOf(turns, "hull", tables.Barrier, true); (patches == 0) != (left == 0) {
+				t.Errorf("%d coats of barrier on the places where she stood, %d on the hull", patches, left)
+			}
+			if shown.Fits != c.fits {
+				t.Errorf("fits: %v, %v", shown.Fits, shown.Findings)
+			}
+			for _, f := range s.Findings {
+				if said := j.Book.Say(f, 1); strings.Contains(said, "not stated") || strings.ContainsAny(said, "{}") {
+					t.Error(said)
+				}
+			}
+		})
+	}
+}
+
+// A launch moved day by day from too near to far off goes through the trade's order and never back: nothing given up less with less time.
+func TestGivingUpIsMonotone(t *testing.T) {
+	was := -1
+	for day := 3; day <= 150; day += 5 {
+		launch := time.Date(2027, 5, day, 0, 0, 0, 0, time.UTC).Format("2006-01-02")
+		s := inSeason(t, barrierOnGRP, "lead", "launch = "+launch).Season
+		turns, shown := s.Shown()
+		score := 0 // 0 not in time, 1 less a coat too, 2 less the barrier, 3 whole
+		switch {
+		case !shown.Fits:
+		case len(turns) == len(s.Turns):
+			score = 3
+		case s.Findings.Has(antifoul.RuleLeaveCoat):
+			score = 1
+		default:
+			score = 2
+		}
+		if score < was {
+			t.Errorf("launch on %s: %d after %d", launch, score, was)
+		}
+		was = score
+	}
+	if was != 3 {
+		t.Errorf("with five months the season is still too short: %d", was)
+	}
+}
+
+// The third working coat is what is left out after the barrier, and the report says from when she is then painted again.
+func TestThirdCoatIsLeft(t *testing.T) {
+	text := strings.Replace(fmt.Sprintf(seasonal, "material = \"grp\"", "grp", "launch = 2027-05-19"), `haul_out_every = "24 months"`, `haul_out_every = "36 months"`, 1)
+	j, err := plan(t, text)
+	if err != nil {
+		t.Fatal(err)
+	}
+	hull, ok := j.Scheme("hull")
+	at := slices.IndexFunc(hull.Coats, func(k antifoul.Coat) bool { return k.Layer.For == compat.Working })
+	if !ok || hull.Coats[at].Layer.Coats < 3 {
+		t.Fatalf("the hull has %d working coats: too few to give one up", hull.Coats[at].Layer.Coats)
+	}
+	if j.Season.Calendar.Fits {
+		t.Fatal("there is time for all of it")
+	}
+	i := slices.IndexFunc(j.Season.Findings, func(f finding.Finding) bool { return f.Rule == antifoul.RuleLeaveCoat && f.About == "hull" })
+	if i < 0 {
+		t.Fatalf("no coat is left out: %v", j.Season.Findings)
+	}
+	said := j.Book.Say(j.Season.Findings[i], 1)
+	if !strings.Contains(said, fmt.Sprintf("%d instead of %d", hull.Coats[at].Layer.Coats-1, hull.Coats[at].Layer.Coats)) || strings.Contains(said, "not reckoned") {
+		t.Error(said)
+	}
+	if kept := hull.Coats[at].Layer.Coats; coatsOf(j.Season.Turns, "hull", tables.Antifouling, false)-coatsOf(j.Season.Kept, "hull", tables.Antifouling, false) != 1 {
+		t.Errorf("of %d working coats not one was left out", kept)
+	}
+}
+
+// Drying out is read once a month, and no coat stands before the reading that may match the one before.
+func TestDryingOut(t *testing.T) {
+	j := inSeason(t, "material = \"grp\"\nlaminate = \"wet\"\nbarrier = true", "lead", "launch_open = true")
+	if len(j.Season.Drying) != 1 || j.Season.Drying[0].Part != "hull" || len(j.Season.Drying[0].Readings) < 3 {
+		t.Fatalf("%+v", j.Season.Drying)
+	}
+	d := j.Season.Drying[0]
+	if d.Readings[0].DaysUntil(d.Earliest) != 28 || !d.Readings[1].Equal(d.Earliest) {
+		t.Errorf("read on %v, first coat from %s", d.Readings, d.Earliest)
+	}
+	for _, it := range j.Season.Calendar.Items {
+		turn := j.Season.Turns[it.Task]
+		for _, k := range turn.Coats {
+			if k.Part == "hull" && !turn.Patch && it.Start().Format("2006-01-02") < d.Earliest.String() {
+				t.Errorf("%s on %s, before %s", turn.Name, it.Start(), d.Earliest)
+			}
+		}
+	}
+}
+
+// In the slings, the day before the launch, nothing but antifouling goes on.
+func TestSlings(t *testing.T) {
+	j := inSeason(t, barrierOnGRP, "lead", "slings = true\nlaunch = 2027-09-19")
+	if !j.Season.Calendar.Fits {
+		t.Fatalf("no plan: %v", j.Season.Calendar.Findings)
+	}
+	patches := 0
+	for _, it := range j.Season.Calendar.Items {
+		turn := j.Season.Turns[it.Task]
+		if turn.Do == finding.Shift && it.Start().Format("2006-01-02") != "2027-09-18" {
+			t.Errorf("she hangs from %s", it.Start())
+		}
+		if !turn.Patch || len(turn.Coats) == 0 {
+			continue
+		}
+		patches++
+		for _, k := range turn.Coats {
+			if k.Layer.Coating.Role != tables.Antifouling {
+				t.Errorf("%s in the slings", k.Layer.Coating.Name)
+			}
+		}
+	}
+	if patches == 0 {
+		t.Error("nothing is painted in the slings")
+	}
+}
+
+// One morning: the coat of the day, and only that.
+func TestMorningOfThePlan(t *testing.T) {
+	j := inSeason(t, "material = \"grp\"", "lead", "launch_open = true")
+	first := slices.IndexFunc(j.Season.Calendar.Items, func(it calendar.Item) bool { return len(j.Season.Turns[it.Task].Coats) > 0 })
+	start := j.Season.Calendar.Items[first].Start()
+	for _, c := range []struct {
+		now  time.Time
+		want finding.Verdict
+	}{
+		{start, finding.Ask}, // no forecast: measure
+		{start.Add(-time.Hour), finding.Ask},
+		{start.AddDate(0, 0, -1), finding.Forbidden},
+	} {
+		m, ok, err := j.Morning(c.now)
+		if err != nil || !ok || m.Verdict != c.want || m.Turn.Name != j.Season.Turns[j.Season.Calendar.Items[first].Task].Name {
+			t.Errorf("%s: %v, %v, %v, %s", c.now, m.Verdict, ok, err, m.Turn.Name)
+		}
+	}
+	if _, ok, err := j.Morning(start.AddDate(2, 0, 0)); ok || err != nil {
+		t.Errorf("two years later: %v, %v", ok, err)
+	}
+}
+
+// A barrier that is wanted is built on the bare surface, and its wish is told.
+func TestWantedBarrier(t *testing.T) {
+	with := inSeason(t, barrierOnGRP, "lead", "launch_open = true")
+	without := inSeason(t, "material = \"grp\"\nlaminate = \"dry\"", "lead", "launch_open = true")
+	if coatsOf(with.Season.Turns, "hull", tables.Barrier, false) == 0 || coatsOf(without.Season.Turns, "hull", tables.Barrier, false) != 0 {
+		t.Error("the barrier stands in the wrong scheme")
+	}
+	text := fmt.Sprintf(seasonal, "material = \"wood-carvel\"\nbarrier = true", "lead", "launch_open = true")
+	_, err := antifoul.ReadBoat(fstest.MapFS{"boat.toml": {Data: []byte(text)}}, "boat.toml")
+	if err == nil || !strings.Contains(err.Error(), "part[hull].barrier") {
+		t.Errorf("a barrier on carvel planking: %v", err)
+	}
+}
+
+// Faults of the work come all at once, with their keys and the sheet's own lines.
+func TestFaultsOfTheWork(t *testing.T) {
+	text := fmt.Sprintf(seasonal, "material = \"grp\"", "lead", `launch = 2027-04-01
+shift = 2027-04-02
+reserve = "-2 d"
+set_up = "30 h"
+free = [2027-04-01, "soon"]
+forecast = "weather.csv"
+[[work.other]]
+name = "log"
+hours = "-3 h"
+on = 2027-04-01`)
+	text = strings.Replace(strings.Replace(text, `from = "08:00"`, `from = "25:00"`, 1), `"Sat", "Sun"`, `"Sat", "Sunday"`, 1)
+	sheet := "time,air [degC],humidity [%]\n2027-05-01 08:00,10,104\n2027-05-01 10:00,10,60\n2027-05-01 10:00,10,60\n"
+	_, err := antifoul.ReadBoat(fstest.MapFS{"boat.toml": {Data: []byte(text)}, "weather.csv": {Data: []byte(sheet)}}, "boat.toml")
+	if err == nil {
+		t.Fatal("no fault")
+	}
+	for _, want := range []string{"work.launch", "work.shift", "work.reserve", "work.set_up", "work.free", "work.from", "work.days", "work.other[1].hours", "work.other[1].on", "weather.csv: line 2", "104", "weather.csv: line 3", "weather.csv: line 4"} {
+		if !strings.Contains(err.Error(), want) {
+			t.Errorf("%s is not told in:\n%v", want, err)
+		}
+	}
+}
+
+// Same boat, same plan; and the demonstration's plan is one that a reader of its file can follow: no coat outside the crew's hours.
+func TestDemonstrationPlan(t *testing.T) {
+	read := func() *antifoul.Job {
+		x, err := antifoul.ReadBoat(os.DirFS("../examples/bottomjob"), "demo.toml")
+		if err != nil {
+			t.Fatal(err)
+		}
+		j, err := antifoul.Plan(tables.Default(), x)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return j
+	}
+	a, b := read(), read()
+	if fmt.Sprint(a.Season.Calendar.Items, a.Season.Findings) != fmt.Sprint(b.Season.Calendar.Items, b.Season.Findings) {
+		t.Error("two plans of one boat differ")
+	}
+	for _, it := range a.Season.Calendar.Items {
+		for _, s := range it.Spans {
+			if turn := a.Season.Turns[it.Task]; !turn.Yard && s.To.After(s.From) && (s.From.Hour() < 9 || s.To.Hour() > 17) {
+				t.Errorf("%s from %s to %s", turn.Name, s.From, s.To)
+			}
+		}
+	}
+}
