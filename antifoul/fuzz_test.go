@@ -27,7 +27,11 @@ func FuzzReadBoat(f *testing.F) {
 	if err != nil {
 		f.Fatal(err)
 	}
-	for _, name := range []string{"sloop", "steel", "steel-measured", "planing", "taped", "trailer"} {
+	weatherSheet, err := os.ReadFile("../examples/boats/late-weather.csv")
+	if err != nil {
+		f.Fatal(err)
+	}
+	for _, name := range []string{"sloop", "steel", "steel-measured", "planing", "taped", "trailer", "late"} {
 		text, err := os.ReadFile("../examples/boats/" + name + ".toml")
 		if err != nil {
 			f.Fatal(err)
@@ -39,10 +43,13 @@ func FuzzReadBoat(f *testing.F) {
 	for _, text := range newSections {
 		f.Add(base + text)
 	}
+	f.Add(strings.Replace(base, "[paint]", "days = [\"Sat\", \"Mon\"]\nfrom = \"00:00\"\nuntil = \"24:00\"\nfree = [2027-04-07]\ntaken = [2027-04-12]\nset_up = \"30 min\"\nreserve = \"1 d\"\nshift = 2027-05-10\n"+
+		"slings = true\nroof = true\nforecast = \"late-weather.csv\"\n[[work.other]]\nname = \"log\"\nhours = \"300 min\"\non = 2027-04-17\nafter_paint = true\n[paint]", 1))
 	book := tables.Default()
 	f.Fuzz(func(t *testing.T, text string) {
 		files := sheets(text)
 		files["steel-gauge.csv"] = &fstest.MapFile{Data: sheet}
+		files["late-weather.csv"] = &fstest.MapFile{Data: weatherSheet}
 		files["girths.csv"] = &fstest.MapFile{Data: []byte(girths)}
 		files["offsets.csv"] = &fstest.MapFile{Data: []byte(offsets)}
 		boat, err := antifoul.ReadBoat(files, "boat.toml")
