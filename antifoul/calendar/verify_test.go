@@ -213,8 +213,11 @@ func (v *verifier) window(before *coat, start time.Time) (early bool, past int, 
 		}
 		if l.Closes.Given() && v.passed(before.task, i, true, before.from, start) > given(l.Closes)+1e-9 {
 			past++
-			again += l.Again
 		}
+		again += l.Again // what went on at once is abraded at once
+	}
+	if past == 0 {
+		again = 0
 	}
 	return early, past, again
 }
@@ -258,7 +261,6 @@ func (v *verifier) breaches(tb testing.TB, p calendar.Calendar) []string {
 			free = free.Add(time.Duration(given(t.Wait) * float64(time.Hour)))
 		}
 		if len(t.Layers) == 0 {
-			last = nil
 			if t.Yard {
 				if hours < t.Hours {
 					bad("%s: %g hours for %g", t.Name, hours, t.Hours)
@@ -266,9 +268,16 @@ func (v *verifier) breaches(tb testing.TB, p calendar.Calendar) []string {
 				done, laid = 0, 0
 				continue
 			}
+			last = nil // the crew has worked on the film
+			if t.On.Given() {
+				done, laid = 0, 0
+			}
 			done, laid = done+t.Hours, laid+hours
 			if laid != math.Ceil(done) {
 				bad("%s: %g hours laid so far for %g", t.Name, laid, done)
+			}
+			if t.Wait.Given() || t.On.Given() {
+				done, laid = 0, 0
 			}
 			continue
 		}
