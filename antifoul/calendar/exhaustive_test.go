@@ -121,7 +121,9 @@ func (s *search) next(task, i int, free time.Time, last *coat) {
 	}
 	need := 0.0
 	for _, l := range s.tasks[last.task].Layers {
-		need += l.Again
+		if l.Closes.Given() {
+			need += l.Again
+		}
 	}
 	s.again++
 	s.hours(int(math.Ceil(need)), i, free, open, func(i int, end time.Time) { put(i, end, true) })
@@ -184,18 +186,18 @@ func smallJob(tb testing.TB, r *rand.Rand) job {
 	var j job
 	j.c.Zone = time.UTC
 	j.from = day(tb, "2027-04-12")
-	j.d = calendar.Days{Free: every(tb, "2027-04-12", 1+r.IntN(3)), Start: 60 * (7 + r.IntN(4)), SetUp: h(0)}
-	j.d.Stop = j.d.Start + 60*(2+r.IntN(3))
+	j.d = calendar.Days{Free: every(tb, "2027-04-12", 2+r.IntN(2)), Start: 60 * (7 + r.IntN(4)), SetUp: h(0)}
+	j.d.Stop = j.d.Start + 60*(3+r.IntN(2))
 	if r.IntN(2) == 0 {
 		j.d.Launch = j.from.AddDays(2 + r.IntN(3))
 		j.d.Reserve = h(24 * int64(r.IntN(2)))
 	}
 	if r.IntN(4) > 0 {
-		wet := r.IntN(4)
+		wet := r.IntN(3)
 		j.c.Forecast = run(on(tb, time.UTC, "2027-04-12 00:00"), 24*(1+r.IntN(4)), func(_ int, at time.Time) weather.Hour {
-			w := weather.Hour{AirC: float64(8 + r.IntN(20)), SurfaceC: weather.Unknown, HumidityPct: float64(40 + r.IntN(35)), WindMS: 1}
+			w := weather.Hour{AirC: float64(10 + r.IntN(18)), SurfaceC: weather.Unknown, HumidityPct: float64(40 + r.IntN(25)), WindMS: 1}
 			w.SurfaceC = w.AirC
-			if at.Hour() > 6 && r.IntN(12) < wet {
+			if at.Hour() > 6 && r.IntN(30) < wet {
 				w.RainMM = 1
 			}
 			if r.IntN(12) == 0 {
@@ -203,16 +205,16 @@ func smallJob(tb testing.TB, r *rand.Rand) job {
 			}
 			return w
 		})
-		j.c.Usual = degC(int64(10 + r.IntN(15)))
+		j.c.Usual = degC(int64(12 + r.IntN(12)))
 	}
 	late := r.IntN(8) // one coat at most should be fresh
 	for n := range 2 + r.IntN(3) {
-		t := calendar.Task{Name: fmt.Sprintf("task %d", n), Hours: float64(1 + r.IntN(2))}
+		t := calendar.Task{Name: fmt.Sprintf("task %d", n), Hours: float64(1 + r.IntN(5)/4)}
 		if r.IntN(5) > 0 || n == 0 {
 			l := calendar.Layer{Coat: weather.Coat{Coating: coating(tb, b, keys[r.IntN(len(keys))])}, Again: 1, Late: n == late}
-			l.Opens = h(int64(r.IntN(10)))
+			l.Opens = h(int64(r.IntN(6)))
 			if r.IntN(3) > 0 {
-				l.Closes = h(int64(10 + r.IntN(20)))
+				l.Closes = h(int64(6 + r.IntN(30)))
 			}
 			if r.IntN(2) == 0 {
 				l.Cures = h(int64(r.IntN(60)))

@@ -214,7 +214,9 @@ func (v *verifier) window(before *coat, start time.Time) (early bool, past int, 
 		if l.Closes.Given() && v.passed(before.task, i, true, before.from, start) > given(l.Closes)+1e-9 {
 			past++
 		}
-		again += l.Again // what went on at once is abraded at once
+		if l.Closes.Given() {
+			again += l.Again // what went on at once is abraded at once, as far as it ever closes
+		}
 	}
 	if past == 0 {
 		again = 0
