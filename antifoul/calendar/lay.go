@@ -6,6 +6,7 @@ import (
 	"sort"
 	"time"
 
+	"boatyard.example/bottomwork/antifoul/weather"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/quantity"
 )
@@ -15,6 +16,7 @@ type laid struct {
 	grid   *grid
 	tasks  []Task
 	skies  [][]*sky // of each task's layers
+	open   *sky     // of what is no coat
 	links  []link
 	tally  []int   // of each link: its task
 	after  [][]int // of each link: the tasks after it that take no time of the crew
@@ -39,6 +41,7 @@ func lay(b *tables.Book, g *grid, c *climate, tasks []Task, limit, launch int) (
 	}
 	l.count()
 	slots := l.slots()
+	l.open = &sky{climate: c, Sky: c.site.For(weather.Coat{})}
 	for k := range l.links {
 		l.permit(k, slots)
 		l.join(k, slots)
@@ -117,7 +120,7 @@ func (l *laid) hour(k, h int) byte {
 	out := fine
 	if !l.links[k].whole {
 		if l.tasks[i].Dry {
-			if s := l.anySky(); s != nil && s.known(h) && mark(s.Rains(h-s.offset)) == never {
+			if s := l.open; s.known(h) && mark(s.Rains(h-s.offset)) == never {
 				return never
 			}
 		}
@@ -144,16 +147,6 @@ func (l *laid) hour(k, h int) byte {
 		}
 	}
 	return out
-}
-
-// anySky is the weather of any layer, for what all share.
-func (l *laid) anySky() *sky {
-	for _, own := range l.skies {
-		if len(own) > 0 {
-			return own[0]
-		}
-	}
-	return nil
 }
 
 // join says when the link may begin after the one before it.
