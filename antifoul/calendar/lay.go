@@ -124,13 +124,13 @@ func (l *laid) hour(k, h int) byte {
 				return never
 			}
 		}
-		if k == len(l.links)-1 && l.through(h+1+wholeHours(l.tasks[i].Wait), l.after[k]) > l.limit {
+		if k == len(l.links)-1 && l.over(k, h+1) > l.limit {
 			return never
 		}
 		return out
 	}
 	end := h + n
-	if end > l.limit || k == len(l.links)-1 && l.through(end, l.after[k]) > l.limit {
+	if end > l.limit || k == len(l.links)-1 && l.over(k, end) > l.limit {
 		return never
 	}
 	for _, s := range l.skies[i] {
@@ -197,6 +197,12 @@ func (l *laid) opened(k, end int) int {
 		}
 	}
 	return out + wholeHours(l.tasks[l.tally[k]].Wait)
+}
+
+// over is the hour at which all is done when the last link ends at the beginning of the hour: after its wait, and after what follows it, which
+// begins no earlier than another coat might.
+func (l *laid) over(k, end int) int {
+	return max(end+wholeHours(l.tasks[l.tally[k]].Wait), l.through(pick(len(l.after[k]) > 0, l.opened(k, end), end), l.after[k]))
 }
 
 // closed is the last hour in which the next coat may begin when the link began in the hour.
