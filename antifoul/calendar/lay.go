@@ -190,13 +190,13 @@ const noHour = math.MaxInt32 / 2
 
 // opened is the hour from which the next work may begin when the link ends at the beginning of the hour; past the grid when it never may.
 func (l *laid) opened(k, end int) int {
-	out := end
+	out := end + wholeHours(l.tasks[l.tally[k]].Wait)
 	for _, s := range l.skies[l.tally[k]] {
 		if d := hours(s.layer.Opens); d > 0 {
 			out = max(out, sort.Search(len(s.slow), func(h int) bool { return h >= end && s.slow[h]-s.slow[end] >= d-1e-9 }))
 		}
 	}
-	return out + wholeHours(l.tasks[l.tally[k]].Wait)
+	return out
 }
 
 // over is the hour at which all is done when the last link ends at the beginning of the hour: after its wait, and after what follows it, which
