@@ -63,9 +63,13 @@ func (l *laid) count() {
 		n := 0
 		switch {
 		case t.Yard:
+			sum, used = 0, 0
 		case len(t.Layers) > 0:
 			n, sum, used = max(1, units(t.Hours)), 0, 0
 		default:
+			if t.On.Given() {
+				sum, used = 0, 0 // the hour before may be days ago
+			}
 			sum += t.Hours
 			n = units(sum) - used
 			used += n
