@@ -13,7 +13,16 @@ import (
 type Conditions struct {
 	Zone     *time.Location // of the clock on the shed's wall; nil: the days and hours are taken as they stand
 	Forecast weather.Forecast
-	Usual    quantity.Temperature // of the surface where no forecast tells; not given: the mean of the forecast, or that of the coating's row
+	Usual    quantity.Temperature // of the surface where no forecast tells; not given: the mean of the forecast for the hour of the day, or that of the coating's row
+}
+
+// check returns every fault of the conditions. A surface is from -60 to 100 degC, as in a forecast.
+func (c Conditions) check() finding.Faults {
+	fs := c.Forecast.Check()
+	if u := c.Usual; u.Given() && (u.Cmp(quantity.Celsius.N(-60)) < 0 || u.Cmp(quantity.Celsius.N(100)) > 0) {
+		fs = append(fs, finding.Fault{Kind: finding.ErrImpossible, Key: "usual", Got: u.String(), Want: "-60 to 100 degC"})
+	}
+	return fs
 }
 
 // climate is the weather laid on the hours of a grid, as each layer sees it.

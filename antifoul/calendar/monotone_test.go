@@ -14,7 +14,10 @@ import (
 
 // value is what a plan is worth; a job without a plan is the worst.
 func value(j job, p calendar.Calendar) worth {
-	w := worth{again: p.Again, days: p.Days, measure: p.Measure, ready: p.Ready}
+	w := worth{again: p.Again, days: p.Days, measure: p.Measure}
+	if n := len(p.Items); n > 0 {
+		w.done = p.Items[n-1].End()
+	}
 	if !p.Fits {
 		w.late = 1
 	}

@@ -42,7 +42,7 @@ func TestToday(t *testing.T) {
 		from, next string
 	}{
 		{"go", "2027-04-17 09:00", never, never, finding.Fine, calendar.RuleGo, "2027-04-17 09:00", "2027-04-18 08:00"},
-		{"within an hour: the next whole one", "2027-04-17 09:20", never, never, finding.Fine, calendar.RuleGo, "2027-04-17 09:00", "2027-04-18 08:00"},
+		{"within an hour: the next whole one", "2027-04-17 09:20", never, never, finding.Fine, calendar.RuleGo, "2027-04-17 10:00", "2027-04-18 08:00"},
 		{"measure", "2027-04-17 09:00", never, all(17), finding.Ask, calendar.RuleRead, "2027-04-17 09:00", "2027-04-18 08:00"},
 		{"wait for the rain to end", "2027-04-17 09:00", until(17, 11), never, finding.Needs, calendar.RuleUntil, "2027-04-17 11:00", "2027-04-18 08:00"},
 		{"before the crew is there", "2027-04-17 06:00", never, never, finding.Needs, calendar.RuleUntil, "2027-04-17 08:00", "2027-04-18 08:00"},
