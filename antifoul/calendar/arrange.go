@@ -105,22 +105,23 @@ func (x *arranger) before(launch quantity.Date) (Calendar, bool, error) {
 	start, _ := x.days.there()
 	at := time.Date(launch.Year(), launch.Month(), launch.Day(), 0, start, 0, 0, x.conditions.Zone)
 	n := int(at.Sub(midnight(x.from, x.conditions.Zone)).Hours())
-	if n <= 0 || n > mostHours {
-		return Calendar{}, false, nil // she goes in before work begins, or so late that no launch presses
+	if n <= 0 {
+		return Calendar{}, false, nil // she goes in before work begins
 	}
-	g := newGrid(x.days, x.from, x.conditions.Zone, n)
+	most := min(n, mostHours) // of a launch that is more than a year away
+	g := newGrid(x.days, x.from, x.conditions.Zone, most)
 	c, err := newClimate(x.book, g, x.conditions, x.days.Roof.True())
 	if err != nil {
 		return Calendar{}, false, err
 	}
-	whole, err := lay(x.book, g, c, x.tasks, n, n)
+	whole, err := lay(x.book, g, c, x.tasks, most, n)
 	if err != nil {
 		return Calendar{}, false, err
 	}
 	for _, keep := range []int{wholeHours(x.days.Reserve), 0} {
 		l := whole
 		if keep > 0 {
-			if l, err = lay(x.book, g, c, x.tasks, max(0, n-keep), n); err != nil {
+			if l, err = lay(x.book, g, c, x.tasks, min(most, max(0, n-keep)), n); err != nil {
 				return Calendar{}, false, err
 			}
 		}

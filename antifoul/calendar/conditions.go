@@ -32,12 +32,13 @@ type climate struct {
 	mean   [24]float64
 	usual  float64 // NaN: nobody knows
 	grid   *grid
-	paces  map[string]*paced
+	paces  map[string]*paced       // by coating and what it goes on
+	views  map[string]*weather.Sky // likewise
 }
 
 // newClimate prepares the forecast. Its faults are those of weather.At.
 func newClimate(b *tables.Book, g *grid, c Conditions, roof bool) (*climate, error) {
-	out := &climate{grid: g, usual: weather.Unknown, paces: map[string]*paced{}}
+	out := &climate{grid: g, usual: weather.Unknown, paces: map[string]*paced{}, views: map[string]*weather.Sky{}}
 	if c.Usual.Given() {
 		out.usual = c.Usual.Float(quantity.Celsius)
 	}
@@ -94,11 +95,15 @@ func (c *climate) of(b *tables.Book, l Layer) (*sky, error) {
 	if err != nil {
 		return nil, err
 	}
-	s := &sky{climate: c, Sky: c.site.For(l.Coat), layer: l}
-	key := l.Coating.Key
+	s := &sky{climate: c, layer: l}
+	key := l.Coating.Key + "," + l.By.Key + pick(l.Falling, ",falling", "")
 	for _, m := range l.On {
 		key += "," + m.Key
 	}
+	if c.views[key] == nil {
+		c.views[key] = c.site.For(l.Coat)
+	}
+	s.Sky = c.views[key]
 	if c.paces[key] == nil {
 		n := len(c.grid.dates)
 		p := &paced{make([]float64, n+1), make([]float64, n+1)}

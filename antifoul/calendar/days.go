@@ -83,7 +83,7 @@ func (d Days) Check(on quantity.Date) finding.Faults {
 	}
 	for i, w := range d.Weekdays {
 		if w < time.Sunday || w > time.Saturday {
-			bad(fmt.Sprintf("weekdays[%d]", i+1), strconv.Itoa(int(w)), "a day of the week")
+			bad(fmt.Sprintf("days[%d]", i+1), strconv.Itoa(int(w)), "a day of the week")
 		}
 	}
 	for i, o := range d.Other {

@@ -170,3 +170,23 @@ func TestThreeCoatsOverTwoWeekends(t *testing.T) {
 		t.Errorf("the third goes on %s, want the second weekend", d)
 	}
 }
+
+// A launch that is more than a year away presses nobody: she is ready for it. Three coats are done within two weekends.
+func TestALaunchYearsAway(t *testing.T) {
+	b := book(t, "")
+	for _, launch := range []string{"2028-04-16", "2028-04-17", "2028-04-18", "2028-04-19", "2030-04-17"} {
+		d := weekendDays()
+		d.Launch, d.Reserve = day(t, launch), h(48)
+		if p := arrange(t, b, weekendCoats(t, 3), d, "2027-04-17", calendar.Conditions{Zone: time.UTC}); !p.Fits || !p.Reserve || p.Again != 1 {
+			t.Errorf("launch %s: fits %t, reserve %t, %d abraded", launch, p.Fits, p.Reserve, p.Again)
+		}
+	}
+	// A film that may stand for a hundred days does not wait for a launch in three years.
+	tasks := weekendCoats(t, 1)
+	tasks[0].Layers[0].Stands = h(24 * 100)
+	d := weekendDays()
+	d.Launch = day(t, "2030-04-17")
+	if p := arrange(t, b, tasks, d, "2027-04-17", calendar.Conditions{Zone: time.UTC}); p.Fits {
+		t.Errorf("a film that may stand for a hundred days stands for three years")
+	}
+}
