@@ -16,7 +16,7 @@ type Calendar struct {
 	Reserve bool // and the days that should be left are left
 	Items   []Item
 	Days    int       // on which the crew works
-	Again   int       // films that are abraded because their window has closed
+	Again   int       // times that a film is abraded because its window has closed
 	Measure int       // coats that rest on a measurement, or on weather that nobody knows yet
 	Ready   time.Time // from when she may go in
 	Known   time.Time // until when the forecast tells; zero: there is none
@@ -28,10 +28,10 @@ type Calendar struct {
 // Item is one piece of work with its hours.
 type Item struct {
 	Task    int  // its place in the list of tasks
-	Again   bool // the film of the coat before it is abraded first, since its window has closed
+	Again   bool // it is the abrading of the film below, whose window has closed; the coat is the item after it
 	Spans   []Span
 	Verdict finding.Verdict // of a coat: Fine, or Ask where a measurement decides in the morning
-	Opens   time.Time       // the window that it had to hit, after the coat before; zero: none
+	Opens   time.Time       // the window that it had to hit, after the coat before, in whole hours: the first to begin in, and Closes the last; zero: none
 	Closes  time.Time
 	Outlook Outlook   // what is forecast for its hours
 	Last    time.Time // the last moment at which it may begin and all still be done by the launch; zero: no launch, or it is not in time as it is
@@ -64,16 +64,16 @@ func (i Item) End() time.Time {
 
 // Arrange lays the tasks on the crew's hours, in the order of their list, from the day on. In this order it seeks: to break nothing, to be ready for
 // the launch with the reserve and else without it, to abrade as few films as can be because their window has closed, to work on as few days, to rest as
-// few coats on a measurement, to put a coat that should be fresh on as near to the launch, and to be done soonest. It weighs every way
+// few coats on a measurement, to put a coat that should be fresh on as near to the launch (in whole days), and to be done soonest. It weighs every way
 // there is, so that no better one exists; the same input gives the same plan.
 //
 //	a coat goes on in one go on one day, in hours in which its weather lets it, and ends early enough to dry
-//	the next begins when Opens has passed by the slow hand of its clock and before Closes by the fast one, or after abrading
-//	launch − end ≥ Cures by the slow hand, and ≤ Stands
+//	the next begins when Opens has passed by the slow hand of its clock and no later than Closes by the fast one, or after abrading
+//	launch − end ≥ Cures by the slow hand, and ≤ Stands; the launch is when the crew comes on its day
 //
 // Work is laid on whole hours: hours are rounded up, those of work that may be parted added up before. Where nobody knows the weather a coat may go on, and
-// rests on a measurement. When she cannot be ready, Fits is false and the items are those of the soonest plan without a
-// launch; when there is none within a year either, there are no items. Findings say why.
+// rests on a measurement. When she cannot be ready, Fits is false and the items are those of the best plan by the same
+// aims as if there were no launch; when there is none within a year either, there are no items. Findings say why.
 //
 // The error is a finding.Faults: of Days.Check, of the tasks, of the forecast.
 // Basis: derived; the order of aims is common practice.
@@ -83,6 +83,7 @@ func Arrange(b *tables.Book, tasks []Task, d Days, from quantity.Date, c Conditi
 		faults = append(faults, finding.Fault{Kind: finding.ErrMissing, Key: "from", Want: "the first day"})
 	}
 	faults = append(faults, checkTasks(tasks, from, d.deadline())...)
+	faults = append(faults, c.check()...)
 	if err := faults.Err(); err != nil {
 		return Calendar{}, err
 	}
@@ -110,24 +111,26 @@ type arranger struct {
 
 // before plans for a launch: with the reserve, else without.
 func (x *arranger) before(launch quantity.Date) (Calendar, bool, error) {
-	at := x.days.Begins(launch, x.conditions.Zone)
+	start, _ := x.days.there()
+	at := time.Date(launch.Year(), launch.Month(), launch.Day(), 0, start, 0, 0, x.conditions.Zone)
 	n := int(at.Sub(midnight(x.from, x.conditions.Zone)).Hours())
-	if n <= 0 || n > mostHours {
-		return Calendar{}, false, nil // she goes in before work begins, or so late that no launch presses
+	if n <= 0 {
+		return Calendar{}, false, nil // she goes in before work begins
 	}
-	g := newGrid(x.days, x.from, x.conditions.Zone, n)
+	most := min(n, mostHours) // of a launch that is more than a year away
+	g := newGrid(x.days, x.from, x.conditions.Zone, most)
 	c, err := newClimate(x.book, g, x.conditions, x.days.Roof.True())
 	if err != nil {
 		return Calendar{}, false, err
 	}
-	whole, err := lay(x.book, g, c, x.tasks, n, n)
+	whole, err := lay(x.book, g, c, x.tasks, most, n)
 	if err != nil {
 		return Calendar{}, false, err
 	}
 	for _, keep := range []int{wholeHours(x.days.Reserve), 0} {
 		l := whole
 		if keep > 0 {
-			if l, err = lay(x.book, g, c, x.tasks, max(0, n-keep), n); err != nil {
+			if l, err = lay(x.book, g, c, x.tasks, min(most, max(0, n-keep)), n); err != nil {
 				return Calendar{}, false, err
 			}
 		}
@@ -171,8 +174,8 @@ func (l *laid) best() ([]placed, bool) {
 	if len(l.links) == 0 {
 		return nil, l.through(0, l.first) <= l.limit
 	}
-	way, _, ok := chain(l.slots(), l.links)
-	return way, ok
+	way, _, stuck := chain(l.slots(), l.links)
+	return way, stuck < 0
 }
 
 // told turns slots into times.
@@ -186,10 +189,7 @@ func (x *arranger) told(l *laid, c *climate, way []placed) Calendar {
 	ready := 0
 	cured := func(k, end int) { // when the layers of the link may be wet
 		for _, s := range l.skies[l.tally[k]] {
-			h := end
-			for d := hours(s.layer.Cures); h < len(s.slow)-1 && s.slow[h]-s.slow[end] < d-1e-9; h++ {
-			}
-			ready = max(ready, h)
+			ready = max(ready, min(int(s.after(hours(s.layer.Cures))[end]), len(s.slow)-1))
 		}
 	}
 	through := func(hour int, tasks []int) {

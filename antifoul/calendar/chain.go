@@ -49,17 +49,20 @@ type layer struct {
 
 // chain puts the links one after another on the slots, so that their sum of aims is least: fewest done again, fewest days, fewest measured,
 // least gap; among equals the soonest end, and the soonest end of each one before it. It is exact: every way is weighed. The first link may
-// begin in any slot.
-func chain(slots []slot, links []link) ([]placed, int64, bool) {
+// begin in any slot. Where there is none, stuck is the first link that finds no slot; else it is -1.
+func chain(slots []slot, links []link) (way []placed, cost int64, stuck int) {
 	n := len(slots)
 	if n == 0 || n > mostSlots {
-		return nil, noWay, false
+		return nil, noWay, 0
 	}
 	spare := costs{n: n}
 	var done []*layer // of the units of the links, one after another; before a coat those of doing again
 	var prev *layer   // of the last unit
 	for i := range links {
 		l := &links[i]
+		if prev != nil && !prev.reached() {
+			return nil, noWay, i - 1
+		}
 		if !l.whole {
 			for u := range l.units {
 				next := unit(slots, prev, spare.take(), pick(u == 0, l.opens, nil), l.may, 0)
@@ -91,9 +94,14 @@ func chain(slots []slot, links []link) ([]placed, int64, bool) {
 		}
 	}
 	if end < 0 {
-		return nil, noWay, false
+		return nil, noWay, len(links) - 1
 	}
-	return trace(links, done, end), best, true
+	return trace(links, done, end), best, -1
+}
+
+// reached reports whether any way leads to the layer.
+func (l *layer) reached() bool {
+	return slices.ContainsFunc(l.cost, func(c int64) bool { return c < noWay })
 }
 
 // costs are rows of numbers, one a slot, that are used again: only those of the last layers are wanted at any time.

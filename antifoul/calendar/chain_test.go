@@ -200,7 +200,19 @@ func TestChainIsBest(t *testing.T) {
 		tried++
 		links := randomLinks(r, slots, 1+r.IntN(4))
 		want, ok := every(slots, links)
-		way, cost, found := chain(slots, links)
+		way, cost, stuck := chain(slots, links)
+		found := stuck < 0
+		if before := links[:max(stuck, 0)]; !found && len(before) > 0 {
+			if _, ok := every(slots, before); !ok {
+				t.Fatalf("job %d: stuck at link %d, and already before it", tried, stuck)
+			}
+		}
+		if found {
+			stuck = 0
+		}
+		if _, ok := every(slots, links[:stuck+1]); !found && ok {
+			t.Fatalf("job %d: link %d is said to be stuck", tried, stuck)
+		}
 		if ok != found || ok && cost != want {
 			t.Fatalf("job %d: %x, %v; every way: %x, %v\n%v\n%+v", tried, cost, found, want, ok, slots, links)
 		}

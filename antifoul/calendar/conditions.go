@@ -14,7 +14,16 @@ import (
 type Conditions struct {
 	Zone     *time.Location // of the clock on the shed's wall; nil: the days and hours are taken as they stand
 	Forecast weather.Forecast
-	Usual    quantity.Temperature // of the surface where no forecast tells; not given: the mean of the forecast, or that of the coating's row
+	Usual    quantity.Temperature // of the surface where no forecast tells; not given: the mean of the forecast for the hour of the day, or that of the coating's row
+}
+
+// check returns every fault of the conditions. A surface is from -60 to 100 degC, as in a forecast.
+func (c Conditions) check() finding.Faults {
+	fs := c.Forecast.Check()
+	if u := c.Usual; u.Given() && (u.Cmp(quantity.Celsius.N(-60)) < 0 || u.Cmp(quantity.Celsius.N(100)) > 0) {
+		fs = append(fs, finding.Fault{Kind: finding.ErrImpossible, Key: "usual", Got: u.String(), Want: "-60 to 100 degC"})
+	}
+	return fs
 }
 
 // climate is the weather laid on the hours of a grid, as each layer sees it.
@@ -74,7 +83,8 @@ func (c *climate) means(hours []weather.Hour) {
 type sky struct {
 	*climate
 	*view
-	layer Layer
+	layer      Layer
+	open, shut []int32 // of each hour in which a coat of it ends: from when the next may begin; in which one begins: until when, nil where it never closes
 }
 
 // view is what all layers of one coating on the same materials see: how far its clock has gone by the beginning of each hour of the grid, in
@@ -83,6 +93,8 @@ type view struct {
 	*weather.Sky
 	slow, fast []float64
 	drying     []byte // of each hour, one more than what dries returns; 0: nobody has asked
+	opens      map[float64][]int32
+	closes     map[float64][]int32
 }
 
 func (c *climate) of(b *tables.Book, l Layer) (*sky, error) {
@@ -92,18 +104,66 @@ func (c *climate) of(b *tables.Book, l Layer) (*sky, error) {
 	}
 	s := &sky{climate: c, layer: l}
 	key := l.sees()
-	if s.view = c.views[key]; s.view != nil {
-		return s, nil
+	if s.view = c.views[key]; s.view == nil {
+		s.view = c.see(l, clock)
+		c.views[key] = s.view
 	}
-	n := len(c.grid.dates)
-	s.view = &view{Sky: c.site.For(l.Coat), slow: make([]float64, n+1), fast: make([]float64, n+1), drying: make([]byte, n+1)}
-	c.views[key] = s.view
-	for h := range n {
-		low, high := s.surface(h, clock.at)
-		s.slow[h+1] = s.slow[h] + clock.Slow(low)
-		s.fast[h+1] = s.fast[h] + clock.Fast(high)
+	s.open = s.after(hours(l.Opens))
+	if l.Closes.Given() {
+		s.shut = s.until(hours(l.Closes))
 	}
 	return s, nil
+}
+
+// see makes the view of a layer.
+func (c *climate) see(l Layer, clock Clock) *view {
+	n := len(c.grid.dates)
+	v := &view{
+		Sky: c.site.For(l.Coat), slow: make([]float64, n+1), fast: make([]float64, n+1), drying: make([]byte, n+1),
+		opens: map[float64][]int32{}, closes: map[float64][]int32{},
+	}
+	s := sky{climate: c, view: v}
+	for h := range n {
+		low, high := s.surface(h, clock.at)
+		v.slow[h+1] = v.slow[h] + clock.Slow(low)
+		v.fast[h+1] = v.fast[h] + clock.Fast(high)
+	}
+	return v
+}
+
+// noise is less than any time that matters, in hours.
+const noise = 1e-9
+
+// after tells for each hour the first one by which so many hours have passed by the slow hand; past the grid when they never have.
+func (v *view) after(passed float64) []int32 {
+	if out := v.opens[passed]; out != nil {
+		return out
+	}
+	out := make([]int32, len(v.slow))
+	h := 0
+	for from := range v.slow {
+		for h = max(h, from); h < len(v.slow) && v.slow[h]-v.slow[from] < passed-noise; h++ {
+		}
+		out[from] = int32(h)
+	}
+	v.opens[passed] = out
+	return out
+}
+
+// until tells for each hour the last one by which no more hours have passed by the fast hand.
+func (v *view) until(passed float64) []int32 {
+	if out := v.closes[passed]; out != nil {
+		return out
+	}
+	out := make([]int32, len(v.fast))
+	h := 0
+	for from := range v.fast {
+		for h = max(h, from+1); h < len(v.fast) && v.fast[h]-v.fast[from] <= passed+noise; h++ {
+		}
+		out[from] = int32(h - 1)
+	}
+	v.closes[passed] = out
+	return out
 }
 
 // sees is everything by which one layer's weather differs from another's.

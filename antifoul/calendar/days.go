@@ -78,6 +78,13 @@ func (d Days) Check(on quantity.Date) finding.Faults {
 	}
 	if d.SetUp.Sign() < 0 || d.SetUp.Cmp(quantity.Hour.N(24)) >= 0 {
 		bad("set_up", d.SetUp.String(), "0 h or more and less than 24 h")
+	} else if start, stop := d.there(); d.SetUp.Sign() > 0 && start < stop && hours(d.SetUp)*60 >= float64(stop-start) {
+		bad("set_up", d.SetUp.String(), "less than the day from "+clockText(start)+" to "+clockText(stop))
+	}
+	for i, w := range d.Weekdays {
+		if w < time.Sunday || w > time.Saturday {
+			bad(fmt.Sprintf("days[%d]", i+1), strconv.Itoa(int(w)), "a day of the week")
+		}
 	}
 	for i, o := range d.Other {
 		key := fmt.Sprintf("other[%d].", i+1)
@@ -142,12 +149,17 @@ func (d Days) Begins(day quantity.Date, zone *time.Location) time.Time {
 
 // handsOn is the part of the day that is left between setting up and clearing away, in minutes after midnight.
 func (d Days) handsOn() (start, stop int) {
-	start, stop = d.Start, d.Stop
-	if stop == 0 {
-		start, stop = UsualStart, UsualStop
-	}
+	start, stop = d.there()
 	half := int(hours(d.SetUp) * 30)
 	return start + half, stop - half
+}
+
+// there is when the crew comes and goes, in minutes after midnight.
+func (d Days) there() (start, stop int) {
+	if d.Stop == 0 {
+		return UsualStart, UsualStop
+	}
+	return d.Start, d.Stop
 }
 
 // The working day where nobody gave it, in minutes after midnight. Basis: assumption.

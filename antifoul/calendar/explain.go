@@ -172,27 +172,28 @@ func (x *arranger) nowhere(out *Calendar, l *laid) {
 	slots := l.slots()
 	longest := l.grid.longest()
 	for k := range l.links {
-		name := x.tasks[l.tally[k]].Name
 		if u := l.links[k].units; l.links[k].whole && u > longest {
-			say(RuleLongCoat, name, finding.Fact{Name: "hours", Value: strconv.Itoa(u)}, finding.Fact{Name: "longest", Value: strconv.Itoa(longest)})
-			continue
+			say(RuleLongCoat, x.tasks[l.tally[k]].Name, finding.Fact{Name: "hours", Value: strconv.Itoa(u)}, finding.Fact{Name: "longest", Value: strconv.Itoa(longest)})
 		}
-		if _, _, ok := chain(slots, l.links[:k+1]); !ok {
-			for _, i := range slices.Concat(l.before(k), []int{l.tally[k]}) {
-				if t := &x.tasks[i]; t.On.Given() {
-					say(RuleBooked, t.Name, finding.Fact{Name: "day", Value: t.On})
-					return
-				}
+	}
+	if len(out.Findings) > 0 {
+		return
+	}
+	if _, _, k := chain(slots, l.links); k >= 0 {
+		for _, i := range slices.Concat(l.before(k), []int{l.tally[k]}) {
+			if t := &x.tasks[i]; t.On.Given() {
+				say(RuleBooked, t.Name, finding.Fact{Name: "day", Value: t.On})
+				return
 			}
-			say(RuleNoHour, name)
-			for s := range slots {
-				if why := l.refused(k, int(slots[s].hour)); l.links[k].whole && len(why) > 0 {
-					out.Findings = append(out.Findings, why...)
-					break
-				}
-			}
-			return
 		}
+		say(RuleNoHour, x.tasks[l.tally[k]].Name)
+		for s := range slots {
+			if why := l.refused(k, int(slots[s].hour)); l.links[k].whole && len(why) > 0 {
+				out.Findings = append(out.Findings, why...)
+				return
+			}
+		}
+		return
 	}
 	if len(out.Findings) == 0 {
 		say(RuleNoHour, "the work of the yard")

@@ -1,7 +1,6 @@
 package calendar
 
 import (
-	"sort"
 	"time"
 
 	"boatyard.example/bottomwork/tables/quantity"
@@ -17,6 +16,7 @@ type grid struct {
 	dates []quantity.Date // of each hour
 	local []int16         // minutes after midnight on the wall, at its start
 	slots []slot
+	next  []int32 // of each hour: the first slot that begins no earlier
 }
 
 // slot is one hour of the crew.
@@ -27,7 +27,7 @@ type slot struct {
 
 // newGrid lays out hours from the day on, n of them.
 func newGrid(d Days, from quantity.Date, zone *time.Location, n int) *grid {
-	g := &grid{start: midnight(from, zone), dates: make([]quantity.Date, n), local: make([]int16, n)}
+	g := &grid{start: midnight(from, zone), dates: make([]quantity.Date, n), local: make([]int16, n), next: make([]int32, n)}
 	date, day := from, int32(0)
 	next := midnight(date.AddDays(1), zone)
 	for i := range n {
@@ -37,7 +37,7 @@ func newGrid(d Days, from quantity.Date, zone *time.Location, n int) *grid {
 			next = midnight(date.AddDays(1), zone)
 		}
 		h, m, _ := at.In(zone).Clock()
-		g.dates[i], g.local[i] = date, int16(h*60+m)
+		g.dates[i], g.local[i], g.next[i] = date, int16(h*60+m), int32(len(g.slots))
 		if d.works(date, h*60+m) {
 			g.slots = append(g.slots, slot{int32(i), day})
 		}
@@ -65,5 +65,8 @@ func (g *grid) hourOf(t time.Time) int {
 
 // slotFrom is the first slot that begins no earlier than the hour; the number of slots when there is none.
 func (g *grid) slotFrom(hour int) int {
-	return sort.Search(len(g.slots), func(i int) bool { return int(g.slots[i].hour) >= hour })
+	if hour >= len(g.next) {
+		return len(g.slots)
+	}
+	return int(g.next[max(hour, 0)])
 }

@@ -3,9 +3,9 @@ package calendar
 import (
 	"math"
 	"slices"
-	"sort"
 	"time"
 
+	"boatyard.example/bottomwork/antifoul/weather"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/quantity"
 )
@@ -15,6 +15,7 @@ type laid struct {
 	grid   *grid
 	tasks  []Task
 	skies  [][]*sky // of each task's layers
+	open   *sky     // of what is no coat
 	links  []link
 	tally  []int   // of each link: its task
 	after  [][]int // of each link: the tasks after it that take no time of the crew
@@ -39,6 +40,7 @@ func lay(b *tables.Book, g *grid, c *climate, tasks []Task, limit, launch int) (
 	}
 	l.count()
 	slots := l.slots()
+	l.open = &sky{climate: c, view: &view{Sky: c.site.For(weather.Coat{})}}
 	for k := range l.links {
 		l.permit(k, slots)
 		l.join(k, slots)
@@ -48,7 +50,7 @@ func lay(b *tables.Book, g *grid, c *climate, tasks []Task, limit, launch int) (
 
 // slots are those that end by the limit.
 func (l *laid) slots() []slot {
-	return l.grid.slots[:sort.Search(len(l.grid.slots), func(i int) bool { return int(l.grid.slots[i].hour) >= l.limit })]
+	return l.grid.slots[:l.grid.slotFrom(l.limit)]
 }
 
 // count makes a link of each task that takes whole hours. Work that may be parted shares the hour in which the one before it ends: of several, one
@@ -60,9 +62,13 @@ func (l *laid) count() {
 		n := 0
 		switch {
 		case t.Yard:
+			sum, used = 0, 0
 		case len(t.Layers) > 0:
 			n, sum, used = max(1, units(t.Hours)), 0, 0
 		default:
+			if t.On.Given() {
+				sum, used = 0, 0 // the hour before may be days ago
+			}
 			sum += t.Hours
 			n = units(sum) - used
 			used += n
@@ -117,17 +123,17 @@ func (l *laid) hour(k, h int) byte {
 	out := fine
 	if !l.links[k].whole {
 		if l.tasks[i].Dry {
-			if s := l.anySky(); s != nil && s.known(h) && mark(s.Rains(h-s.offset)) == never {
+			if s := l.open; s.known(h) && mark(s.Rains(h-s.offset)) == never {
 				return never
 			}
 		}
-		if k == len(l.links)-1 && l.through(h+1+wholeHours(l.tasks[i].Wait), l.after[k]) > l.limit {
+		if k == len(l.links)-1 && l.over(k, h+1) > l.limit {
 			return never
 		}
 		return out
 	}
 	end := h + n
-	if end > l.limit || k == len(l.links)-1 && l.through(end, l.after[k]) > l.limit {
+	if end > l.limit || k == len(l.links)-1 && l.over(k, end) > l.limit {
 		return never
 	}
 	for _, s := range l.skies[i] {
@@ -146,16 +152,6 @@ func (l *laid) hour(k, h int) byte {
 	return out
 }
 
-// anySky is the weather of any layer, for what all share.
-func (l *laid) anySky() *sky {
-	for _, own := range l.skies {
-		if len(own) > 0 {
-			return own[0]
-		}
-	}
-	return nil
-}
-
 // join says when the link may begin after the one before it.
 func (l *laid) join(k int, slots []slot) {
 	if k == 0 {
@@ -169,9 +165,7 @@ func (l *laid) join(k int, slots []slot) {
 		closes = make([]int32, len(slots))
 		l.links[k].again = max(1, units(l.again(before)))
 	}
-	first := func(hour int) int32 {
-		return int32(sort.Search(len(slots), func(i int) bool { return int(slots[i].hour) >= hour }))
-	}
+	first := func(hour int) int32 { return int32(min(l.grid.slotFrom(hour), len(slots))) }
 	for e, at := range slots {
 		opens[e] = max(first(l.through(l.opened(before, int(at.hour)+1), l.after[before])), int32(e)+1)
 		if closes != nil {
@@ -197,13 +191,17 @@ const noHour = math.MaxInt32 / 2
 
 // opened is the hour from which the next work may begin when the link ends at the beginning of the hour; past the grid when it never may.
 func (l *laid) opened(k, end int) int {
-	out := end
+	out := end + wholeHours(l.tasks[l.tally[k]].Wait)
 	for _, s := range l.skies[l.tally[k]] {
-		if d := hours(s.layer.Opens); d > 0 {
-			out = max(out, sort.Search(len(s.slow), func(h int) bool { return h >= end && s.slow[h]-s.slow[end] >= d-1e-9 }))
-		}
+		out = max(out, int(s.open[end]))
 	}
-	return out + wholeHours(l.tasks[l.tally[k]].Wait)
+	return out
+}
+
+// over is the hour at which all is done when the last link ends at the beginning of the hour: after its wait, and after what follows it, which
+// begins no earlier than another coat might.
+func (l *laid) over(k, end int) int {
+	return max(end+wholeHours(l.tasks[l.tally[k]].Wait), l.through(pick(len(l.after[k]) > 0, l.opened(k, end), end), l.after[k]))
 }
 
 // closed is the last hour in which the next coat may begin when the link began in the hour.
@@ -211,9 +209,7 @@ func (l *laid) closed(k, start int) int {
 	out := noHour
 	for _, s := range l.skies[l.tally[k]] {
 		if s.layer.Closes.Given() {
-			d := hours(s.layer.Closes)
-			from := max(start, 0)
-			out = min(out, sort.Search(len(s.fast), func(h int) bool { return h > from && s.fast[h]-s.fast[from] > d+1e-9 })-1)
+			out = min(out, int(s.shut[max(start, 0)]))
 		}
 	}
 	return out

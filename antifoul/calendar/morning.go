@@ -36,6 +36,7 @@ func Today(b *tables.Book, task Task, d Days, now time.Time, c Conditions) (Morn
 	task.On = quantity.Date{}
 	faults := d.Check(from)
 	faults = append(faults, checkTasks([]Task{task}, from, quantity.Date{})...)
+	faults = append(faults, c.check()...)
 	if len(task.Layers) == 0 {
 		faults = append(faults, finding.Fault{Kind: finding.ErrMissing, Key: "layers", Want: "a task that puts a coat on"})
 	}
@@ -86,7 +87,7 @@ func (l *laid) morning(now time.Time, zone *time.Location) Morning {
 		case today && out.From.IsZero():
 			out.From = at(s)
 			out.Verdict = finding.Needs
-			if s == first {
+			if s == first && int(g.slots[s].hour) == asked {
 				out.Verdict = pick(may[s] == fine, finding.Fine, finding.Ask)
 			}
 		case !today && !out.Sure && (may[s] == fine || out.Next.IsZero()):

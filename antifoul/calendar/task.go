@@ -27,7 +27,7 @@ type Layer struct {
 	Closes quantity.Duration // from the beginning of the coat to the beginning of the next; not given: never
 	Cures  quantity.Duration // from the end of the coat to the water; not given: at once
 	Stands quantity.Duration // from the end of the coat to the water at most, whatever the temperature; not given: as long as you like
-	Again  float64           // hours of the crew for abrading it when its window has closed
+	Again  float64           // hours of the crew for abrading it when its window, or that of a layer that went on with it, has closed; without Closes: never
 	Late   bool              // the nearer to the launch the better
 }
 
