@@ -34,7 +34,7 @@ type Item struct {
 	Opens   time.Time       // the window that it had to hit, after the coat before, in whole hours: the first to begin in, and Closes the last; zero: none
 	Closes  time.Time
 	Outlook Outlook   // what is forecast for its hours
-	Last    time.Time // the last moment at which it may begin and all still be done by the launch; zero: no launch, or it is not in time as it is
+	Last    time.Time // the last moment at which it may begin inside its window and all still be done by the launch; zero: no launch, or it is not in time as it is
 }
 
 // Outlook is what the forecast tells of some hours, lowest and highest; spans that nobody knows are not given.
@@ -64,7 +64,7 @@ func (i Item) End() time.Time {
 
 // Arrange lays the tasks on the crew's hours, in the order of their list, from the day on. In this order it seeks: to break nothing, to be ready for
 // the launch with the reserve and else without it, to abrade as few films as can be because their window has closed, to work on as few days, to rest as
-// few coats on a measurement, to put a coat that should be fresh on as near to the launch (in whole days), and to be done soonest. It weighs every way
+// few coats on a measurement, to put a coat that should be fresh on as near to the launch (in quarters of the time that it may stand, else in days), and to be done soonest. It weighs every way
 // there is, so that no better one exists; the same input gives the same plan.
 //
 //	a coat goes on in one go on one day, in hours in which its weather lets it, and ends early enough to dry
@@ -303,6 +303,9 @@ func (c *Calendar) lasts(whole *laid) {
 		it := &c.Items[i]
 		if s, ok := last[it.Task]; ok && s >= 0 && !it.Again {
 			it.Last = whole.grid.at(int(slots[s].hour))
+			if !it.Closes.IsZero() && it.Closes.Before(it.Last) {
+				it.Last = it.Closes
+			}
 		}
 	}
 }

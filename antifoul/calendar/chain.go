@@ -20,7 +20,8 @@ type link struct {
 	opens  []int32 // when the work before ended in the slot: the first slot in which this may begin; it never falls
 	closes []int32 // of whole work: likewise the last one, without doing again; nil: any later one. It never falls
 	again  int     // slots of work before it when it is later; 0: it may not be later
-	gap    []int32 // whole days from an end in the slot to the launch, to be kept small; nil: no matter
+	hard   []int32 // the first slot in which that work may begin, no earlier than opens; nil: opens
+	gap    []int32 // steps of time from an end in the slot to the launch, to be kept few; nil: no matter
 }
 
 // The order of aims in one number: the earlier aim outweighs all of the later ones.
@@ -73,7 +74,7 @@ func chain(slots []slot, links []link) (way []placed, cost int64, stuck int) {
 		}
 		anew := prev
 		for u := range l.redo() {
-			next := unit(slots, anew, spare.take(), pick(u == 0, l.opens, nil), nil, pick(u == 0, aAgain, 0))
+			next := unit(slots, anew, spare.take(), pick(u == 0, l.ready(), nil), nil, pick(u == 0, aAgain, 0))
 			if anew != prev {
 				spare.back(anew)
 			}
@@ -134,6 +135,14 @@ func (l *link) redo() int {
 		return 0
 	}
 	return l.again
+}
+
+// ready is hard, or opens where it is not given.
+func (l *link) ready() []int32 {
+	if l.hard != nil {
+		return l.hard
+	}
+	return l.opens
 }
 
 // unit is one slot of work that may be parted. It begins no earlier than opens says; nil: in any later slot.
@@ -370,7 +379,7 @@ func lastStarts(slots []slot, links []link) []int {
 			if l.closes != nil {
 				last = min(last, int(l.closes[e]))
 			}
-			can[e] = first <= last && count[last+1] > count[max(first, 0)] || l.redo() > 0 && out[i]-max(first, 0) >= l.redo()
+			can[e] = first <= last && count[last+1] > count[max(first, 0)] || l.redo() > 0 && out[i]-max(opensAt(l.ready(), e), 0) >= l.redo()
 		}
 	}
 	return out

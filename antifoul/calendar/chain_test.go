@@ -36,6 +36,9 @@ func every(slots []slot, links []link) (int64, bool) {
 		if l.whole {
 			if fresh && last >= 0 && l.closes != nil && l.again > 0 { // do the work before again
 				for s := from; s < len(slots); s++ {
+					if s < int(l.ready()[last]) {
+						continue
+					}
 					go_(i, left, s, cost+day(last, s)+aAgain, true, l.again-1)
 				}
 			}
@@ -101,7 +104,7 @@ func costOf(t *testing.T, slots []slot, links []link, way []placed) int64 {
 		before := last
 		if before >= 0 {
 			first := append(slices.Clone(p.again), p.slots...)[0]
-			if first < int(l.opens[before]) {
+			if first < int(l.opens[before]) || len(p.again) > 0 && first < int(l.ready()[before]) {
 				t.Errorf("link %d begins in slot %d and opens in %d", i, first, l.opens[before])
 			}
 		}
@@ -163,7 +166,11 @@ func randomLinks(r *rand.Rand, slots []slot, count int) []link {
 			shut = wait + 1 + int32(r.IntN(30))
 			l.again = r.IntN(3)
 			l.closes = make([]int32, n)
+			if r.IntN(2) == 0 {
+				l.hard = make([]int32, n)
+			}
 		}
+		set := wait + int32(r.IntN(20))
 		if l.whole && r.IntN(4) == 0 {
 			l.gap = make([]int32, n)
 		}
@@ -176,6 +183,9 @@ func randomLinks(r *rand.Rand, slots []slot, count int) []link {
 				l.may[s] = fine
 			}
 			l.opens[s] = max(at(slots[s].hour+1+wait), int32(s)+1)
+			if l.hard != nil {
+				l.hard[s] = max(at(slots[s].hour+1+set), int32(s)+1)
+			}
 			if l.closes != nil {
 				l.closes[s] = at(slots[s].hour+1+shut+1) - 1
 			}
@@ -245,7 +255,7 @@ func TestLastStarts(t *testing.T) {
 			rest := slices.Clone(links[i:])
 			for s := range slots {
 				only := rest[0]
-				only.closes, only.opens = nil, nil // nothing stands before it
+				only.closes, only.opens, only.hard = nil, nil, nil // nothing stands before it
 				only.may = make([]byte, len(slots))
 				for k := s; k < len(slots); k++ {
 					if only.whole && k > s {

@@ -14,12 +14,16 @@ import (
 type Conditions struct {
 	Zone     *time.Location // of the clock on the shed's wall; nil: the days and hours are taken as they stand
 	Forecast weather.Forecast
-	Usual    quantity.Temperature // of the surface where no forecast tells; not given: the mean of the forecast for the hour of the day, or that of the coating's row
+	Usual    quantity.Temperature // of the surface where no forecast tells; not given: the mean of the forecast for the hour of the day, no colder than a coating may go on; without a forecast from there to the temperature of its row
+	Trust    quantity.Duration    // from the first day on, how far ahead a forecast is believed: an hour later than that is measured; not given: all of it
 }
 
 // check returns every fault of the conditions. A surface is from -60 to 100 degC, as in a forecast.
 func (c Conditions) check() finding.Faults {
 	fs := c.Forecast.Check()
+	if c.Trust.Sign() < 0 {
+		fs = append(fs, finding.Fault{Kind: finding.ErrImpossible, Key: "trust", Got: c.Trust.String(), Want: "zero or more"})
+	}
 	if u := c.Usual; u.Given() && (u.Cmp(quantity.Celsius.N(-60)) < 0 || u.Cmp(quantity.Celsius.N(100)) > 0) {
 		fs = append(fs, finding.Fault{Kind: finding.ErrImpossible, Key: "usual", Got: u.String(), Want: "-60 to 100 degC"})
 	}
@@ -32,6 +36,7 @@ type climate struct {
 	offset int // hour of the grid in which the forecast begins
 	mean   [24]float64
 	usual  float64 // NaN: nobody knows
+	trust  int     // the first hour of the grid that is too far off to be believed
 	grid   *grid
 	views  map[string]*view // one for all layers that see the same weather
 }
@@ -41,6 +46,10 @@ func newClimate(b *tables.Book, g *grid, c Conditions, roof bool) (*climate, err
 	out := &climate{grid: g, usual: weather.Unknown, views: map[string]*view{}}
 	if c.Usual.Given() {
 		out.usual = c.Usual.Float(quantity.Celsius)
+	}
+	out.trust = len(g.dates) + 1
+	if c.Trust.Given() {
+		out.trust = int(hours(c.Trust))
 	}
 	site, err := weather.At(b, c.Forecast.Hours, roof)
 	if err != nil {
@@ -124,7 +133,7 @@ func (c *climate) see(l Layer, clock Clock) *view {
 	}
 	s := sky{climate: c, view: v}
 	for h := range n {
-		low, high := s.surface(h, clock.at)
+		low, high := s.surface(h, &l.Coating)
 		v.slow[h+1] = v.slow[h] + clock.Slow(low)
 		v.fast[h+1] = v.fast[h] + clock.Fast(high)
 	}
@@ -179,22 +188,29 @@ func (l Layer) sees() string {
 // known reports whether the forecast tells of the hour.
 func (c *sky) known(hour int) bool { return hour >= c.offset && hour-c.offset < c.Len() }
 
-// surface is the temperature of the film in the hour, from and to, in degC: by the forecast; else what is usual, the mean of the forecast, or
-// the temperature of the row.
-func (c *sky) surface(hour int, row float64) (low, high float64) {
+// surface is the temperature of the film in the hour, from and to, in degC: by the forecast; else what is usual or the mean of the forecast. Since
+// no coat goes on in the cold, that is no colder than its limit. Where nothing is known it is from the limit to the temperature of the row, so that windows open
+// late and close soon.
+func (c *sky) surface(hour int, k *tables.Coating) (low, high float64) {
 	if c.known(hour) {
 		if r := c.Surface(hour - c.offset); r.Low == r.Low && r.High == r.High {
 			return r.Low, r.High
 		}
 	}
-	t := c.usual
-	if t != t && c.Len() > 0 {
-		t = c.mean[c.grid.local[hour]/60]
+	row := k.At.Float(quantity.Celsius)
+	least := k.ApplyMin.Float(quantity.Celsius)
+	if least != least {
+		least = row
 	}
-	if t != t {
-		t = row
+	if c.usual == c.usual {
+		return c.usual, c.usual
 	}
-	return t, t
+	if c.Len() > 0 {
+		if t := c.mean[c.grid.local[hour]/60]; t == t {
+			return max(t, least), max(t, least)
+		}
+	}
+	return min(least, row), max(least, row)
 }
 
 // paints is what the hour is for putting the layer on.
@@ -202,7 +218,15 @@ func (c *sky) paints(hour int) byte {
 	if !c.known(hour) {
 		return measure
 	}
-	return mark(c.Verdict(hour - c.offset))
+	return c.believed(hour, mark(c.Verdict(hour-c.offset)))
+}
+
+// believed is what an hour is, or measured where it is too far off.
+func (c *sky) believed(hour int, is byte) byte {
+	if hour >= c.trust {
+		return min(is, measure)
+	}
+	return is
 }
 
 // mostDrying is how long a film is watched for rain and dew; one that is wet for longer has no end to its drying.
@@ -230,10 +254,10 @@ func (c *sky) dried(end int) byte {
 			out = min(out, measure)
 		default:
 			if wet {
-				out = min(out, mark(c.Rains(h-c.offset)))
+				out = min(out, c.believed(h, mark(c.Rains(h-c.offset))))
 			}
 			if dewy {
-				out = min(out, mark(c.Condenses(h-c.offset)))
+				out = min(out, c.believed(h, mark(c.Condenses(h-c.offset))))
 			}
 		}
 		if out == never {

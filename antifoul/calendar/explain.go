@@ -17,6 +17,8 @@ func (x *arranger) explain(out *Calendar, l *laid, way []placed) {
 	}
 	launch := finding.Fact{Name: "launch", Value: x.days.Launch}
 	switch {
+	case !out.Fits && !out.Ready.After(x.days.Begins(x.days.Launch, x.conditions.Zone)):
+		say(RuleStands, finding.Forbidden, "", launch, x.moment("ready", out.Ready))
 	case !out.Fits:
 		say(RuleLate, finding.Forbidden, "", launch, x.moment("ready", out.Ready))
 	case !out.Reserve:
@@ -35,7 +37,7 @@ func (x *arranger) explain(out *Calendar, l *laid, way []placed) {
 			Facts: []finding.Fact{{Name: "coats", Value: strconv.Itoa(len(run))}, x.moment("from", at(first)), x.moment("to", at(last))},
 		})
 	}
-	if i, ok := out.tightest(); ok {
+	if i, ok := out.tightest(); ok && out.Items[i].Slack() <= tight {
 		it := out.Items[i]
 		say(RuleTight, finding.Fine, x.tasks[it.Task].Name, x.moment("start", it.Start()), x.moment("last", it.Last))
 	}
@@ -62,10 +64,6 @@ func (x *arranger) missed(out *Calendar, l *laid, way []placed, k int) {
 	before := way[k-1].slots
 	end, start := int(g.slots[before[len(before)-1]].hour)+1, int(g.slots[before[0]].hour)
 	opens, closes := l.opened(k-1, end), l.closed(k-1, start)
-	out.Findings = append(out.Findings, finding.Finding{
-		Rule: RuleAgain, Verdict: finding.Needs, About: x.tasks[l.tally[k]].Name, Against: x.tasks[l.tally[k-1]].Name, Basis: derived, First: []finding.Step{{Do: finding.Abrade}},
-		Facts: []finding.Fact{x.moment("opens", g.at(opens)), x.moment("closes", g.at(closes)), x.moment("start", g.at(int(g.slots[way[k].slots[0]].hour)))},
-	})
 	free, may := 0, 0
 	var why finding.List
 	for s := g.slotFrom(opens); s < len(l.slots()) && int(g.slots[s].hour) <= closes; s++ {
@@ -80,15 +78,22 @@ func (x *arranger) missed(out *Calendar, l *laid, way []placed, k int) {
 			}
 		}
 	}
-	rule := RuleWhyAgain
-	switch {
-	case free == 0:
-		rule = RuleNoFreeHour
-	case may > 0:
-		rule = RuleNoRoomLater
+	f := finding.Finding{
+		Rule: RuleWindowWeather, Verdict: finding.Needs, About: x.tasks[l.tally[k]].Name, Against: x.tasks[l.tally[k-1]].Name, Basis: derived, First: []finding.Step{{Do: finding.Abrade}},
+		Facts: []finding.Fact{
+			x.moment("opens", g.at(opens)), x.moment("closes", g.at(closes)), x.moment("start", g.at(int(g.slots[way[k].slots[0]].hour))), {Name: "hours", Value: strconv.Itoa(free)},
+		},
 	}
-	out.Findings = append(out.Findings, finding.Finding{Rule: rule, Verdict: finding.Caution, About: x.tasks[l.tally[k]].Name, Basis: derived, Facts: []finding.Fact{{Name: "hours", Value: strconv.Itoa(free)}}})
-	if rule == RuleWhyAgain {
+	switch {
+	case closes < opens:
+		f.Rule = RuleNoWindow
+	case free == 0:
+		f.Rule = RuleNoFreeHour
+	case may > 0:
+		f.Rule = RuleNoRoomLater
+	}
+	out.Findings = append(out.Findings, f)
+	if f.Rule == RuleWindowWeather {
 		out.Findings = append(out.Findings, why...)
 	}
 }
@@ -145,6 +150,9 @@ func together(l *laid, way []placed) [][]int {
 	return out
 }
 
+// tight is how little slack is worth a warning: a week, since a week of rain is no rare thing.
+const tight = 7 * 24 * time.Hour
+
 // tightest is the item with the least time between its start and its last start.
 func (c *Calendar) tightest() (int, bool) {
 	at, found := 0, false
@@ -175,6 +183,13 @@ func (x *arranger) nowhere(out *Calendar, l *laid) {
 		if u := l.links[k].units; l.links[k].whole && u > longest {
 			say(RuleLongCoat, x.tasks[l.tally[k]].Name, finding.Fact{Name: "hours", Value: strconv.Itoa(u)}, finding.Fact{Name: "longest", Value: strconv.Itoa(longest)})
 		}
+	}
+	need := 0
+	for k := range l.links {
+		need += l.links[k].units
+	}
+	if need > len(slots) {
+		say(RuleTooFew, "", finding.Fact{Name: "need", Value: strconv.Itoa(need)}, finding.Fact{Name: "have", Value: strconv.Itoa(len(slots))})
 	}
 	if len(out.Findings) > 0 {
 		return

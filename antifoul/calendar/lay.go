@@ -108,11 +108,18 @@ func (l *laid) permit(k int, slots []slot) {
 	}
 	l.links[k].may = may
 	for _, sky := range l.skies[l.tally[k]] {
-		if sky.layer.Late && l.launch > 0 {
+		if !sky.layer.Late || l.launch == 0 {
+			continue
+		}
+		step := 24.0
+		if sky.layer.Stands.Given() {
+			step = hours(sky.layer.Stands) / 4
+		}
+		if l.links[k].gap == nil {
 			l.links[k].gap = make([]int32, len(slots))
-			for s, at := range slots {
-				l.links[k].gap[s] = int32(max(0, l.launch-int(at.hour)-1) / 24)
-			}
+		}
+		for s, at := range slots {
+			l.links[k].gap[s] = max(l.links[k].gap[s], int32(float64(max(0, l.launch-int(at.hour)-1))/step))
 		}
 	}
 }
@@ -160,9 +167,9 @@ func (l *laid) join(k int, slots []slot) {
 	before, n := k-1, l.links[k-1].units
 	skies := l.skies[l.tally[before]]
 	opens := make([]int32, len(slots))
-	var closes []int32
+	var closes, hard []int32
 	if l.links[k].whole && slices.ContainsFunc(skies, func(s *sky) bool { return s.layer.Closes.Given() }) {
-		closes = make([]int32, len(slots))
+		closes, hard = make([]int32, len(slots)), make([]int32, len(slots))
 		l.links[k].again = max(1, units(l.again(before)))
 	}
 	first := func(hour int) int32 { return int32(min(l.grid.slotFrom(hour), len(slots))) }
@@ -170,9 +177,10 @@ func (l *laid) join(k int, slots []slot) {
 		opens[e] = max(first(l.through(l.opened(before, int(at.hour)+1), l.after[before])), int32(e)+1)
 		if closes != nil {
 			closes[e] = first(l.closed(before, int(at.hour)+1-n)+1) - 1
+			hard[e] = max(opens[e], first(l.hardened(before, int(at.hour)+1)))
 		}
 	}
-	l.links[k].opens, l.links[k].closes = opens, closes
+	l.links[k].opens, l.links[k].closes, l.links[k].hard = opens, closes, hard
 }
 
 // again is the hours of the crew for abrading the link's film; 0: its window never closes.
@@ -194,6 +202,17 @@ func (l *laid) opened(k, end int) int {
 	out := end + wholeHours(l.tasks[l.tally[k]].Wait)
 	for _, s := range l.skies[l.tally[k]] {
 		out = max(out, int(s.open[end]))
+	}
+	return out
+}
+
+// hardened is the hour from which the link's film may be abraded when it ends at the beginning of the hour.
+func (l *laid) hardened(k, end int) int {
+	out := end
+	for _, s := range l.skies[l.tally[k]] {
+		if s.layer.Closes.Given() && s.layer.Hard.Given() {
+			out = max(out, int(s.after(hours(s.layer.Hard))[end]))
+		}
 	}
 	return out
 }

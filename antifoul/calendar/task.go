@@ -27,8 +27,9 @@ type Layer struct {
 	Closes quantity.Duration // from the beginning of the coat to the beginning of the next; not given: never
 	Cures  quantity.Duration // from the end of the coat to the water; not given: at once
 	Stands quantity.Duration // from the end of the coat to the water at most, whatever the temperature; not given: as long as you like
+	Hard   quantity.Duration // from the end of the coat until it may be abraded; not given, or shorter: when it opens
 	Again  float64           // hours of the crew for abrading it when its window, or that of a layer that went on with it, has closed; without Closes: never
-	Late   bool              // the nearer to the launch the better
+	Late   bool              // the nearer to the launch the better, in quarters of Stands, else in days
 }
 
 // mostTasks bounds a plan. A big job has some sixty.
@@ -70,7 +71,7 @@ func checkTasks(tasks []Task, from, launch quantity.Date) finding.Faults {
 			for _, d := range []struct {
 				key string
 				v   quantity.Duration
-			}{{"opens", l.Opens}, {"closes", l.Closes}, {"cures", l.Cures}, {"stands", l.Stands}} {
+			}{{"opens", l.Opens}, {"closes", l.Closes}, {"cures", l.Cures}, {"stands", l.Stands}, {"hard", l.Hard}} {
 				if d.v.Sign() < 0 {
 					bad(key+d.key, d.v.String(), "zero or more")
 				}
