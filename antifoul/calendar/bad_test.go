@@ -30,55 +30,57 @@ func soundJob(tb testing.TB) job {
 // Each change is one fault, told by a key that holds the word, with what was read and what is accepted.
 var faults = []struct {
 	name, key string
-	change    func(tb testing.TB, j *job)
+	change    func(j *job, day func(string) quantity.Date)
 }{
-	{"a window that closes before it opens", "closes", func(_ testing.TB, j *job) { j.tasks[0].Layers[0].Closes = h(12) }},
-	{"a window that closes as it opens", "closes", func(_ testing.TB, j *job) { j.tasks[0].Layers[0].Closes = h(16) }},
-	{"a window that opens before the coat", "opens", func(_ testing.TB, j *job) { j.tasks[0].Layers[0].Opens = h(-1) }},
-	{"a film that cures backwards", "cures", func(_ testing.TB, j *job) { j.tasks[1].Layers[0].Cures = h(-5) }},
-	{"a film that may not stand", "stands", func(_ testing.TB, j *job) { j.tasks[1].Layers[0].Stands = h(-5) }},
-	{"a film that stands no longer than it cures", "stands", func(_ testing.TB, j *job) {
+	{"a window that closes before it opens", "closes", func(j *job, _ func(string) quantity.Date) { j.tasks[0].Layers[0].Closes = h(12) }},
+	{"a window that closes as it opens", "closes", func(j *job, _ func(string) quantity.Date) { j.tasks[0].Layers[0].Closes = h(16) }},
+	{"a window that opens before the coat", "opens", func(j *job, _ func(string) quantity.Date) { j.tasks[0].Layers[0].Opens = h(-1) }},
+	{"a film that cures backwards", "cures", func(j *job, _ func(string) quantity.Date) { j.tasks[1].Layers[0].Cures = h(-5) }},
+	{"a film that may not stand", "stands", func(j *job, _ func(string) quantity.Date) { j.tasks[1].Layers[0].Stands = h(-5) }},
+	{"a film that stands no longer than it cures", "stands", func(j *job, _ func(string) quantity.Date) {
 		j.tasks[1].Layers[0].Cures, j.tasks[1].Layers[0].Stands = h(48), h(24)
 	}},
-	{"abrading of no time at all", "again", func(_ testing.TB, j *job) { j.tasks[0].Layers[0].Again = -1 }},
-	{"abrading of NaN hours", "again", func(_ testing.TB, j *job) { j.tasks[0].Layers[0].Again = math.NaN() }},
-	{"negative hours", "hours", func(_ testing.TB, j *job) { j.tasks[0].Hours = -2 }},
-	{"NaN hours", "hours", func(_ testing.TB, j *job) { j.tasks[0].Hours = math.NaN() }},
-	{"endless hours", "hours", func(_ testing.TB, j *job) { j.tasks[0].Hours = math.Inf(1) }},
-	{"a million hours", "hours", func(_ testing.TB, j *job) { j.tasks[0].Hours = 1e6 }},
-	{"a wait that is negative", "wait", func(_ testing.TB, j *job) { j.tasks[0].Wait = h(-1) }},
-	{"an appointment before the first day", "on", func(tb testing.TB, j *job) { j.tasks[0].On = day(tb, "2027-04-16") }},
-	{"an appointment after the launch", "on", func(tb testing.TB, j *job) { j.tasks[0].On = day(tb, "2027-05-21") }},
-	{"a launch before the first day", "launch", func(tb testing.TB, j *job) { j.d.Launch = day(tb, "2027-04-16") }},
-	{"no day to begin on", "", func(_ testing.TB, j *job) { j.from = quantity.Date{} }},
-	{"until before from", "", func(_ testing.TB, j *job) { j.d.Start, j.d.Stop = 18*60, 8*60 }},
-	{"a day of no length", "", func(_ testing.TB, j *job) { j.d.Start, j.d.Stop = 8*60, 8*60 }},
-	{"a day that begins before midnight", "", func(_ testing.TB, j *job) { j.d.Start = -60 }},
-	{"a day that ends after midnight", "", func(_ testing.TB, j *job) { j.d.Stop = 25 * 60 }},
-	{"a day both free and taken", "", func(_ testing.TB, j *job) { j.d.Taken = []quantity.Date{j.d.Free[0]} }},
-	{"a weekday that is none", "", func(_ testing.TB, j *job) { j.d.Weekdays = append(j.d.Weekdays, 9) }},
-	{"hands below none", "hands", func(_ testing.TB, j *job) { j.d.Hands = -1 }},
-	{"a negative reserve", "", func(_ testing.TB, j *job) { j.d.Reserve = h(-24) }},
-	{"a negative setting up", "", func(_ testing.TB, j *job) { j.d.SetUp = h(-1) }},
-	{"setting up all day", "", func(_ testing.TB, j *job) { j.d.SetUp = h(12) }},
-	{"a shift before the first day", "shift", func(tb testing.TB, j *job) { j.d.Shift = day(tb, "2027-04-10") }},
-	{"a shift after the launch", "shift", func(tb testing.TB, j *job) { j.d.Shift = day(tb, "2027-05-21") }},
-	{"other work of negative hours", "other", func(_ testing.TB, j *job) { j.d.Other = []calendar.Other{{Name: "anode", Hours: -1}} }},
-	{"other work of NaN hours", "other", func(_ testing.TB, j *job) { j.d.Other = []calendar.Other{{Name: "anode", Hours: math.NaN()}} }},
-	{"other work before the first day", "other", func(tb testing.TB, j *job) {
-		j.d.Other = []calendar.Other{{Name: "anode", Hours: 1, On: day(tb, "2027-04-10")}}
+	{"abrading of no time at all", "again", func(j *job, _ func(string) quantity.Date) { j.tasks[0].Layers[0].Again = -1 }},
+	{"abrading of NaN hours", "again", func(j *job, _ func(string) quantity.Date) { j.tasks[0].Layers[0].Again = math.NaN() }},
+	{"negative hours", "hours", func(j *job, _ func(string) quantity.Date) { j.tasks[0].Hours = -2 }},
+	{"NaN hours", "hours", func(j *job, _ func(string) quantity.Date) { j.tasks[0].Hours = math.NaN() }},
+	{"endless hours", "hours", func(j *job, _ func(string) quantity.Date) { j.tasks[0].Hours = math.Inf(1) }},
+	{"a million hours", "hours", func(j *job, _ func(string) quantity.Date) { j.tasks[0].Hours = 1e6 }},
+	{"a wait that is negative", "wait", func(j *job, _ func(string) quantity.Date) { j.tasks[0].Wait = h(-1) }},
+	{"an appointment before the first day", "on", func(j *job, day func(string) quantity.Date) { j.tasks[0].On = day("2027-04-16") }},
+	{"an appointment after the launch", "on", func(j *job, day func(string) quantity.Date) { j.tasks[0].On = day("2027-05-21") }},
+	{"a launch before the first day", "launch", func(j *job, day func(string) quantity.Date) { j.d.Launch = day("2027-04-16") }},
+	{"no day to begin on", "", func(j *job, _ func(string) quantity.Date) { j.from = quantity.Date{} }},
+	{"until before from", "", func(j *job, _ func(string) quantity.Date) { j.d.Start, j.d.Stop = 18*60, 8*60 }},
+	{"a day of no length", "", func(j *job, _ func(string) quantity.Date) { j.d.Start, j.d.Stop = 8*60, 8*60 }},
+	{"a day that begins before midnight", "", func(j *job, _ func(string) quantity.Date) { j.d.Start = -60 }},
+	{"a day that ends after midnight", "", func(j *job, _ func(string) quantity.Date) { j.d.Stop = 25 * 60 }},
+	{"a day both free and taken", "", func(j *job, _ func(string) quantity.Date) { j.d.Taken = []quantity.Date{j.d.Free[0]} }},
+	{"a weekday that is none", "", func(j *job, _ func(string) quantity.Date) { j.d.Weekdays = append(j.d.Weekdays, 9) }},
+	{"hands below none", "hands", func(j *job, _ func(string) quantity.Date) { j.d.Hands = -1 }},
+	{"a negative reserve", "", func(j *job, _ func(string) quantity.Date) { j.d.Reserve = h(-24) }},
+	{"a negative setting up", "", func(j *job, _ func(string) quantity.Date) { j.d.SetUp = h(-1) }},
+	{"setting up all day", "", func(j *job, _ func(string) quantity.Date) { j.d.SetUp = h(12) }},
+	{"a shift before the first day", "shift", func(j *job, day func(string) quantity.Date) { j.d.Shift = day("2027-04-10") }},
+	{"a shift after the launch", "shift", func(j *job, day func(string) quantity.Date) { j.d.Shift = day("2027-05-21") }},
+	{"other work of negative hours", "other", func(j *job, _ func(string) quantity.Date) { j.d.Other = []calendar.Other{{Name: "anode", Hours: -1}} }},
+	{"other work of NaN hours", "other", func(j *job, _ func(string) quantity.Date) {
+		j.d.Other = []calendar.Other{{Name: "anode", Hours: math.NaN()}}
 	}},
-	{"a gap in the forecast", "hours", func(_ testing.TB, j *job) {
+	{"other work before the first day", "other", func(j *job, day func(string) quantity.Date) {
+		j.d.Other = []calendar.Other{{Name: "anode", Hours: 1, On: day("2027-04-10")}}
+	}},
+	{"a gap in the forecast", "hours", func(j *job, _ func(string) quantity.Date) {
 		j.c.Forecast.Hours = slices.Delete(j.c.Forecast.Hours, 20, 21)
 	}},
-	{"an hour given twice", "hours", func(_ testing.TB, j *job) { j.c.Forecast.Hours[20].At = j.c.Forecast.Hours[19].At }},
-	{"air of 104 %", "humidity", func(_ testing.TB, j *job) { j.c.Forecast.Hours[3].HumidityPct = 104 }},
-	{"negative rain", "rain", func(_ testing.TB, j *job) { j.c.Forecast.Hours[3].RainMM = -1 }},
-	{"air as hot as an oven", "air", func(_ testing.TB, j *job) { j.c.Forecast.Hours[3].AirC = 200 }},
-	{"a usual surface as hot as an oven", "usual", func(_ testing.TB, j *job) { j.c.Usual = degC(500) }},
-	{"a coating of seven packs", "", func(_ testing.TB, j *job) { j.tasks[0].Layers[0].Coating.Packs = 7 }},
-	{"a coating without a temperature", "", func(_ testing.TB, j *job) { j.tasks[0].Layers[0].Coating.At = quantity.Temperature{} }},
-	{"a coat that the yard puts on", "", func(_ testing.TB, j *job) { j.tasks[0].Yard = true }},
+	{"an hour given twice", "hours", func(j *job, _ func(string) quantity.Date) { j.c.Forecast.Hours[20].At = j.c.Forecast.Hours[19].At }},
+	{"air of 104 %", "humidity", func(j *job, _ func(string) quantity.Date) { j.c.Forecast.Hours[3].HumidityPct = 104 }},
+	{"negative rain", "rain", func(j *job, _ func(string) quantity.Date) { j.c.Forecast.Hours[3].RainMM = -1 }},
+	{"air as hot as an oven", "air", func(j *job, _ func(string) quantity.Date) { j.c.Forecast.Hours[3].AirC = 200 }},
+	{"a usual surface as hot as an oven", "usual", func(j *job, _ func(string) quantity.Date) { j.c.Usual = degC(500) }},
+	{"a coating of seven packs", "", func(j *job, _ func(string) quantity.Date) { j.tasks[0].Layers[0].Coating.Packs = 7 }},
+	{"a coating without a temperature", "", func(j *job, _ func(string) quantity.Date) { j.tasks[0].Layers[0].Coating.At = quantity.Temperature{} }},
+	{"a coat that the yard puts on", "", func(j *job, _ func(string) quantity.Date) { j.tasks[0].Yard = true }},
 }
 
 func TestBadInputIsTold(t *testing.T) {
@@ -90,7 +92,7 @@ func TestBadInputIsTold(t *testing.T) {
 	}
 	for _, c := range faults {
 		j := soundJob(t)
-		c.change(t, &j)
+		c.change(&j, func(s string) quantity.Date { return day(t, s) })
 		_, err := calendar.Arrange(b, j.tasks, j.d, j.from, j.c)
 		fs, ok := errors.AsType[finding.Faults](err)
 		if !ok || len(fs) == 0 {

@@ -13,7 +13,7 @@ import (
 )
 
 // value is what a plan is worth; a job without a plan is the worst.
-func value(j job, p calendar.Calendar) worth {
+func value(p calendar.Calendar) worth {
 	w := worth{again: p.Again, days: p.Days, measure: p.Measure}
 	if n := len(p.Items); n > 0 {
 		w.done = p.Items[n-1].End()
@@ -145,7 +145,7 @@ func TestMoreRoomIsNeverWorse(t *testing.T) {
 				if err != nil {
 					continue
 				}
-				was := value(j, p)
+				was := value(p)
 				if !c.change(r, &j) {
 					continue
 				}
@@ -155,9 +155,9 @@ func TestMoreRoomIsNeverWorse(t *testing.T) {
 					continue
 				}
 				tried++
-				switch x := value(j, q).compare(was); {
+				switch x := value(q).compare(was); {
 				case x > 0:
-					t.Errorf("job %d: worse:\nfrom %+v\nto   %+v", n, was, value(j, q))
+					t.Errorf("job %d: worse:\nfrom %+v\nto   %+v", n, was, value(q))
 				case x < 0:
 					better++
 				}

@@ -82,7 +82,7 @@ var mutations = []struct {
 		}
 		return each(j, func(l *calendar.Layer) { l.Cures = h(24 * 365) })
 	}},
-	{"a window that opens later", func(p *calendar.Calendar, j *job) bool {
+	{"a window that opens later", func(_ *calendar.Calendar, j *job) bool {
 		if len(j.tasks) < 2 || len(j.tasks[0].Layers) == 0 || len(j.tasks[1].Layers) == 0 {
 			return false
 		}
