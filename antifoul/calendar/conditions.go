@@ -2,6 +2,7 @@ package calendar
 
 import (
 	"fmt"
+	"math"
 	"time"
 
 	"boatyard.example/bottomwork/antifoul/weather"
@@ -14,7 +15,8 @@ import (
 type Conditions struct {
 	Zone     *time.Location // of the clock on the shed's wall; nil: the days and hours are taken as they stand
 	Forecast weather.Forecast
-	Usual    quantity.Temperature // of the surface where no forecast tells; not given: the mean of the forecast for the hour of the day, no colder than a coating may go on; without a forecast from there to the temperature of its row
+	Usual    quantity.Temperature // of the surface where no forecast tells; not given: the mean of the forecast for the hour of the day, or that of the coating's row
+	Careful  bool                 // without Usual: that mean is no colder than a coat may go on, since in the cold none does; and without a forecast it is from there to the temperature of the row, so that windows open late and close soon
 	Trust    quantity.Duration    // from the first day on, how far ahead a forecast is believed: an hour later than that is measured; not given: all of it
 }
 
@@ -32,18 +34,19 @@ func (c Conditions) check() finding.Faults {
 
 // climate is the weather laid on the hours of a grid, as each layer sees it.
 type climate struct {
-	site   *weather.Site
-	offset int // hour of the grid in which the forecast begins
-	mean   [24]float64
-	usual  float64 // NaN: nobody knows
-	trust  int     // the first hour of the grid that is too far off to be believed
-	grid   *grid
-	views  map[string]*view // one for all layers that see the same weather
+	site    *weather.Site
+	offset  int // hour of the grid in which the forecast begins
+	mean    [24]float64
+	usual   float64 // NaN: nobody knows
+	careful bool
+	trust   int // the first hour of the grid that is too far off to be believed
+	grid    *grid
+	views   map[string]*view // one for all layers that see the same weather
 }
 
 // newClimate prepares the forecast. Its faults are those of weather.At.
 func newClimate(b *tables.Book, g *grid, c Conditions, roof bool) (*climate, error) {
-	out := &climate{grid: g, usual: weather.Unknown, views: map[string]*view{}}
+	out := &climate{grid: g, usual: weather.Unknown, careful: c.Careful, views: map[string]*view{}}
 	if c.Usual.Given() {
 		out.usual = c.Usual.Float(quantity.Celsius)
 	}
@@ -188,29 +191,32 @@ func (l Layer) sees() string {
 // known reports whether the forecast tells of the hour.
 func (c *sky) known(hour int) bool { return hour >= c.offset && hour-c.offset < c.Len() }
 
-// surface is the temperature of the film in the hour, from and to, in degC: by the forecast; else what is usual or the mean of the forecast. Since
-// no coat goes on in the cold, that is no colder than its limit. Where nothing is known it is from the limit to the temperature of the row, so that windows open
-// late and close soon.
+// surface is the temperature of the film in the hour, from and to, in degC: by the forecast; else what is usual, the mean of the forecast, or
+// the temperature of the row; see Conditions.
 func (c *sky) surface(hour int, k *tables.Coating) (low, high float64) {
 	if c.known(hour) {
 		if r := c.Surface(hour - c.offset); r.Low == r.Low && r.High == r.High {
 			return r.Low, r.High
 		}
 	}
-	row := k.At.Float(quantity.Celsius)
-	least := k.ApplyMin.Float(quantity.Celsius)
-	if least != least {
-		least = row
-	}
 	if c.usual == c.usual {
 		return c.usual, c.usual
 	}
-	if c.Len() > 0 {
-		if t := c.mean[c.grid.local[hour]/60]; t == t {
-			return max(t, least), max(t, least)
-		}
+	row := k.At.Float(quantity.Celsius)
+	t, least := row, math.Inf(-1)
+	if c.Len() > 0 && c.mean[c.grid.local[hour]/60] == c.mean[c.grid.local[hour]/60] {
+		t = c.mean[c.grid.local[hour]/60]
 	}
-	return min(least, row), max(least, row)
+	if c.careful && k.ApplyMin.Given() {
+		least = k.ApplyMin.Float(quantity.Celsius)
+	}
+	switch {
+	case t < least:
+		return least, least
+	case c.careful && c.Len() == 0 && k.ApplyMin.Given():
+		return least, t
+	}
+	return t, t
 }
 
 // paints is what the hour is for putting the layer on.

@@ -256,6 +256,9 @@ const (
 // appointment is the hour at which the yard's work, or an appointment, is over.
 func (l *laid) appointment(t *Task, hour int) int {
 	n := max(1, units(t.Hours))
+	if t.Yard {
+		n = min(n, (yardStop-yardStart)/60) // what takes longer is over when the day is
+	}
 	for h := max(hour, 0); h+n <= len(l.grid.dates); h++ {
 		if t.On.Given() && !l.grid.dates[h].Equal(t.On) {
 			if l.grid.dates[h].After(t.On) {

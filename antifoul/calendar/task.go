@@ -15,7 +15,7 @@ type Task struct {
 	Hours  float64           // of the crew together, from beginning to end; 0: it goes along with what comes before it
 	Layers []Layer           // what it puts on, in one go; none: work that may be parted over hours and days
 	Dry    bool              // rain stops it
-	Yard   bool              // the yard does it, on one of its own days, in none of the crew's hours
+	Yard   bool              // the yard does it, on one day between Monday and Friday from eight to five, or on On, in none of the crew's hours
 	On     quantity.Date     // an appointment: on that day and no other
 	Wait   quantity.Duration // that passes after it whatever the weather, before the next begins
 }
@@ -24,7 +24,7 @@ type Task struct {
 type Layer struct {
 	weather.Coat
 	Opens  quantity.Duration // from the end of the coat to the beginning of the next, at the temperature of its row; not given: at once
-	Closes quantity.Duration // from the beginning of the coat to the beginning of the next; not given: never
+	Closes quantity.Duration // from the beginning of the coat to the beginning of the next, where the next task of the crew is a coat; not given: never
 	Cures  quantity.Duration // from the end of the coat to the water; not given: at once
 	Stands quantity.Duration // from the end of the coat to the water at most, whatever the temperature; not given: as long as you like
 	Hard   quantity.Duration // from the end of the coat until it may be abraded; not given, or shorter: when it opens
