@@ -4,6 +4,7 @@ import (
 	"errors"
 	"slices"
 	"strconv"
+	"strings"
 	"time"
 
 	"boatyard.example/bottomwork/antifoul/calendar"
@@ -14,7 +15,7 @@ import (
 	"boatyard.example/bottomwork/tables/quantity"
 )
 
-// The rules of a season that is too short, and of a laminate that must dry.
+// The rules of a season that is too short, and of what a plan of days rests on.
 const (
 	RuleLeaveBarrier finding.ID = "season-leave-barrier"
 	RuleLeaveCoat    finding.ID = "season-leave-coat"
@@ -22,10 +23,15 @@ const (
 	RuleWetBarrier   finding.ID = "season-wet-barrier"
 	RuleFits         finding.ID = "season-fits-then"
 	RuleNotEven      finding.ID = "season-too-short"
+	RuleNothingLeft  finding.ID = "season-nothing-to-leave"
+	RuleMoreHands    finding.ID = "season-more-hands"
+	RuleMoreDays     finding.ID = "season-more-days"
 	RuleSlowRates    finding.ID = "season-slow-rates"
 	RuleDryingOut    finding.ID = "season-drying-out"
 	RuleSections     finding.ID = "season-blast-by-sections"
 	RuleSlings       finding.ID = "season-slings"
+	RuleSlingsDay    finding.ID = "season-slings-day"
+	RuleUntilKnown   finding.ID = "season-until-known"
 )
 
 // Season is the plan of days. It is zero where the boat file names no days on which anybody works.
@@ -65,21 +71,8 @@ func (j *Job) season(b *tables.Book, boat Boat) error {
 	if !boat.Work.Planned() {
 		return nil
 	}
-	if !boat.Work.Reserve.Given() {
-		if d, err := quantity.Day.Near(factor(b, "launch-reserve"), 0, quantity.Up); err == nil {
-			boat.Work.Reserve = d
-		}
-	}
-	if !boat.Work.SetUp.Given() {
-		if d, err := quantity.Hour.Near(factor(b, "day-setup"), 2, quantity.Up); err == nil {
-			boat.Work.SetUp = d
-		}
-	}
-	if boat.Weather.Usual = boat.Paint.Today; len(boat.Weather.Forecast.Hours) > 0 {
-		boat.Weather.Usual = quantity.Temperature{} // the forecast's own mean is nearer
-	}
-	by, _ := b.Loss(boat.byRoller().By) // checked with the boat
-	w := crewing{book: b, boat: boat, by: by, hours: typicalEnd, bare: breathing(b, boat, j.Schemes)}
+	w := crewing{book: b, boat: boat.inSeason(b), hours: typicalEnd, bare: breathing(b, boat, j.Schemes)}
+	w.by, _ = b.Loss(boat.byRoller().By) // checked with the boat
 	s := &j.Season
 	turns := w.turns(j, j.Schemes)
 	if len(turns) == 0 {
@@ -90,20 +83,63 @@ func (j *Job) season(b *tables.Book, boat Boat) error {
 	if s.Calendar, err = w.arrange(turns); err != nil {
 		return err
 	}
-	if err := j.slow(w); err != nil {
+	shown := j.Schemes
+	if !s.Calendar.Fits && !s.Calendar.Findings.Has(calendar.RuleBooked) && !s.Calendar.Findings.Has(calendar.RuleStands) {
+		if shown, err = j.giveUp(b, w); err != nil {
+			return err
+		}
+		if err := j.moreHelp(w); err != nil {
+			return err
+		}
+	}
+	if err := j.slow(w, shown); err != nil {
 		return err
 	}
 	j.drying(b, boat)
-	if slices.ContainsFunc(turns, func(t Turn) bool { return t.Do == finding.Blast }) {
-		s.Findings = append(s.Findings, finding.Finding{Rule: RuleSections, Verdict: finding.Caution, Basis: []finding.Basis{{Kind: finding.CommonPractice}}})
+	j.notes(w)
+	return nil
+}
+
+// inSeason is the boat with what is taken where her file does not say it of the plan of days.
+func (x Boat) inSeason(b *tables.Book) Boat {
+	if !x.Work.Reserve.Given() {
+		x.Work.Reserve, _ = quantity.Day.Near(factor(b, "launch-reserve"), 0, quantity.Up)
 	}
-	if boat.Work.Slings.True() && slices.ContainsFunc(turns, func(t Turn) bool { return t.Patch && len(t.Coats) > 0 }) {
-		s.Findings = append(s.Findings, finding.Finding{Rule: RuleSlings, Verdict: finding.Caution, Basis: []finding.Basis{{Kind: finding.Assumption}}})
+	if !x.Work.SetUp.Given() {
+		x.Work.SetUp, _ = quantity.Hour.Near(factor(b, "day-setup"), 2, quantity.Up)
 	}
-	if s.Calendar.Fits {
-		return nil
+	x.Weather.Careful = true
+	x.Weather.Trust, _ = quantity.Day.Near(factor(b, "forecast-trust"), 0, quantity.Up)
+	if len(x.Weather.Forecast.Hours) == 0 { // a forecast's own mean is nearer
+		x.Weather.Usual = x.Paint.Today
 	}
-	return j.giveUp(b, w)
+	return x
+}
+
+// notes says what the plan rests on.
+func (j *Job) notes(w crewing) {
+	s := &j.Season
+	turns, plan := s.Shown()
+	has := func(of func(Turn) bool) bool { return slices.ContainsFunc(turns, of) }
+	say := func(rule finding.ID, v finding.Verdict, k finding.Kind, facts ...finding.Fact) {
+		s.Findings = append(s.Findings, finding.Finding{Rule: rule, Verdict: v, Facts: facts, Basis: []finding.Basis{{Kind: k}}})
+	}
+	if has(func(t Turn) bool { return t.Sections > 1 }) {
+		say(RuleSections, finding.Caution, finding.CommonPractice)
+	}
+	if w.boat.Work.Slings.True() && len(j.Patches) > 0 {
+		switch day := w.slingsDay(); {
+		case has(func(t Turn) bool { return t.Patch }):
+			say(RuleSlings, finding.Caution, finding.Assumption)
+		case day.Given():
+			say(RuleSlingsDay, finding.Ask, finding.Derived, fact("day", day))
+		}
+	}
+	for _, it := range plan.Items {
+		if turns[it.Task].Do == finding.Identify {
+			say(RuleUntilKnown, finding.Ask, finding.CommonPractice, fact("day", day(it.End()).String()))
+		}
+	}
 }
 
 // arrange lays turns on days.
@@ -119,20 +155,22 @@ func (w crewing) arrange(turns []Turn) (calendar.Calendar, error) {
 	return c, nil
 }
 
-// slow says when she would be ready at the slow end of the rates of work.
-func (j *Job) slow(w crewing) error {
+// slow says when she would be ready at the slow end of the rates of work, with the schemes that are shown.
+func (j *Job) slow(w crewing, schemes []Scheme) error {
+	_, plan := j.Season.Shown()
+	if plan.Ready.IsZero() {
+		return nil
+	}
 	w.hours = slowEnd
-	c, err := w.arrange(w.turns(j, j.Schemes))
+	c, err := w.arrange(w.turns(j, schemes))
 	if err != nil {
 		return err
 	}
-	f := finding.Finding{Rule: RuleSlowRates, Verdict: finding.Caution, Basis: []finding.Basis{{Kind: finding.Derived}}}
-	if c.Ready.IsZero() {
-		return nil // the longest coat is longer than a day then; the calendar of typical rates says what it needs
-	}
-	f.Facts = []finding.Fact{fact("ready", day(c.Ready).String()), fact("planned", day(j.Season.Calendar.Ready).String())}
-	if !j.Season.Calendar.Ready.IsZero() && c.Ready.After(j.Season.Calendar.Ready) {
-		j.Season.Findings = append(j.Season.Findings, f)
+	if c.Ready.After(plan.Ready) { // else the longest coat is longer than a day: the calendar of typical rates says what it needs
+		j.Season.Findings = append(j.Season.Findings, finding.Finding{
+			Rule: RuleSlowRates, Verdict: finding.Caution, Basis: []finding.Basis{{Kind: finding.Derived}},
+			Facts: []finding.Fact{fact("ready", day(c.Ready).String()), fact("planned", day(plan.Ready).String())},
+		})
 	}
 	return nil
 }
@@ -147,73 +185,142 @@ func day(t time.Time) quantity.Date {
 }
 
 // giveUp finds what must be left for another season, in the trade's order: the whole barrier where nothing but prevention asks for it, then the
-// third working coat. Metal keeps its barrier whatever the calendar says.
-func (j *Job) giveUp(b *tables.Book, w crewing) error {
+// third working coat. Metal keeps its barrier whatever the calendar says. Only what brings her into the water in time is given up, and on no part
+// that has the time. It returns the schemes that are shown.
+func (j *Job) giveUp(b *tables.Book, w crewing) ([]Scheme, error) {
 	schemes := slices.Clone(j.Schemes)
-	for _, step := range []func(*tables.Book, Boat, *Scheme) finding.List{leaveBarrier, leaveCoat} {
-		var left finding.List
+	s := &j.Season
+	var left []giving
+	ready := s.Calendar.Ready
+	for _, leave := range []func(*tables.Book, Boat, *Scheme) (finding.Finding, bool){leaveBarrier, leaveCoat} {
+		before := len(left)
 		for i := range schemes {
-			left = append(left, step(b, j.Boat, &schemes[i])...)
+			was := schemes[i]
+			f, gone := leave(b, j.Boat, &schemes[i])
+			switch {
+			case gone:
+				left = append(left, giving{i, was, f})
+			case f.Rule != "":
+				s.Findings = append(s.Findings, f)
+			}
 		}
-		j.Season.Findings = append(j.Season.Findings, left...)
-		if left.Worst() != finding.Needs {
-			continue // nothing was left out: only why not
+		if len(left) == before {
+			continue
 		}
-		turns := w.turns(j, schemes)
-		c, err := w.arrange(turns)
+		turns, c, err := w.tried(j, schemes)
+		if err != nil {
+			return nil, err
+		}
+		if !c.Ready.IsZero() {
+			ready = c.Ready
+		}
+		if !c.Fits {
+			continue
+		}
+		s.Kept, s.Partial = turns, c
+		for k := len(left) - 1; k >= 0; k-- { // give back what was not needed
+			back := slices.Clone(schemes)
+			back[left[k].scheme] = left[k].was
+			if slices.ContainsFunc(left[k+1:], func(g giving) bool { return g.scheme == left[k].scheme && g.finding.Rule != "" }) {
+				continue // its next coat is given up too
+			}
+			turns, c, err := w.tried(j, back)
+			if err != nil {
+				return nil, err
+			}
+			if c.Fits {
+				schemes, s.Kept, s.Partial, left[k].finding = back, turns, c, finding.Finding{}
+			}
+		}
+		for _, g := range left {
+			if g.finding.Rule != "" {
+				s.Findings = append(s.Findings, g.finding)
+			}
+		}
+		s.Findings = append(s.Findings, finding.Finding{
+			Rule: RuleFits, Verdict: finding.Fine, Basis: []finding.Basis{{Kind: finding.Derived}},
+			Facts: []finding.Fact{fact("launch", j.Boat.Work.Launch), fact("ready", day(s.Partial.Ready).String())},
+		})
+		return schemes, nil
+	}
+	if !ready.IsZero() { // else the calendar has said which work finds no hour
+		rule := RuleNotEven
+		if len(left) == 0 {
+			rule = RuleNothingLeft
+		}
+		s.Findings = append(s.Findings, finding.Finding{
+			Rule: rule, Verdict: finding.Forbidden, Basis: []finding.Basis{{Kind: finding.CommonPractice}},
+			Facts: []finding.Fact{fact("launch", j.Boat.Work.Launch), fact("ready", day(ready).String())},
+		})
+	}
+	return j.Schemes, nil
+}
+
+// giving is one thing given up: in which scheme, what that was before, and what is said of it.
+type giving struct {
+	scheme  int
+	was     Scheme
+	finding finding.Finding
+}
+
+// tried lays schemes on days.
+func (w crewing) tried(j *Job, schemes []Scheme) ([]Turn, calendar.Calendar, error) {
+	turns := w.turns(j, schemes)
+	c, err := w.arrange(turns)
+	return turns, c, err
+}
+
+// moreHelp says what one more pair of hands, or every day of the week, would do for the whole job: cheaper than paint that is left out.
+func (j *Job) moreHelp(w crewing) error {
+	s := &j.Season
+	for _, help := range []struct {
+		rule finding.ID
+		with func(*crewing)
+	}{
+		{RuleMoreHands, func(w *crewing) { w.boat.Work.Hands = max(1, w.boat.Work.Hands) + 1 }},
+		{RuleMoreDays, func(w *crewing) { w.boat.Work.Weekdays, w.boat.Work.Taken = everyDay, nil }},
+	} {
+		more := w
+		help.with(&more)
+		_, c, err := more.tried(j, j.Schemes)
 		if err != nil {
 			return err
 		}
-		j.Season.Kept, j.Season.Partial = turns, c
-		if c.Fits {
-			j.Season.Findings = append(j.Season.Findings, finding.Finding{
-				Rule: RuleFits, Verdict: finding.Fine, Basis: []finding.Basis{{Kind: finding.Derived}},
-				Facts: []finding.Fact{fact("launch", j.Boat.Work.Launch), fact("ready", day(c.Ready).String())},
+		if !c.Ready.IsZero() && (s.Calendar.Ready.IsZero() || c.Fits || day(c.Ready).Before(day(s.Calendar.Ready))) {
+			s.Findings = append(s.Findings, finding.Finding{
+				Rule: help.rule, Verdict: finding.Fine, Basis: []finding.Basis{{Kind: finding.Derived}},
+				Facts: []finding.Fact{fact("hands", more.boat.Work.Hands), fact("ready", day(c.Ready).String())},
 			})
-			return nil
 		}
 	}
-	ready := j.Season.Calendar.Ready
-	if !j.Season.Partial.Ready.IsZero() {
-		ready = j.Season.Partial.Ready
-	}
-	if ready.IsZero() {
-		return nil // the calendar has said which work finds no hour
-	}
-	j.Season.Findings = append(j.Season.Findings, finding.Finding{
-		Rule: RuleNotEven, Verdict: finding.Forbidden, Basis: []finding.Basis{{Kind: finding.CommonPractice}},
-		Facts: []finding.Fact{fact("launch", j.Boat.Work.Launch), fact("ready", day(ready).String())},
-	})
 	return nil
 }
 
-// leaveBarrier takes the whole barrier out of a scheme where nothing but prevention asks for it; what it says with Needs was left out.
-//
-// What is kept open is the barrier of a metal, and one over which alone the coating may lie.
-func leaveBarrier(b *tables.Book, boat Boat, s *Scheme) finding.List {
+var everyDay = []time.Weekday{time.Sunday, time.Monday, time.Tuesday, time.Wednesday, time.Thursday, time.Friday, time.Saturday}
+
+// leaveBarrier takes the whole barrier out of a scheme where nothing but prevention asks for it. What is kept is the barrier of a metal, and one over
+// which alone the coating may lie; that is said too.
+func leaveBarrier(b *tables.Book, boat Boat, s *Scheme) (f finding.Finding, gone bool) {
 	isBarrier := func(l compat.Layer) bool { return l.For == compat.Undercoat && l.Coating.Role == tables.Barrier }
-	if !slices.ContainsFunc(s.Coats, func(k Coat) bool { return isBarrier(k.Layer) }) {
-		return nil
-	}
-	at := slices.IndexFunc(boat.Parts, func(p compat.Part) bool { return p.Name == s.Part })
-	part := boat.Parts[at]
-	m, _ := b.Material(part.Material) // checked with the boat
-	f := finding.Finding{About: s.Part, Against: m.Name, Basis: []finding.Basis{m.Basis("barrier")}}
-	if m.Metal || m.Barrier == tables.OverBarrier || m.Takes(s.Coating.Biocide) == tables.OverBarrier {
-		f.Rule, f.Verdict = RuleKeepBarrier, finding.Caution
-		return finding.List{f}
-	}
-	stack := slices.DeleteFunc(slices.Clone(s.Stack), isBarrier)
-	part.Barrier = quantity.NotSaid
-	if compat.CheckStack(b, part, stack, dryDays(boat, s.Coating)).Worst() == finding.Forbidden {
-		f.Rule, f.Verdict = RuleKeepBarrier, finding.Caution
-		return finding.List{f}
-	}
 	coats := 0
 	for _, k := range s.Coats {
 		if isBarrier(k.Layer) {
 			coats += k.Layer.Coats
 		}
+	}
+	if coats == 0 {
+		return f, false
+	}
+	at := slices.IndexFunc(boat.Parts, func(p compat.Part) bool { return p.Name == s.Part })
+	part := boat.Parts[at]
+	part.Barrier = quantity.NotSaid
+	m, _ := b.Material(part.Material) // checked with the boat
+	f = finding.Finding{About: s.Part, Against: m.Name, Basis: []finding.Basis{m.Basis("barrier")}}
+	stack := slices.DeleteFunc(slices.Clone(s.Stack), isBarrier)
+	if m.Metal || m.Barrier == tables.OverBarrier || m.Takes(s.Coating.Biocide) == tables.OverBarrier ||
+		compat.CheckStack(b, part, stack, dryDays(boat, s.Coating)).Worst() == finding.Forbidden {
+		f.Rule, f.Verdict = RuleKeepBarrier, finding.Caution
+		return f, false
 	}
 	f.Rule, f.Verdict, f.Facts = RuleLeaveBarrier, finding.Needs, []finding.Fact{fact("coats", coats)}
 	if part.Laminate == "wet" || does(*s, finding.DryOut) {
@@ -221,17 +328,17 @@ func leaveBarrier(b *tables.Book, boat Boat, s *Scheme) finding.List {
 	}
 	s.Stack = stack
 	s.Coats = slices.DeleteFunc(slices.Clone(s.Coats), func(k Coat) bool { return isBarrier(k.Layer) })
-	return finding.List{f}
+	return f, true
 }
 
-// leastWorking is how many working coats are left: two are the least that a worn place shows nothing of the first brush mark through.
+// leastWorking is how many working coats are left at least: the trade gives up the third. Basis: common practice.
 const leastWorking = 2
 
 // leaveCoat takes one working coat out of a scheme that has more than two, and says what that costs in months.
-func leaveCoat(b *tables.Book, boat Boat, s *Scheme) finding.List {
+func leaveCoat(b *tables.Book, boat Boat, s *Scheme) (f finding.Finding, gone bool) {
 	at := slices.IndexFunc(s.Coats, func(k Coat) bool { return k.Layer.For == compat.Working && k.Layer.Coats > leastWorking })
 	if at < 0 {
-		return nil
+		return f, false
 	}
 	fewer := func(l compat.Layer) compat.Layer {
 		l.Coats--
@@ -247,14 +354,14 @@ func leaveCoat(b *tables.Book, boat Boat, s *Scheme) finding.List {
 			s.Stack[i] = fewer(s.Stack[i])
 		}
 	}
-	f := finding.Finding{
+	f = finding.Finding{
 		Rule: RuleLeaveCoat, Verdict: finding.Needs, About: s.Part, Basis: []finding.Basis{s.Coating.Basis("film")},
 		Facts: []finding.Fact{fact("was", was), fact("coats", was-1)},
 	}
 	then := wear.Predict(b, s.Stack, boat.Use, s.zones(b), boat.Work.Launch)
 	f.Facts = append(f.Facts, fact("before", nextHaul(s.Lasts)), fact("after", nextHaul(then)))
 	s.Lasts = then
-	return finding.List{f}
+	return f, true
 }
 
 // nextHaul is when she is painted again, in words.
@@ -292,11 +399,15 @@ func (j *Job) drying(b *tables.Book, boat Boat) {
 		if !does(s, finding.DryOut) {
 			continue
 		}
-		start := boat.On
-		for _, it := range j.Season.Calendar.Items {
-			if j.Season.Turns[it.Task].Do == finding.DryOut {
-				start = day(it.Start())
+		start, there := boat.On, false
+		turns, plan := j.Season.Shown()
+		for _, it := range plan.Items {
+			if turns[it.Task].Do == finding.DryOut {
+				start, there = day(it.Start()), true
 			}
+		}
+		if !there && len(plan.Items) > 0 {
+			continue // it is not waited for: what shuts the laminate in was given up
 		}
 		d := Drying{Part: s.Part, Earliest: start.AddDays(month)}
 		for n := range mostReadings {
@@ -317,35 +428,50 @@ type Morning struct {
 }
 
 // Morning says whether the next coat of the plan may be begun at the moment, on the clock that the moment carries. The next coat is the first whose
-// planned hours are not over by then; one that is planned for a later day is not due.
+// planned hours are not over by then, and all that the plan has before the moment is taken as done. A coat that is planned for a later day is not due; one
+// before which other work is planned waits for that, whatever the weather.
 // ok is false when no coat is left, or no plan was made.
 // The error is a finding.Faults, as calendar.Today's.
 func (j *Job) Morning(now time.Time) (m Morning, ok bool, err error) {
 	turns, plan := j.Season.Shown()
+	var before []string
 	for _, it := range plan.Items {
 		t := turns[it.Task]
-		if len(t.Coats) == 0 || it.Again || !it.End().After(now) {
+		if !it.End().After(now) {
 			continue
 		}
-		boat := j.Boat
-		if !boat.Work.SetUp.Given() {
-			if d, err := quantity.Hour.Near(factor(j.Book, "day-setup"), 2, quantity.Up); err == nil {
-				boat.Work.SetUp = d
+		if len(t.Coats) == 0 || it.Again {
+			name := t.Name
+			if it.Again {
+				name = "abrading"
 			}
+			before = append(before, name)
+			continue
 		}
+		boat := j.Boat.inSeason(j.Book)
 		m.Turn = t
-		if start := it.Start().In(now.Location()); start.YearDay() != now.YearDay() || start.Year() != now.Year() {
-			m.Verdict, m.Next, m.Sure = finding.Forbidden, it.Start(), it.Verdict == finding.Fine
-			m.Finding = finding.Finding{
-				Rule: calendar.RuleNoCoat, Verdict: finding.Forbidden, About: t.Name, Basis: []finding.Basis{{Kind: finding.Derived}},
-				Facts: []finding.Fact{fact("next", calendar.Moment(it.Start()))},
-			}
+		start := it.Start().In(now.Location())
+		say := func(rule finding.ID, v finding.Verdict, facts ...finding.Fact) {
+			m.Verdict = v
+			m.Finding = finding.Finding{Rule: rule, Verdict: v, About: t.Name, Basis: []finding.Basis{{Kind: finding.Derived}}, Facts: facts}
+		}
+		if day(start) != day(now) {
+			m.Next, m.Sure = it.Start(), it.Verdict == finding.Fine
+			say(calendar.RuleNoCoat, finding.Forbidden, fact("next", calendar.Moment(start)))
 			return m, true, nil
 		}
-		m.Morning, err = calendar.Today(j.Book, t.Task, boat.Work, now, boat.Weather)
+		at := now
+		if len(before) > 0 {
+			at = start
+		}
+		m.Morning, err = calendar.Today(j.Book, t.Task, boat.Work, at, boat.Weather)
 		var faults finding.Faults
 		if errors.As(err, &faults) {
 			err = faults.Under("", "work")
+		}
+		if err == nil && len(before) > 0 {
+			m.From = start
+			say(calendar.RuleBefore, finding.Needs, fact("before", strings.Join(before, ", then ")), fact("from", calendar.Moment(start)))
 		}
 		return m, err == nil, err
 	}

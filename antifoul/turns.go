@@ -2,6 +2,7 @@ package antifoul
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 
@@ -19,13 +20,16 @@ type Turn struct {
 	Do    finding.Action // the work; empty for a coat and for other work
 	Coats []TurnCoat
 	Patch bool // on the places where she stood
+
+	Section, Sections int // of a metal surface that is blasted and primed piece by piece, each within its day; 0: the whole surface
 }
 
 // TurnCoat is one coat of one part.
 type TurnCoat struct {
 	Part  string
 	Layer compat.Layer
-	Nth   int // of the coats of its layer
+	Nth   int  // of the coats of its layer
+	Again bool // what it goes over was primed long before, so it is abraded first
 	area  quantity.Range[quantity.Area]
 }
 
@@ -41,20 +45,28 @@ type crewing struct {
 func typicalEnd(r quantity.Range[float64]) float64 { return r.Typical }
 func slowEnd(r quantity.Range[float64]) float64    { return r.High }
 
-// turns lists the work in the order in which one crew does it: surfaces part by part, other work before the paint, masking, the coats from the
-// bottom up, the shift of stands and the places under them, other work after it.
+// turns lists the work in the order in which one crew does it: surfaces part by part, other work before the paint, masking, blasting with its
+// primer, the coats from the bottom up, the shift of stands and the places under them, other work after it.
 //
 // A turn puts one coat on every part that is ready for one. Undercoats are lined up so that all parts get their last one together, and the
-// coats above so that all parts get their first one together: so each coat stands directly before the one that goes over it.
+// coats above so that all parts get their first one together: so each coat stands directly before the one that goes over it. What is blasted is
+// primed on the same day, in sections that a day holds; nothing wet is done after it.
 // Basis: derived.
 func (w crewing) turns(j *Job, schemes []Scheme) []Turn {
-	var out []Turn
+	var out, masks []Turn
+	blast := Task{Do: finding.Blast}
 	for _, t := range j.Order {
-		if t.Coat != nil || t.Do == finding.Shift || t.Do == finding.Mask {
-			continue
+		switch {
+		case t.Coat != nil || t.Do == finding.Shift || t.Do == finding.DryOut && w.leftOpen(t, schemes):
+		case t.Do == finding.Mask:
+			masks = append(masks, w.prepared(t))
+		case t.Do == finding.Blast:
+			blast.join(t)
+		default:
+			out = append(out, w.prepared(t))
 		}
-		out = append(out, w.prepared(t))
 	}
+	w.dry(out)
 	other := func(after bool) {
 		for _, o := range w.boat.Work.Other {
 			if o.After.True() == after {
@@ -62,17 +74,31 @@ func (w crewing) turns(j *Job, schemes []Scheme) []Turn {
 			}
 		}
 	}
-	w.dry(out)
 	other(false)
-	for _, t := range j.Order {
-		if t.Do == finding.Mask {
-			out = append(out, w.prepared(t))
-		}
+	out = append(out, masks...)
+	under, top := coatsOf(schemes)
+	if len(blast.Parts) > 0 {
+		out = append(out, w.blasted(blast, schemes, under, top)...)
 	}
-	out = append(out, w.coats(schemes)...)
-	out = append(out, w.patches(j, schemes)...)
+	out = append(out, w.coats(under, top)...)
+	if patches := w.patches(j, schemes); len(patches) > 0 {
+		for i := len(out) - 1; i >= 0; i-- { // a fresh film carries a pad badly
+			if len(out[i].Coats) > 0 {
+				out[i].Wait, _ = quantity.Hour.Near(factor(w.book, "stand-after"), 0, quantity.Up)
+				break
+			}
+		}
+		out = append(out, patches...)
+	}
 	other(true)
 	return out
+}
+
+// leftOpen reports whether no part of the task has a two-pack coat in the schemes any more, so that its laminate may go on drying under what goes on.
+func (w crewing) leftOpen(t Task, schemes []Scheme) bool {
+	return !slices.ContainsFunc(schemes, func(s Scheme) bool {
+		return slices.Contains(t.Parts, s.Part) && slices.ContainsFunc(s.Coats, func(k Coat) bool { return k.Layer.Coating.Packs == 2 })
+	})
 }
 
 // dry lets the surface dry after the last work that leaves it wet.
@@ -101,9 +127,8 @@ func (w crewing) prepared(t Task) Turn {
 	return Turn{Do: t.Do, Task: calendar.Task{Name: name, Hours: w.crew(w.hours(t.Hours)), Wait: t.Wait, Dry: row.Dry}}
 }
 
-// coats are the turns of the coats of all parts.
-func (w crewing) coats(schemes []Scheme) []Turn {
-	var under, top [][]TurnCoat // of each scheme
+// coatsOf lists the single coats of each scheme: undercoats, and what goes over them.
+func coatsOf(schemes []Scheme) (under, top [][]TurnCoat) {
 	for _, s := range schemes {
 		var u, t []TurnCoat
 		for _, k := range s.Coats {
@@ -118,11 +143,65 @@ func (w crewing) coats(schemes []Scheme) []Turn {
 		}
 		under, top = append(under, u), append(top, t)
 	}
+	return under, top
+}
+
+// blasted is blasting with the first undercoat, in as many sections as days are needed. That coat is taken out of the undercoats.
+func (w crewing) blasted(t Task, schemes []Scheme, under, top [][]TurnCoat) []Turn {
+	var on []TurnCoat
+	var next []*TurnCoat
+	for i, s := range schemes {
+		if slices.Contains(t.Parts, s.Part) && len(under[i]) > 0 {
+			on, next = append(on, under[i][0]), append(next, follower(under[i], top[i], 0))
+			under[i] = under[i][1:]
+		}
+	}
+	for i, s := range schemes { // the first coats go on at once; who has fewer waits, and is past his window by then
+		if !slices.Contains(t.Parts, s.Part) || len(under[i]) == deepest(under) {
+			continue
+		}
+		if len(under[i]) > 0 {
+			under[i] = slices.Clone(under[i])
+			under[i][0].Again = true
+		} else if len(top[i]) > 0 {
+			top[i] = slices.Clone(top[i])
+			top[i][0].Again = true
+		}
+	}
+	if len(on) == 0 {
+		return []Turn{w.prepared(t)}
+	}
+	whole := w.coat(on, next)
+	hours := whole.Hours + w.crew(w.hours(t.Hours))
+	n := max(1, int(math.Ceil(hours/max(1, w.boat.Work.LongestDay())-1e-9)))
+	row, _ := w.book.Step(t.Do) // the task was made of it
+	var out []Turn
+	for i := range n {
+		x := whole
+		x.Do, x.Section, x.Sections = t.Do, i+1, n
+		x.Hours, x.Dry = hours/float64(n), row.Dry
+		x.Name = row.Name + " and prime: " + whole.Name
+		if n > 1 {
+			x.Name = fmt.Sprintf("%s, section %d of %d", x.Name, i+1, n)
+		}
+		if i+1 < n { // the next section lies beside it, not over it
+			x.Layers = slices.Clone(whole.Layers)
+			for k := range x.Layers {
+				x.Layers[k].Opens, x.Layers[k].Closes = quantity.Duration{}, quantity.Duration{}
+			}
+		}
+		out = append(out, x)
+	}
+	return out
+}
+
+// coats are the turns of the coats of all parts, each part's in its order.
+func (w crewing) coats(under, top [][]TurnCoat) []Turn {
 	var out []Turn
 	for r := range deepest(under) {
 		var on []TurnCoat
 		var next []*TurnCoat
-		for i := range schemes {
+		for i := range under {
 			if at := r - deepest(under) + len(under[i]); at >= 0 {
 				on, next = append(on, under[i][at]), append(next, follower(under[i], top[i], at))
 			}
@@ -132,7 +211,7 @@ func (w crewing) coats(schemes []Scheme) []Turn {
 	for r := range deepest(top) {
 		var on []TurnCoat
 		var next []*TurnCoat
-		for i := range schemes {
+		for i := range top {
 			if r < len(top[i]) {
 				on, next = append(on, top[i][r]), append(next, follower(top[i], nil, r))
 			}
@@ -168,6 +247,10 @@ func (w crewing) coat(on []TurnCoat, next []*TurnCoat) Turn {
 	parts := map[string][]string{} // that get the same
 	for i, c := range on {
 		t.Hours += w.crew(w.hours(w.rolled(c)))
+		if c.Again {
+			rate, _ := w.book.Hours(finding.Abrade)
+			t.Hours += w.crew(w.hours(hours(rate, c.area, 1)))
+		}
 		l := w.layer(c, next[i])
 		if at := slices.IndexFunc(t.Layers, func(o calendar.Layer) bool {
 			return o.Coating.Key == l.Coating.Key && o.Closes.Given() == l.Closes.Given() && o.Stands.Given() == l.Stands.Given()
@@ -194,7 +277,10 @@ func (w crewing) coat(on []TurnCoat, next []*TurnCoat) Turn {
 func (c TurnCoat) What() string {
 	name := map[compat.Purpose]string{compat.Undercoat: c.Layer.Coating.Name, compat.Signal: "signal coat", compat.Extra: "extra coat", compat.Working: "working coat"}[c.Layer.For]
 	if c.Layer.Coats > 1 {
-		return fmt.Sprintf("%s %d of %d", name, c.Nth, c.Layer.Coats)
+		name = fmt.Sprintf("%s %d of %d", name, c.Nth, c.Layer.Coats)
+	}
+	if c.Again {
+		name += ", after abrading"
 	}
 	return name
 }
@@ -227,6 +313,7 @@ func (w crewing) layer(c TurnCoat, next *TurnCoat) calendar.Layer {
 	if l.Closes = compat.Closes(next.Layer.Coating, k); l.Closes.Given() {
 		rate, _ := w.book.Hours(finding.Abrade)
 		l.Again = w.crew(w.hours(hours(rate, c.area, 1)))
+		l.Hard, _ = quantity.Hour.Near(factor(w.book, "abrade-after"), 0, quantity.Up)
 	}
 	return l
 }
@@ -243,57 +330,98 @@ func breathing(b *tables.Book, boat Boat, schemes []Scheme) map[string]bool {
 	return out
 }
 
-// patches are the turns on the places under stands, blocks and chains: after the yard has shifted them, or in the slings on the day before the
-// launch, where one working coat of antifouling goes on and nothing else.
+// patches are the turns on the places under stands, blocks and chains: after the yard has shifted them, what the hull itself was given there. In
+// the slings, on the day before the launch, they are abraded and get one working coat of antifouling and nothing else.
 func (w crewing) patches(j *Job, schemes []Scheme) []Turn {
 	if len(j.Patches) == 0 {
 		return nil
 	}
 	row, _ := w.book.Step(finding.Shift)
-	shift := Turn{Do: finding.Shift, Task: calendar.Task{Name: row.Name, Yard: true, Hours: w.hours(row.Job), On: w.boat.Work.Shift}}
 	slings := w.boat.Work.Slings.True()
-	if slings {
-		if d := w.boat.Work.Launch; d.Given() && !w.boat.Work.LaunchOpen.True() && !shift.On.Given() {
-			shift.On = d.AddDays(-1)
-		}
+	shift := Turn{Do: finding.Shift, Task: calendar.Task{Name: pick(slings, "lift into the slings", row.Name), Yard: true, Hours: w.hours(row.Job), On: w.slingsDay()}}
+	if slings && shift.On.Given() && !w.boat.Work.Worked(shift.On) {
+		return nil // nobody is there to paint: season says so
 	}
 	out := []Turn{shift}
-	var rounds [][]TurnCoat // of each part
 	var parts []string
+	var coats [][]TurnCoat // of each part
 	for _, p := range j.Patches {
-		if slings && (p.Coating.Role != tables.Antifouling || p.For != compat.Working) {
-			continue
-		}
-		coats := laidOn(schemes, p)
-		if coats == 0 {
+		n := laidOn(schemes, p)
+		if n == 0 || slings && (p.Coating.Role != tables.Antifouling || p.For != compat.Working) {
 			continue
 		}
 		if slings {
-			coats = 1 // between the lift and the water there is time for one
+			n = 1
 		}
 		i := slices.Index(parts, p.Part)
 		if i < 0 {
-			i, parts, rounds = len(parts), append(parts, p.Part), append(rounds, nil)
+			i, parts, coats = len(parts), append(parts, p.Part), append(coats, nil)
 		}
-		for n := range coats {
-			rounds[i] = append(rounds[i], TurnCoat{Part: p.Part, Layer: compat.Layer{Coating: p.Coating, Colour: p.Colour, Coats: coats, For: p.For}, Nth: n + 1, area: p.Area})
+		for k := range n {
+			coats[i] = append(coats[i], TurnCoat{Part: p.Part, Layer: compat.Layer{Coating: p.Coating, Colour: p.Colour, Coats: n, For: p.For}, Nth: k + 1, area: p.Area})
 		}
 	}
-	if rate, ok := w.book.Hours(finding.Abrade); ok {
-		name, _ := w.book.Step(finding.Abrade)
-		out = append(out, Turn{Do: finding.Abrade, Patch: true, Task: calendar.Task{Name: name.Name + " (places where she stood)", Wait: name.Dries, Hours: w.crew(w.hours(hours(rate, j.Pads.Area, 1)))}})
+	var under, top [][]TurnCoat
+	for _, list := range coats {
+		n := 0
+		for n < len(list) && list[n].Layer.For == compat.Undercoat {
+			n++
+		}
+		under, top = append(under, list[:n:n]), append(top, list[n:])
 	}
-	for r := range deepest(rounds) {
-		var on []TurnCoat
-		var next []*TurnCoat
-		for i := range rounds {
-			if at := r - deepest(rounds) + len(rounds[i]); at >= 0 {
-				on, next = append(on, rounds[i][at]), append(next, follower(rounds[i], nil, at))
+	var work []Turn
+	for _, t := range w.bared(j, schemes, parts, slings) {
+		if t.Do == finding.Blast {
+			var of []Scheme
+			for _, p := range parts {
+				of = append(of, Scheme{Part: p})
 			}
+			work = append(work, w.blasted(t, of, under, top)...)
+			continue
 		}
-		t := w.coat(on, next)
+		work = append(work, w.prepared(t))
+	}
+	w.dry(work)
+	work = append(work, w.coats(under, top)...)
+	for _, t := range work {
 		t.Patch, t.Name = true, "places where she stood, "+t.Name
+		if slings {
+			t.On = shift.On
+		}
 		out = append(out, t)
+	}
+	return out
+}
+
+// slingsDay is the day on which the yard shifts her, or lifts her: as booked, or in the slings the day before a fixed launch.
+func (w crewing) slingsDay() quantity.Date {
+	d := w.boat.Work
+	if !d.Shift.Given() && d.Slings.True() && d.Launch.Given() && !d.LaunchOpen.True() {
+		return d.Launch.AddDays(-1)
+	}
+	return d.Shift
+}
+
+// bared is the work on the surface of the places: what the part's own way asked for there, since nothing of it reached under a pad. In the slings
+// there is time for abrading.
+func (w crewing) bared(j *Job, schemes []Scheme, parts []string, slings bool) []Task {
+	under := []finding.Action{finding.SpotRepair, finding.Strip, finding.Degrease, finding.Abrade, finding.WetScuff, finding.Polish, finding.Blast}
+	var out []Task
+	for _, do := range under {
+		t := Task{Do: do}
+		for _, s := range schemes {
+			if !slices.Contains(parts, s.Part) || !does(s, do) || slings && do != finding.Abrade && do != finding.WetScuff {
+				continue
+			}
+			at := slices.IndexFunc(j.Patches, func(p Patched) bool { return p.Part == s.Part })
+			t.Parts = append(t.Parts, s.Part)
+			rate, _ := w.book.Hours(do)
+			h := hours(rate, j.Patches[at].Area, 1)
+			t.Hours = quantity.Range[float64]{Low: t.Hours.Low + h.Low, Typical: t.Hours.Typical + h.Typical, High: t.Hours.High + h.High}
+		}
+		if len(t.Parts) > 0 {
+			out = append(out, t)
+		}
 	}
 	return out
 }
@@ -308,4 +436,11 @@ func laidOn(schemes []Scheme, p Patched) int {
 		}
 	}
 	return 0
+}
+
+func pick[T any](yes bool, a, b T) T {
+	if yes {
+		return a
+	}
+	return b
 }

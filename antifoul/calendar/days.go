@@ -138,6 +138,16 @@ func (d Days) works(date quantity.Date, minute int) bool {
 	return minute >= start && minute+60 <= stop && d.day(date)
 }
 
+// Worked reports whether the crew is there on the day.
+func (d Days) Worked(day quantity.Date) bool { return d.day(day) }
+
+// LongestDay is how many whole hours of a day are left for work between setting up and clearing away.
+func (d Days) LongestDay() float64 {
+	start, stop := d.handsOn()
+	first := (start + 59) / 60
+	return float64(max(0, stop/60-first))
+}
+
 // Begins is the moment from which hands are at work on the day, after setting up; by the clock of the zone, nil as UTC.
 func (d Days) Begins(day quantity.Date, zone *time.Location) time.Time {
 	if zone == nil {

@@ -29,6 +29,7 @@ func (x *arranger) explain(out *Calendar, l *laid, way []placed) {
 			x.missed(out, l, way, k)
 		}
 	}
+	out.fold(RuleNoFreeHour, RuleNoFreeHours)
 	for _, run := range together(l, way) {
 		first, last := run[0], run[len(run)-1]
 		at := func(k int) time.Time { return l.grid.at(int(l.grid.slots[way[k].slots[0]].hour)) }
@@ -37,6 +38,7 @@ func (x *arranger) explain(out *Calendar, l *laid, way []placed) {
 			Facts: []finding.Fact{{Name: "coats", Value: strconv.Itoa(len(run))}, x.moment("from", at(first)), x.moment("to", at(last))},
 		})
 	}
+	out.fold(RuleTogether, RuleTogetherOften)
 	if i, ok := out.tightest(); ok && out.Items[i].Slack() <= tight {
 		it := out.Items[i]
 		say(RuleTight, finding.Fine, x.tasks[it.Task].Name, x.moment("start", it.Start()), x.moment("last", it.Last))
@@ -56,6 +58,28 @@ func (x *arranger) explain(out *Calendar, l *laid, way []placed) {
 	if n := len(out.Items); n > 0 && !out.Known.IsZero() && out.Items[n-1].End().After(out.Known) {
 		say(RuleForecast, finding.Ask, "", x.moment("known", out.Known))
 	}
+}
+
+// mostAlike is how often one rule is told in full; the table of days shows each case.
+const mostAlike = 2
+
+// fold tells a rule that speaks more often than that once, with the number of times.
+func (c *Calendar) fold(each, all finding.ID) {
+	var first *finding.Finding
+	n := 0
+	for i := range c.Findings {
+		if c.Findings[i].Rule == each {
+			if first == nil {
+				first = &c.Findings[i]
+			}
+			n++
+		}
+	}
+	if n <= mostAlike {
+		return
+	}
+	whole := finding.Finding{Rule: all, Verdict: first.Verdict, First: first.First, Basis: first.Basis, Facts: []finding.Fact{{Name: "times", Value: strconv.Itoa(n)}}}
+	c.Findings = append(slices.DeleteFunc(c.Findings, func(f finding.Finding) bool { return f.Rule == each }), whole)
 }
 
 // missed says of a coat that comes after its window what it missed and why.

@@ -7,6 +7,8 @@ const (
 	RuleNoWindow      finding.ID = "calendar-no-window"
 	RuleWindowWeather finding.ID = "calendar-window-weather"
 	RuleNoFreeHour    finding.ID = "calendar-window-no-hour"
+	RuleNoFreeHours   finding.ID = "calendar-window-no-hour-often"
+	RuleTogetherOften finding.ID = "calendar-one-window-often"
 	RuleNoRoomLater   finding.ID = "calendar-window-no-room"
 	RuleStands        finding.ID = "calendar-stands-too-long"
 	RuleTooFew        finding.ID = "calendar-too-few-hours"

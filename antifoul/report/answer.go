@@ -27,6 +27,9 @@ func (c *composer) answer() {
 	for _, p := range c.job.Ranking.Parts {
 		c.say("%s", c.partAnswer(p))
 	}
+	if text := c.headline(); text != "" {
+		c.say("%s", text)
+	}
 	for _, text := range c.findings(c.job.Findings, finding.Caution) {
 		c.say("%s", text)
 	}

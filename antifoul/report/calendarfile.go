@@ -4,10 +4,8 @@ import (
 	"fmt"
 	"hash/fnv"
 	"io"
-	"strings"
 	"time"
 
-	"boatyard.example/bottomwork/antifoul/calendar"
 	"boatyard.example/bottomwork/tables/finding"
 	"boatyard.example/bottomwork/tables/quantity"
 )
@@ -18,7 +16,7 @@ func (c *composer) writeCalendar(w io.Writer) error {
 	s := c.job.Season
 	turns, plan := s.Shown()
 	if len(plan.Items) == 0 {
-		return finding.Faults{{Kind: finding.ErrMissing, Key: "work.days", Want: "the days on which somebody works, and hours among them that suit: else there is no calendar to write"}}
+		return finding.Faults{{Kind: finding.ErrMissing, Key: "work.days", Got: pick(s.Planned(), "days that hold no plan; the report says why", ""), Want: "the days on which somebody works, and hours among them that suit: else there is no calendar to write"}}
 	}
 	x := c.job.Boat
 	var events []event
@@ -42,18 +40,26 @@ func (c *composer) writeCalendar(w io.Writer) error {
 			if wl := windowAndLast(it); wl != "" {
 				text += ". " + sentence(wl)
 			}
-			add(event{start: span.From, end: span.To, floating: x.Weather.Zone == nil, summary: strings.TrimSpace(x.Name + " " + c.turn(t, it)), text: text + "."})
+			add(event{start: span.From, end: span.To, floating: x.Weather.Zone == nil, summary: c.titled(c.turn(t, it)), text: text + "." + pick(len(t.Coats) > 0, " A planned hour is no leave to paint.", "")})
 		}
 	}
 	for _, d := range s.Drying {
 		for _, r := range d.Readings {
-			add(event{day: r, summary: strings.TrimSpace(x.Name + " read the moisture of the " + d.Part), text: "At the marked spots, after a rinse. The first coat not before " + d.Earliest.String() + "."})
+			add(event{day: r, summary: c.titled("read the moisture of the " + d.Part), text: "At the marked spots, after a rinse. The first coat not before " + d.Earliest.String() + "."})
 		}
 	}
 	if l := x.Work.Launch; l.Given() && !x.Work.LaunchOpen.True() {
-		add(event{day: l, summary: strings.TrimSpace(x.Name + " launch"), text: "She may go in from " + calendar.Moment(plan.Ready) + "."})
+		add(event{day: l, summary: c.titled(pick(plan.Fits, "launch", "launch not possible on this day")), text: c.headline()})
 	}
 	return icalendar(w, midnightUTC(x.On), x.Name, events)
+}
+
+// titled puts the boat's name before what is done.
+func (c *composer) titled(what string) string {
+	if c.job.Boat.Name == "" {
+		return what
+	}
+	return c.job.Boat.Name + ": " + what
 }
 
 func midnightUTC(d quantity.Date) time.Time {

@@ -23,16 +23,17 @@ func (c *composer) days() {
 	}
 	c.head(2, "Days of work")
 	turns, plan := s.Shown()
+	c.say("%s", c.headline())
 	if len(s.Kept) > 0 {
-		c.say("The season is too short for all of it.")
 		c.list(c.findings(onlyLate(s.Calendar.Findings), finding.Fine))
 		c.list(c.findings(s.Findings, finding.Fine))
-		c.say("%s", pick(plan.Fits, "The days below are those of the job without what is given up. Layers, purchase and forecast elsewhere in this report are those of the whole job.",
-			"The days below are those of the job without what is given up, and still too many."))
+		c.say("The days below are those of the job without what is given up. Layers, purchase and forecast elsewhere in this report are those of the whole job.")
 	}
 	c.morning()
-	c.say("%s", c.sum(plan))
-	c.table([]string{"Day", "Hours", "Work", "Weather", "Window and last start"}, c.dayRows(turns, plan))
+	if len(s.Drying) > 0 {
+		c.say("Every day after drying out stands only once two readings a month apart agree.")
+	}
+	c.table([]string{"Day", "Hours", "Work", "Weather", "Window and last start"}, append(c.dayRows(turns, plan), c.launchRow(plan)...))
 	c.list(c.findings(plan.Findings, finding.Fine))
 	if len(s.Kept) == 0 {
 		c.list(c.findings(s.Findings, finding.Fine))
@@ -45,7 +46,36 @@ func (c *composer) days() {
 		}
 		c.say("Moisture of the %s is read on %s; the first coat not before %s.", d.Part, and(days), d.Earliest)
 	}
-	c.say("Work is laid on whole hours, each piece rounded up. A planned hour is no leave to paint: surface, air and humidity are read on the spot before each coat and when the sun goes.")
+	if len(plan.Items) > 0 {
+		c.say("Work is laid on whole hours: that of neighbours is added up before it is rounded up, a coat is rounded up by itself. A planned hour is no leave to paint: surface, air and humidity are read on the spot before each coat and when the sun goes.")
+	}
+}
+
+// headline is the plan in a sentence or two: what a reader must know first.
+func (c *composer) headline() string {
+	s := c.job.Season
+	_, plan := s.Shown()
+	launch := c.job.Boat.Work.Launch
+	switch {
+	case !s.Planned():
+		return ""
+	case len(plan.Items) == 0:
+		return "There is no plan of days that keeps every rule: what stands in its way is told below it."
+	case len(s.Kept) > 0:
+		return fmt.Sprintf("The season is too short for all of it. %s Buy nothing for what is given up.", c.sum(plan))
+	case !plan.Fits:
+		return fmt.Sprintf("The launch on %s cannot be met. %s", launch, c.sum(plan))
+	}
+	return c.sum(plan)
+}
+
+// launchRow ends the table.
+func (c *composer) launchRow(p calendar.Calendar) [][]string {
+	w := c.job.Boat.Work
+	if !p.Fits || !w.Launch.Given() || w.LaunchOpen.True() {
+		return nil
+	}
+	return [][]string{{w.Begins(w.Launch, c.job.Boat.Weather.Zone).Format("Mon 2 Jan"), "", "Launch", "", ""}}
 }
 
 // onlyLate are the findings that say why a plan does not fit.
@@ -61,17 +91,23 @@ func onlyLate(fs finding.List) finding.List {
 
 // sum is the plan in one sentence.
 func (c *composer) sum(p calendar.Calendar) string {
-	if len(p.Items) == 0 {
-		return "There is no plan of days: see why below."
-	}
-	text := fmt.Sprintf("%s of work, from %s to %s; she may go in from %s.", plural(p.Days, "day", "days"), date(p.Items[0].Start()), date(p.Items[len(p.Items)-1].End()), c.moment(p.Ready))
+	text := fmt.Sprintf("%s of work, from %s to %s; she may go in from the morning of %s.", plural(p.Days, "day", "days"), date(p.Items[0].Start()), date(p.Items[len(p.Items)-1].End()), date(c.morningOf(p.Ready)))
 	switch {
 	case p.Again > 0:
-		text += fmt.Sprintf(" %s cannot be had inside their windows, and %s.", plural(p.Again, "coat", "coats"), pick(p.Again == 1, "one film is abraded", "their films are abraded"))
+		text += fmt.Sprintf(" %s be had inside %s, so %s abraded.", plural(p.Again, "coat cannot", "coats cannot"), pick(p.Again == 1, "its window", "their windows"), pick(p.Again == 1, "the film below is", "the films below are"))
 	case slices.ContainsFunc(p.Items, func(i calendar.Item) bool { return !i.Closes.IsZero() }):
 		text += " Every coat whose window closes is inside it."
 	}
 	return text
+}
+
+// morningOf is the first working morning at or after the moment.
+func (c *composer) morningOf(t time.Time) time.Time {
+	day, _ := quantity.NewDate(t.Year(), int(t.Month()), t.Day())
+	if at := c.job.Boat.Work.Begins(day, t.Location()); !at.Before(t) {
+		return at
+	}
+	return c.job.Boat.Work.Begins(day.AddDays(1), t.Location())
 }
 
 // morning tells whether the can of the next coat may be opened on the day of the question.
@@ -85,7 +121,9 @@ func (c *composer) morning() {
 		return // the plan was made of the same input
 	}
 	c.say("On the morning of %s: %s", c.job.Boat.On, c.finding(m.Finding))
-	c.list(c.findings(m.Why, finding.Fine))
+	if m.Verdict != finding.Forbidden || len(m.Why) > 0 {
+		c.list(c.findings(m.Why, finding.Fine))
+	}
 }
 
 // oneMorning is the answer for one moment, alone.
@@ -104,6 +142,7 @@ func (c *composer) oneMorning(at time.Time) error {
 	}
 	c.say("%s", c.finding(m.Finding))
 	c.list(c.findings(m.Why, finding.Fine))
+	c.say("Taken as done: all that the plan has before it. If it is not, it comes first.")
 	if !m.Next.IsZero() && m.Verdict < finding.Forbidden {
 		c.say("If not today: %s%s.", calendar.Moment(m.Next), pick(m.Sure, "", ", if what is measured then allows it"))
 	}
@@ -163,6 +202,9 @@ func (c *composer) turn(t antifoul.Turn, it calendar.Item) string {
 		out = append(out, sentence(and(on[i]))+": "+text)
 	}
 	text := strings.Join(out, "; ")
+	if t.Do == finding.Blast {
+		text = "Blast and prime" + pick(t.Sections > 1, fmt.Sprintf(", section %d of %d", t.Section, t.Sections), "") + ". " + text
+	}
 	if t.Patch {
 		text = "Places where she stood. " + text
 	}
@@ -174,7 +216,15 @@ func (c *composer) turn(t antifoul.Turn, it calendar.Item) string {
 
 // outlook tells the weather of a coat's hours and what follows from it.
 func (c *composer) outlook(it calendar.Item) string {
-	text := pick(it.Verdict == finding.Fine, "go", "measure first")
+	text := "measure first"
+	switch {
+	case it.Verdict == finding.Fine:
+		text = "go"
+	case !it.Outlook.Air.Given():
+		return "weather not known yet"
+	case c.farOff(it.Start()):
+		text = "too far off to be believed"
+	}
 	if it.Outlook.Air.Given() {
 		text += "; air " + c.span(it.Outlook.Air)
 	}
@@ -185,6 +235,13 @@ func (c *composer) outlook(it calendar.Item) string {
 		text += fmt.Sprintf(", humidity %s", ends(it.Outlook.Humidity.Low, it.Outlook.Humidity.High, "%"))
 	}
 	return text
+}
+
+// farOff reports whether a forecast for the moment is no longer believed.
+func (c *composer) farOff(t time.Time) bool {
+	trust, err := c.job.Book.Factor("forecast-trust")
+	days := t.Sub(c.job.Boat.Work.Begins(c.job.Boat.On, t.Location())).Hours() / 24
+	return err == nil && days >= trust.Value.Typical
 }
 
 // span is a span of temperature in the reader's unit, to whole degrees.
@@ -205,13 +262,22 @@ func ends(low, high float64, unit string) string {
 
 func windowAndLast(it calendar.Item) string {
 	var out []string
-	if !it.Closes.IsZero() && !it.Again {
+	inside := !it.Closes.IsZero() && !it.Again && !it.Closes.Before(it.Opens)
+	if inside {
 		out = append(out, "window "+it.Opens.Format("Mon 2 Jan 15:04")+" to "+it.Closes.Format("Mon 2 Jan 15:04"))
 	}
-	if !it.Last.IsZero() {
-		out = append(out, "by "+it.Last.Format("Mon 2 Jan 15:04")+", "+plural(int(it.Slack().Hours())/24, "day", "days")+" of slack")
+	if !it.Last.IsZero() && !(inside && it.Last.Equal(it.Closes)) {
+		out = append(out, "by "+it.Last.Format("Mon 2 Jan 15:04")+", "+slack(it.Slack())+" of slack")
 	}
 	return strings.Join(out, "; ")
+}
+
+// slack is how much later work may begin, down.
+func slack(d time.Duration) string {
+	if h := int(d.Hours()); h < 24 {
+		return fmt.Sprintf("%d h", h)
+	}
+	return plural(int(d.Hours())/24, "day", "days")
 }
 
 func date(t time.Time) string { return t.Format("Mon 2 Jan 2006") }

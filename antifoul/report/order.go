@@ -28,7 +28,7 @@ func (c *composer) order() {
 	items = append(items, c.closing()...)
 	c.blocks = append(c.blocks, bullets{items: items, numbered: true})
 	days := c.job.Boat.Work.Hours(c.job.Hours)
-	c.say("Hours of one hand in all: %s, without setting up and waiting; for %s at work %s. Rates are from memory of practice: time two patches of your own before you trust them.",
+	c.say("Hours of one hand in all: %s, without setting up, other work and waiting; for %s at work %s. Rates are from memory of practice: time two patches of your own before you trust them.",
 		hoursRange(c.job.Hours), plural(max(1, c.job.Boat.Work.Hands), "hand", "hands"), hoursRange(days))
 	c.pads()
 }
@@ -124,7 +124,7 @@ func (c *composer) closing() []string {
 		if k.AirNew.Given() {
 			text += fmt.Sprintf(" It may stand dry for %s at most; later it is scuffed or recoated.", k.AirNew.Show(c.units))
 		}
-		if w := c.job.Boat.Work; w.Launch.Given() && !w.LaunchOpen.True() {
+		if w := c.job.Boat.Work; w.Launch.Given() && !w.LaunchOpen.True() && !c.job.Season.Planned() { // else the days of work say it
 			last := w.Launch.AddDays(-int(math.Ceil(k.LaunchMin.Float(quantity.Day))))
 			text += fmt.Sprintf(" With the launch on %s the last coat goes on by %s", w.Launch, last)
 			if first := w.Launch.AddDays(-int(k.AirNew.Float(quantity.Day))); k.AirNew.Given() && first.After(c.job.Boat.On) {

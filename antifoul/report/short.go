@@ -19,6 +19,9 @@ func (c *composer) short() {
 	for _, p := range c.job.Ranking.Parts {
 		c.say("%s", c.shortAnswer(p))
 	}
+	if text := c.headline(); text != "" {
+		c.say("%s", text)
+	}
 	for _, f := range c.job.Findings {
 		if f.Verdict > finding.Fine {
 			c.say("%s", c.job.Book.Say(f, c.units))
@@ -33,6 +36,7 @@ func (c *composer) short() {
 		c.head(2, "Do")
 		c.blocks = append(c.blocks, bullets{items: append(work, c.closing()...), numbered: true})
 	}
+	c.shortDays()
 	if len(c.job.Buy) > 0 {
 		c.head(2, "Buy")
 		var rows [][]string
@@ -81,6 +85,38 @@ func (c *composer) shortAnswer(p antifoul.PartRanking) string {
 		}
 	}
 	return out + why.String() + littleJudged(place) + c.asks(place)
+}
+
+// shortDays tells the days in one paragraph.
+func (c *composer) shortDays() {
+	s := c.job.Season
+	turns, plan := s.Shown()
+	var days []string
+	last := ""
+	for _, it := range plan.Items {
+		for _, span := range it.Spans {
+			name := pick(it.Again, "abrade, the window has closed", turns[it.Task].Name)
+			if name = strings.ReplaceAll(name, "places where she stood, ", ""); turns[it.Task].Patch {
+				name += " where she stood"
+			}
+			if day := span.From.Format("Mon 2 Jan"); day != last {
+				days, last = append(days, day+" "+name), day
+			} else if n := len(days) - 1; !strings.HasSuffix(days[n], name) {
+				days[n] += ", then " + name
+			}
+		}
+	}
+	for _, row := range c.launchRow(plan) {
+		days = append(days, row[0]+" launch")
+	}
+	if len(days) > 0 {
+		c.say("%s.", strings.Join(days, "; "))
+	}
+	for _, f := range s.Findings {
+		if f.Verdict >= finding.Needs {
+			c.say("%s", c.job.Book.Say(f, c.units))
+		}
+	}
 }
 
 func (c *composer) shortTask(t antifoul.Task) string {
@@ -132,16 +168,26 @@ func (c *composer) keepBack(g antifoul.Bought) []string {
 }
 
 func (c *composer) shortWatch() []string {
-	var out []string
+	var texts []string
+	parts := map[string][]string{} // that the same is told of
+	tell := func(part, text string) {
+		if parts[text] == nil {
+			texts = append(texts, text)
+		}
+		parts[text] = append(parts[text], part)
+	}
 	for _, s := range c.job.Schemes {
 		for _, k := range s.Key {
 			if k.Layer.For != compat.Working && k.Layer.Colour != "" {
-				out = append(out, fmt.Sprintf("%s, %s showing: %s", sentence(s.Part), c.colour(k.Layer.Colour), c.job.Book.Say(k.Shows, c.units)))
+				tell(s.Part, fmt.Sprintf(", %s showing: %s", c.colour(k.Layer.Colour), c.job.Book.Say(k.Shows, c.units)))
 			}
 		}
 		if text := strings.TrimSpace(c.lastsWords(s)); text != "" {
-			out = append(out, sentence(s.Part)+": "+text)
+			tell(s.Part, ": "+text)
 		}
 	}
-	return out
+	for i, text := range texts {
+		texts[i] = sentence(and(parts[text])) + text
+	}
+	return texts
 }
