@@ -83,7 +83,7 @@ func plan(t *testing.T, text string) (*antifoul.Job, error) {
 // The tape and the lines of the test boat.
 const (
 	girths = "at [m],girth [m]\n0,0.2\n2.25,2.4\n4.5,3.3\n6.75,2.9\n9,0.8\n"
-	// the first weekend is dry, the second wet, the third dry
+	// The first weekend is dry, the second wet, the third dry.
 	weatherSheet = "date,low [degC],high [degC],rain [mm],wind [m/s]\n2027-04-03,04,14,0,3\n2027-04-04,4,14,0,3\n2027-04-05,4,14,0,3\n2027-04-06,4,14,0,3\n2027-04-07,4,14,0,3\n" +
 		"2027-04-08,4,14,0,3\n2027-04-09,4,14,0,3\n2027-04-10,4,14,3,3\n2027-04-11,4,14,3,3\n2027-04-12,4,14,0,3\n2027-04-13,4,14,0,3\n2027-04-14,4,14,0,3\n2027-04-15,4,14,0,3\n" +
 		"2027-04-16,4,14,0,3\n2027-04-17,4,14,0,3\n2027-04-18,4,14,0,3\n"

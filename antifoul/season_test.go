@@ -116,11 +116,11 @@ func TestCoatsStandDirectlyOverEachOther(t *testing.T) {
 	}
 }
 
-func coatsOf(turns []antifoul.Turn, part string, role tables.Role, patch bool) int {
+func hullCoats(turns []antifoul.Turn, role tables.Role, patch bool) int {
 	n := 0
 	for _, turn := range turns {
 		for _, k := range turn.Coats {
-			if turn.Patch == patch && k.Part == part && k.Layer.Coating.Role == role {
+			if turn.Patch == patch && k.Part == "hull" && k.Layer.Coating.Role == role {
 				n++
 			}
 		}
@@ -159,14 +159,14 @@ func TestWhatIsGivenUp(t *testing.T) {
 				}
 			}
 			turns, shown := s.Shown()
-			left := coatsOf(turns, "hull", tables.Barrier, false)
-			if c.hullBarrier >= 0 && left != c.hullBarrier || c.hullBarrier < 0 && left != coatsOf(s.Turns, "hull", tables.Barrier, false) {
+			left := hullCoats(turns, tables.Barrier, false)
+			if c.hullBarrier >= 0 && left != c.hullBarrier || c.hullBarrier < 0 && left != hullCoats(s.Turns, tables.Barrier, false) {
 				t.Errorf("%d coats of barrier are left on the hull", left)
 			}
-			if coatsOf(s.Turns, "hull", tables.Barrier, false) == 0 && c.hullBarrier >= 0 {
+			if hullCoats(s.Turns, tables.Barrier, false) == 0 && c.hullBarrier >= 0 {
 				t.Error("there was no barrier to give up")
 			}
-			if patches := coatsOf(turns, "hull", tables.Barrier, true); (patches == 0) != (left == 0) {
+			if patches := hullCoats(turns, tables.Barrier, true); (patches == 0) != (left == 0) {
 				t.Errorf("%d coats of barrier on the places where she stood, %d on the hull", patches, left)
 			}
 			if shown.Fits != c.fits {
@@ -236,7 +236,7 @@ func TestThirdCoatIsLeft(t *testing.T) {
 	if !strings.Contains(said, fmt.Sprintf("%d instead of %d", hull.Coats[at].Layer.Coats-1, hull.Coats[at].Layer.Coats)) || strings.Contains(said, "not reckoned") {
 		t.Error(said)
 	}
-	if kept := hull.Coats[at].Layer.Coats; coatsOf(j.Season.Turns, "hull", tables.Antifouling, false)-coatsOf(j.Season.Kept, "hull", tables.Antifouling, false) != 1 {
+	if kept := hull.Coats[at].Layer.Coats; hullCoats(j.Season.Turns, tables.Antifouling, false)-hullCoats(j.Season.Kept, tables.Antifouling, false) != 1 {
 		t.Errorf("of %d working coats not one was left out", kept)
 	}
 }
@@ -315,7 +315,7 @@ func TestMorningOfThePlan(t *testing.T) {
 func TestWantedBarrier(t *testing.T) {
 	with := inSeason(t, barrierOnGRP, "lead", "launch_open = true")
 	without := inSeason(t, "material = \"grp\"\nlaminate = \"dry\"", "lead", "launch_open = true")
-	if coatsOf(with.Season.Turns, "hull", tables.Barrier, false) == 0 || coatsOf(without.Season.Turns, "hull", tables.Barrier, false) != 0 {
+	if hullCoats(with.Season.Turns, tables.Barrier, false) == 0 || hullCoats(without.Season.Turns, tables.Barrier, false) != 0 {
 		t.Error("the barrier stands in the wrong scheme")
 	}
 	text := fmt.Sprintf(seasonal, "material = \"wood-carvel\"\nbarrier = true", "lead", "launch_open = true")

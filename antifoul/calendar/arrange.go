@@ -135,7 +135,7 @@ func (x *arranger) before(launch quantity.Date) (Calendar, bool, error) {
 			}
 		}
 		if way, ok := l.best(); ok {
-			out := x.told(l, c, way)
+			out := x.told(l, way)
 			out.Fits, out.Reserve = true, keep > 0 || !x.days.Reserve.Given() || x.days.Reserve.Sign() == 0
 			out.lasts(whole)
 			x.explain(&out, l, way)
@@ -162,7 +162,7 @@ func (x *arranger) soonest() (Calendar, error) {
 		x.nowhere(&out, l)
 		return out, nil
 	}
-	out := x.told(l, c, way)
+	out := x.told(l, way)
 	out.Fits = !x.days.deadline().Given()
 	out.Reserve = out.Fits
 	x.explain(&out, l, way)
@@ -179,7 +179,7 @@ func (l *laid) best() ([]placed, bool) {
 }
 
 // told turns slots into times.
-func (x *arranger) told(l *laid, c *climate, way []placed) Calendar {
+func (x *arranger) told(l *laid, way []placed) Calendar {
 	g := l.grid
 	out := Calendar{}
 	if n := len(x.conditions.Forecast.Hours); n > 0 {

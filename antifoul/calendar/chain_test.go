@@ -9,14 +9,14 @@ import (
 // every tries each way of putting the links on the slots and returns the least sum of aims. It knows nothing of layers, windows or queues.
 func every(slots []slot, links []link) (int64, bool) {
 	best := noWay
-	var go_ func(i, unitsLeft, last int, cost int64, redone bool, redoLeft int)
+	var try func(i, unitsLeft, last int, cost int64, redone bool, redoLeft int)
 	day := func(last, s int) int64 {
 		if last < 0 || slots[last].day != slots[s].day {
 			return aDay
 		}
 		return 0
 	}
-	go_ = func(i, left, last int, cost int64, redone bool, redoLeft int) {
+	try = func(i, left, last int, cost int64, redone bool, redoLeft int) {
 		if i == len(links) {
 			best = min(best, cost)
 			return
@@ -29,7 +29,7 @@ func every(slots []slot, links []link) (int64, bool) {
 		}
 		if redoLeft > 0 {
 			for s := from; s < len(slots); s++ {
-				go_(i, left, s, cost+day(last, s), true, redoLeft-1)
+				try(i, left, s, cost+day(last, s), true, redoLeft-1)
 			}
 			return
 		}
@@ -39,7 +39,7 @@ func every(slots []slot, links []link) (int64, bool) {
 					if s < int(l.ready()[last]) {
 						continue
 					}
-					go_(i, left, s, cost+day(last, s)+aAgain, true, l.again-1)
+					try(i, left, s, cost+day(last, s)+aAgain, true, l.again-1)
 				}
 			}
 			for s := from; s+l.units <= len(slots); s++ {
@@ -61,7 +61,7 @@ func every(slots []slot, links []link) (int64, bool) {
 				if i+1 < len(links) {
 					next = links[i+1].units
 				}
-				go_(i+1, next, t, c, false, 0)
+				try(i+1, next, t, c, false, 0)
 			}
 			return
 		}
@@ -71,17 +71,17 @@ func every(slots []slot, links []link) (int64, bool) {
 			}
 			c := cost + day(last, s)
 			if left > 1 {
-				go_(i, left-1, s, c, true, 0)
+				try(i, left-1, s, c, true, 0)
 				continue
 			}
 			next := 0
 			if i+1 < len(links) {
 				next = links[i+1].units
 			}
-			go_(i+1, next, s, c, false, 0)
+			try(i+1, next, s, c, false, 0)
 		}
 	}
-	go_(0, links[0].units, -1, 0, false, 0)
+	try(0, links[0].units, -1, 0, false, 0)
 	return best, best < noWay
 }
 

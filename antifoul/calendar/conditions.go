@@ -3,6 +3,7 @@ package calendar
 import (
 	"fmt"
 	"math"
+	"strings"
 	"time"
 
 	"boatyard.example/bottomwork/antifoul/weather"
@@ -154,7 +155,9 @@ func (v *view) after(passed float64) []int32 {
 	out := make([]int32, len(v.slow))
 	h := 0
 	for from := range v.slow {
-		for h = max(h, from); h < len(v.slow) && v.slow[h]-v.slow[from] < passed-noise; h++ {
+		h = max(h, from)
+		for h < len(v.slow) && v.slow[h]-v.slow[from] < passed-noise {
+			h++
 		}
 		out[from] = int32(h)
 	}
@@ -170,7 +173,9 @@ func (v *view) until(passed float64) []int32 {
 	out := make([]int32, len(v.fast))
 	h := 0
 	for from := range v.fast {
-		for h = max(h, from+1); h < len(v.fast) && v.fast[h]-v.fast[from] <= passed+noise; h++ {
+		h = max(h, from+1)
+		for h < len(v.fast) && v.fast[h]-v.fast[from] <= passed+noise {
+			h++
 		}
 		out[from] = int32(h - 1)
 	}
@@ -181,11 +186,12 @@ func (v *view) until(passed float64) []int32 {
 // sees is everything by which one layer's weather differs from another's.
 func (l Layer) sees() string {
 	c := &l.Coating
-	key := fmt.Sprint(c.Key, c.Packs, c.Carrier, c.At, c.TouchDry, c.RainSafe, c.ApplyMin, c.ApplyMax, l.By.WindMax, l.Falling)
+	var key strings.Builder
+	fmt.Fprint(&key, c.Key, c.Packs, c.Carrier, c.At, c.TouchDry, c.RainSafe, c.ApplyMin, c.ApplyMax, l.By.WindMax, l.Falling)
 	for _, m := range l.On {
-		key += "," + m.Key + fmt.Sprint(m.Lag)
+		fmt.Fprint(&key, ",", m.Key, m.Lag)
 	}
-	return key
+	return key.String()
 }
 
 // known reports whether the forecast tells of the hour.

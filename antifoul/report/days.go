@@ -232,7 +232,7 @@ func (c *composer) outlook(it calendar.Item) string {
 		text += ", surface " + c.span(it.Outlook.Surface)
 	}
 	if it.Outlook.Humidity.Given() {
-		text += fmt.Sprintf(", humidity %s", ends(it.Outlook.Humidity.Low, it.Outlook.Humidity.High, "%"))
+		text += ", humidity " + ends(it.Outlook.Humidity.Low, it.Outlook.Humidity.High, "%")
 	}
 	return text
 }
@@ -266,7 +266,7 @@ func windowAndLast(it calendar.Item) string {
 	if inside {
 		out = append(out, "window "+it.Opens.Format("Mon 2 Jan 15:04")+" to "+it.Closes.Format("Mon 2 Jan 15:04"))
 	}
-	if !it.Last.IsZero() && !(inside && it.Last.Equal(it.Closes)) {
+	if windowDecides := inside && it.Last.Equal(it.Closes); !it.Last.IsZero() && !windowDecides {
 		out = append(out, "by "+it.Last.Format("Mon 2 Jan 15:04")+", "+slack(it.Slack())+" of slack")
 	}
 	return strings.Join(out, "; ")
@@ -281,5 +281,3 @@ func slack(d time.Duration) string {
 }
 
 func date(t time.Time) string { return t.Format("Mon 2 Jan 2006") }
-
-func (c *composer) moment(t time.Time) string { return calendar.Moment(t) }

@@ -104,8 +104,18 @@ func TestBadInput(t *testing.T) {
 		t.Errorf("exit %d, printed %q, want exit %d and nothing", code, out, exitBadInput)
 	}
 	golden(t, "bad.txt", bad)
-	for _, args := range [][]string{{"-boat", "no-such.toml"}, {"-tables", "no-such-folder"}, {"-format", "papyrus"}, {"-units", "cubits"}, {"-zone", "Atlantis"}, {"-morning", "at eight"}, {"-boat", "../boats/sloop.toml", "-format", "icalendar"},
-		{"-boat", "../boats/sloop.toml", "-morning", "2027-04-10 08:00"}, {"-nonsense"}, {"boat.toml"}} {
+	for _, args := range [][]string{
+		{"-boat", "no-such.toml"},
+		{"-tables", "no-such-folder"},
+		{"-format", "papyrus"},
+		{"-units", "cubits"},
+		{"-zone", "Atlantis"},
+		{"-morning", "at eight"},
+		{"-boat", "../boats/sloop.toml", "-format", "icalendar"},
+		{"-boat", "../boats/sloop.toml", "-morning", "2027-04-10 08:00"},
+		{"-nonsense"},
+		{"boat.toml"},
+	} {
 		if code, out, bad := call(t, args...); code != exitBadInput || out != "" || bad == "" {
 			t.Errorf("%v: exit %d, printed %q, said %q", args, code, out, bad)
 		}
