@@ -241,6 +241,9 @@ func smallJob(tb testing.TB, r *rand.Rand) job {
 
 // No way of laying small jobs is better than the plan that is given, and where there is none there is no plan.
 func TestNoPlanIsBetter(t *testing.T) {
+	if underRace {
+		t.Skip("many times as slow with the race detector; .ci/run plans without it")
+	}
 	r := rand.New(rand.NewPCG(3, 5))
 	b := book(t, "")
 	none, late, again, reserve, bad := 0, 0, 0, 0, 0

@@ -261,7 +261,7 @@ func days(b *tables.Book) string {
 		coats(weather.Coat{Coating: paint, On: []tables.Material{grp}, By: l})
 	}
 	for s := range b.Steps() {
-		tell(calendar.Task{Name: s.Name, Hours: 12, Dry: s.Dry, Wait: s.Wait}, calendar.Task{Name: "one", Hours: 3, Layers: []calendar.Layer{{Coat: weather.Coat{Coating: paint, On: []tables.Material{grp}}}}})
+		tell(calendar.Task{Name: s.Name, Hours: 14, Dry: s.Dry, Wait: s.Wait}, calendar.Task{Name: "one", Hours: 3, Layers: []calendar.Layer{{Coat: weather.Coat{Coating: paint, On: []tables.Material{grp}}}}})
 	}
 	return out.String()
 }
