@@ -30,11 +30,7 @@ func lasting(q *question, c *asked) Criterion {
 		case n.High > c.Most:
 			return c.answer(0.3, RuleCoatsAtHigh, "wear_use", high)
 		}
-		value := 1.0
-		if n.High > 2 {
-			value = 1 - 0.6*float64(n.High-2)/math.Max(1, float64(c.Most-2))
-		}
-		return c.answer(value, RuleLastsCoats, "wear_use", high)
+		return c.answer(coatsValue(n.High, c.Most), RuleLastsCoats, "wear_use", high)
 	default:
 		month := func(m quantity.Months) float64 { return m.Float(quantity.Month) }
 		afloat := q.boat.Use.AfloatMonths(q.months) // the row's life counts months afloat
@@ -49,6 +45,14 @@ func lasting(q *question, c *asked) Criterion {
 		}
 		return c.answer(month(c.Life.Typical)/afloat, RuleLasts, "life", show)
 	}
+}
+
+// coatsValue is what so many coats are worth: 1 up to two, then falling evenly to 0.4 at the most.
+func coatsValue(n, most int) float64 {
+	if n <= 2 {
+		return 1
+	}
+	return 1 - 0.6*float64(n-2)/math.Max(1, float64(most-2))
 }
 
 // months is a number of calendar months as a quantity, whole months.

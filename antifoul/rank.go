@@ -270,17 +270,24 @@ func (q *question) judge(p *Place) {
 	}
 	seen := q.past[p.Coating.Key]
 	p.Past = seen.findings
+	var bars bool
+	p.Score, bars = q.score(&c)
+	p.Tier = tier(p.Findings, p.Law, p.Route, bars)
+}
+
+// score adds up the criteria; bars tells that the use, or what was seen at her berth, speaks against the type.
+func (q *question) score(c *asked) (score float64, bars bool) {
 	var sum float64
-	bars := seen.failed
+	bars = q.past[c.Key].failed
 	for i, k := range criterionFuncs {
-		v := k.f(q, &c)
+		v := k.f(q, c)
 		sum += q.points(i, v.Value)
 		bars = bars || v.Bars
 	}
 	if q.weight > 0 {
-		p.Score = math.Round((50+sum*100/q.weight)*10) / 10
+		score = math.Round((50+sum*100/q.weight)*10) / 10
 	}
-	p.Tier = tier(p.Findings, p.Law, p.Route, bars)
+	return score, bars
 }
 
 // points is what the value of criterion i adds before it is scaled to the sum of all weights.

@@ -21,12 +21,18 @@ func Coats(b *tables.Book, c tables.Coating, u Use, months float64) quantity.Ran
 	if !c.Wears() {
 		return quantity.Exactly(c.Coats)
 	}
+	rate := Rate(b, c, u)
+	n := func(rate float64) int { return CoatsAt(c, u, months, rate) }
+	return quantity.Range[int]{Low: n(rate.Low), Typical: n(rate.Typical), High: n(rate.High)}
+}
+
+// CoatsAt is Coats of a film that wears for one rate of wear, in micrometres a month afloat.
+//
+// Basis: as Coats.
+func CoatsAt(c tables.Coating, u Use, months, rate float64) int {
 	afloat := u.AfloatMonths(months)
 	least := max(c.Coats, 1+int(math.Ceil(afloat/12-1e-9)))
-	coat := c.Film.Typical.Float(quantity.Micrometre)
-	rate := Rate(b, c, u)
-	n := func(rate float64) int { return max(least, int(math.Ceil(rate*afloat/coat-1e-9))) }
-	return quantity.Range[int]{Low: n(rate.Low), Typical: n(rate.Typical), High: n(rate.High)}
+	return max(least, int(math.Ceil(rate*afloat/c.Film.Typical.Float(quantity.Micrometre)-1e-9)))
 }
 
 // Life returns the calendar months that n working coats last on the flat: for a film that wears, the film over the rate; else

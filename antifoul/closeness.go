@@ -1,0 +1,147 @@
+package antifoul
+
+import (
+	"math/rand/v2"
+
+	"boatyard.example/bottomwork/antifoul/wear"
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
+	"boatyard.example/bottomwork/tables/quantity"
+)
+
+// The rules of how firm the choice is.
+const (
+	RuleFirm     finding.ID = "choice-firm"
+	RuleTooClose finding.ID = "choice-too-close"
+)
+
+// firmShare is the share of draws in which a type must lead another to be called the better one. Basis: assumption.
+const firmShare = 0.8
+
+// Closeness is how firm the first place of a part is against the types behind it in its tier.
+type Closeness struct {
+	Draws int
+	Seed  uint64
+	Rows  []Lead
+}
+
+// Lead is one type behind the first.
+type Lead struct {
+	Coating tables.Coating
+	Share   float64 // of the draws in which the first leads; a draw in which neither does counts half
+	Equal   bool    // neither leads in four draws of five: it is too close to call
+	Finding finding.Finding
+}
+
+// Closeness draws the ranges of the tables anew and counts how often the first type stays before each of those that share its tier, at most so many of
+// them. In one draw each type has one fortune: its wear and its life lie at the same place of their ranges; and all work takes its hours from one
+// place of their ranges, since the same hands do it. The seed makes the draws; the same seed gives the same answer.
+//
+// Counted are the criteria that rest on ranges, time until the next paint and work on the way; the others keep their points. In the ranking the
+// high end of wear decides; here the drawn wear does.
+// Basis: derived; that a value lies as likely below its typical as above it is an assumption.
+func (p PartRanking) Closeness(draws int, seed uint64, most int) Closeness {
+	out := Closeness{Draws: draws, Seed: seed}
+	best, ok := p.Best()
+	if !ok || best.q == nil || draws <= 0 {
+		return out
+	}
+	var rivals []*drawn
+	first := newDrawn(&p.Places[0])
+	for i := 1; i < len(p.Places) && len(rivals) < most; i++ {
+		if x := &p.Places[i]; x.Tier == best.Tier && best.q.order(x) == best.q.order(&best) {
+			rivals = append(rivals, newDrawn(x))
+		}
+	}
+	r := rand.New(rand.NewPCG(seed, uint64(draws)))
+	lead := make([]float64, len(rivals))
+	for range draws {
+		work := r.Float64()
+		mine := first.score(r.Float64(), work)
+		for i, x := range rivals {
+			switch theirs := x.score(r.Float64(), work); {
+			case mine > theirs:
+				lead[i]++
+			case mine == theirs:
+				lead[i] += 0.5
+			}
+		}
+	}
+	for i, x := range rivals {
+		l := Lead{Coating: x.place.Coating, Share: lead[i] / float64(draws)}
+		l.Equal = l.Share < firmShare && l.Share > 1-firmShare
+		rule, v := RuleFirm, finding.Fine
+		if l.Equal {
+			rule, v = RuleTooClose, finding.Caution
+		}
+		l.Finding = finding.Finding{
+			Rule: rule, Verdict: v, About: best.Coating.Name, Against: l.Coating.Name, Basis: []finding.Basis{{Kind: finding.Derived}},
+			Facts: []finding.Fact{fact("share", quantity.Percent.N(int64(l.Share*100+0.5))), fact("draws", draws), fact("seed", int(seed))},
+		}
+		out.Rows = append(out.Rows, l)
+	}
+	return out
+}
+
+// drawn is one type whose ranges are drawn.
+type drawn struct {
+	place *Place
+	kept  float64 // points of the criteria that rest on no range
+	rate  quantity.Range[float64]
+}
+
+func newDrawn(p *Place) *drawn {
+	d := &drawn{place: p}
+	c := p.q.ask(&p.Coating, &p.Route)
+	for i, k := range criterionFuncs {
+		if k.key != "lasting" && k.key != "work" {
+			d.kept += p.q.points(i, k.f(p.q, &c).Value)
+		}
+	}
+	if p.Coating.Wears() {
+		d.rate = wear.Rate(p.q.b, p.Coating, p.q.boat.Use)
+	}
+	return d
+}
+
+// score is the type's score in one draw; a type that does not last as long as is wished, or not in so many coats as it takes, has lost.
+func (d *drawn) score(own, work float64) float64 {
+	q, c := d.place.q, &d.place.Coating
+	afloat := q.boat.Use.AfloatMonths(q.months)
+	lasts := 1.0
+	switch {
+	case c.Role == tables.Bare || afloat <= 0:
+	case c.Wears():
+		n := wear.CoatsAt(*c, q.boat.Use, q.months, at(d.rate, own))
+		if n > c.Most {
+			return -1
+		}
+		lasts = coatsValue(n, c.Most)
+	case c.Life.Low.Given():
+		life := func(m quantity.Months) float64 { return m.Float(quantity.Month) }
+		drawnLife := at(quantity.Range[float64]{Low: life(c.Life.Low), Typical: life(c.Life.Typical), High: life(c.Life.High)}, own)
+		lasts = clamp(drawnLife / afloat)
+	}
+	h := at(d.place.Route.Effort, work)
+	sum := d.kept
+	for i, k := range criterionFuncs {
+		switch k.key {
+		case "lasting":
+			sum += q.points(i, lasts)
+		case "work":
+			sum += q.points(i, clamp(1-h/q.workBar))
+		}
+	}
+	if q.weight == 0 {
+		return 0
+	}
+	return 50 + sum*100/q.weight
+}
+
+// at is the value at a share of a range: half of them below the typical, spread evenly, half above.
+func at(r quantity.Range[float64], share float64) float64 {
+	if share < 0.5 {
+		return r.Low + float64((r.Typical-r.Low)*2*share)
+	}
+	return r.Typical + float64((r.High-r.Typical)*(2*share-1))
+}

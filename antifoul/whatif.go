@@ -1,0 +1,139 @@
+package antifoul
+
+import (
+	"cmp"
+	"slices"
+
+	"boatyard.example/bottomwork/tables/finding"
+)
+
+// The rules of what would change the choice.
+const (
+	RuleWouldSwap  finding.ID = "if-other-first"
+	RuleWouldAllow finding.ID = "if-allowed"
+	RuleWouldNone  finding.ID = "if-none"
+)
+
+// Change is one fact of her use with which the answer would be another.
+type Change struct {
+	Key      string // of the boat file
+	From, To any    // what she has, and the nearest value that changes the answer
+	Type     string // key of the type that then comes first, or may then be used; empty when none may
+	Finding  finding.Finding
+}
+
+// standing is how a type stands when her use is another.
+type standing struct {
+	tier  Tier
+	order int
+	score float64
+}
+
+// Swaps returns for each fact of her use the nearest value, up and down, with which another type would come first on the part, everything else
+// as it is: in the order of the boat file. A fact that her file does not give is not turned; metal, law and old film are not hers to turn.
+//
+// Basis: derived, by the ranking itself; values tried are whole steps.
+func (p PartRanking) Swaps() []Change {
+	best, ok := p.Best()
+	if !ok || best.q == nil {
+		return nil
+	}
+	var out []Change
+	for _, d := range dials() {
+		var done [2]bool
+		for _, t := range d.turn(best.q.boat) {
+			if done[side(t.up)] {
+				continue
+			}
+			first, name, rule := "", "", RuleWouldNone
+			if i := p.first(p.stand(t.boat)); i >= 0 {
+				first, name, rule = p.Places[i].Coating.Key, p.Places[i].Coating.Name, RuleWouldSwap
+			}
+			if first == best.Coating.Key {
+				continue
+			}
+			done[side(t.up)] = true
+			out = append(out, Change{d.key, t.from, t.to, first, turnedFinding(rule, d.name, t, name, best.Coating.Name)})
+		}
+	}
+	return out
+}
+
+// Lifts returns for each type that her use speaks against the nearest single change of it with which it might be used, in the order of their
+// places. A type that is missing there is ruled out by more than one fact, by metal, law or what lies below, or by a wish.
+//
+// Basis: as Swaps.
+func (p PartRanking) Lifts() []Change {
+	if len(p.Places) == 0 || p.Places[0].q == nil {
+		return nil
+	}
+	found := make([]*Change, len(p.Places))
+	far := make([]int, len(p.Places))
+	for _, d := range dials() {
+		for n, t := range d.turn(p.Places[0].q.boat) {
+			for i, s := range p.stand(t.boat) {
+				x := &p.Places[i]
+				if x.Tier == Unsuited && s.tier <= AskFirst && (found[i] == nil || n < far[i]) {
+					far[i] = n
+					found[i] = &Change{d.key, t.from, t.to, x.Coating.Key, turnedFinding(RuleWouldAllow, d.name, t, x.Coating.Name, "")}
+				}
+			}
+		}
+	}
+	var out []Change
+	for _, c := range found {
+		if c != nil {
+			out = append(out, *c)
+		}
+	}
+	return out
+}
+
+func side(up bool) int {
+	if up {
+		return 1
+	}
+	return 0
+}
+
+func turnedFinding(rule finding.ID, what string, t turned, about, against string) finding.Finding {
+	return finding.Finding{
+		Rule: rule, Verdict: finding.Fine, About: about, Against: against, Basis: []finding.Basis{{Kind: finding.Derived}},
+		Facts: []finding.Fact{fact("what", what), fact("from", t.from), fact("to", t.to)},
+	}
+}
+
+// stand judges the part's types again for a boat that differs in its use and wishes only: metal, old film, way and law stay as they are.
+func (p PartRanking) stand(boat Boat) []standing {
+	q := *p.Places[0].q
+	q.boat, q.months, q.wished, q.dry = boat, boat.Months(), months(boat.Months()), -1
+	if d, known := boat.Work.Dry(boat.On); known {
+		q.dry = d
+	}
+	q.past = pastOf(q.b, boat)
+	out := make([]standing, len(p.Places))
+	for i := range p.Places {
+		x := &p.Places[i]
+		c := q.ask(&x.Coating, &x.Route)
+		score, bars := q.score(&c)
+		out[i] = standing{tier(x.Findings, x.Law, x.Route, bars), q.order(x), score}
+	}
+	return out
+}
+
+// first is the index of the type that would come first; -1 when none may be used.
+func (p PartRanking) first(standings []standing) int {
+	order := make([]int, 0, len(standings))
+	for i, s := range standings {
+		if s.tier <= AskFirst {
+			order = append(order, i)
+		}
+	}
+	if len(order) == 0 {
+		return -1
+	}
+	return slices.MinFunc(order, func(i, j int) int {
+		a, b := standings[i], standings[j]
+		return cmp.Or(cmp.Compare(a.tier, b.tier), a.order-b.order, cmp.Compare(b.score, a.score), cmp.Compare(p.Places[i].Coating.Name, p.Places[j].Coating.Name))
+	})
+}
