@@ -23,7 +23,7 @@ var panelByMaterial = []panelled{
 				strip: []string{"ablative/", "self-polishing/", "hybrid/", "hard/", "foul-release/", "thin film/"}, warn: []string{"step strip", "caution stripping"},
 			},
 			{part: "propeller", first: []string{"none/", "foul-release/"}, out: []string{"ablative/", "hard/"}},
-			{part: "hull anode", first: []string{"none/"}, bar: []string{"hard/", "ablative/", "self-polishing/", "foul-release/", "inert/", "soft/"}},
+			{part: "hull anode"}, // judged again: a part that is never painted is asked no type; see bareForGood
 		},
 	},
 
@@ -38,7 +38,7 @@ var panelByMaterial = []panelled{
 		[]asked{
 			{first: []string{"ablative/copper-free", "hybrid/copper-free"}, bar: []string{"/metallic copper"}, out: []string{"none/"}, strip: []string{"/cuprous oxide", "hard/", "inert/", "foul-release/"}},
 			{part: "propeller", first: []string{"none/", "foul-release/"}, out: []string{"ablative/", "hard/"}},
-			{part: "stern anode", first: []string{"none/"}, bar: []string{"hard/", "ablative/", "self-polishing/", "foul-release/", "inert/", "soft/"}},
+			{part: "stern anode"},
 			{part: "sounder", first: []string{"ablative/", "none/"}, bar: []string{"copper-loaded/"}, out: []string{"hard/", "inert/"}},
 		},
 	},
@@ -84,7 +84,7 @@ var panelByMaterial = []panelled{
 			{part: "propeller", first: []string{"none/", "foul-release/"}, out: []string{"ablative/", "hard/"}},
 			{part: "shaft", first: []string{"none/", "foul-release/"}, out: []string{"ablative/", "soft/"}},
 			{part: "port tab", first: []string{"hard/", "foul-release/", "hybrid/"}, out: []string{"soft/", "bitumen/"}},
-			{part: "shaft anode", first: []string{"none/"}, bar: []string{"hard/", "ablative/", "foul-release/", "inert/"}, warn: []string{"finding part-anode-water"}},
+			{part: "shaft anode", warn: []string{"part part-anode-water"}},
 		},
 	},
 

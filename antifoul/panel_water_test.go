@@ -90,11 +90,13 @@ var panelByWater = []panelled{
 	},
 
 	{
-		// Basis: common practice: same again on a boat that moves every week; an eroding paint over it wants a tie coat.
+		// Basis: common practice: same again on a boat that moves every week; an eroding paint over it wants a tie coat. Judged
+		// again: soft paint was ruled out here at first, by mistake: it is a poor choice, for the next paint has to strip it, but one season
+		// is all that is asked and nothing bars it.
 		"P27 Danish cruiser, self-polishing again", boatText(cruiserHull, "grp", film("self-polishing-cuprous", `film = "80 um"`),
 			usage(`under_way = "160 h"`, `speed = "6.5 kn"`, `longest_idle = "7 d"`, `haul_out_every = "12 months"`, `ashore_each_year = "5 months"`,
 				`relaunched_unpainted = false`, `growth = "medium"`, `water = "salt"`, `cleaning = "none"`, `kept = "afloat"`)+keptIn("DK", "salt")),
-		[]asked{{first: []string{"self-polishing/"}, out: []string{"none/", "inert/", "soft/"}, strip: []string{"hard/", "foul-release/", "inert/", "copper-loaded/"}}},
+		[]asked{{first: []string{"self-polishing/"}, out: []string{"none/", "inert/"}, strip: []string{"hard/", "foul-release/", "inert/", "copper-loaded/"}}},
 	},
 
 	{
