@@ -22,6 +22,7 @@ type asked struct {
 	first []string // may stand first
 	out   []string // ruled out by material, law or use: unsuited or forbidden
 	strip []string // ruled out by what lies below: unsuited, forbidden, or only after the old film is off
+	bar   []string // forbidden by metal or by law, whatever the use
 	warn  []string // see warns
 }
 
