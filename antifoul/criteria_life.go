@@ -61,9 +61,10 @@ func months(m float64) quantity.Months { return quantity.Month.N(int64(math.Roun
 // growth asks whether the type holds off the fouling pressure. Where own past results at her berth say that it did for the months
 // wished, they are the answer: 1.
 //
-//	value = 1 above the pressure, 0.75 at it, 0.2 one grade below; two below bars
+//	value = 1 above the pressure, 0.75 at it, where less biocide is wished 1 too; 0.2 one grade below; two below bars
 //
-// No coating bars on a boat that lies afloat, but for parts that the trade leaves bare (propellers): 0.3.
+// No coating bars on a boat that lies afloat, but for parts that the trade leaves bare (propellers): 0.3; and for one that is cleaned in light growth,
+// on a material that needs no barrier: 0.5.
 func growth(q *question, c *asked) Criterion {
 	p := q.boat.Use.Pressure()
 	if q.past[c.Key].held {
@@ -72,7 +73,7 @@ func growth(q *question, c *asked) Criterion {
 	if c.Role == tables.Bare && q.material.KeepsClean {
 		return c.answer(1, RuleBareSelf, "growth", func() shown { return shown{nil, c.Growth, facts(fact("material", q.material.Name))} })
 	}
-	if c.Role == tables.Bare && q.boat.Use.Afloat() && !q.bareUsual {
+	if c.Role == tables.Bare && q.boat.Use.Afloat() && !q.bareUsual && !q.wipedClean() {
 		return bareAfloat(q, c, p)
 	}
 	if p == 0 {
@@ -86,17 +87,26 @@ func growth(q *question, c *asked) Criterion {
 	switch d := int(c.Growth) - int(p); {
 	case p == tables.None:
 		return c.answer(1, RuleNoGrowth, "growth", func() shown { return shown{boat: p, typ: c.Growth} })
+	case c.Role == tables.Bare && !q.bareUsual:
+		return c.answer(0.5, RuleBareWiped, "growth", show)
 	case c.Role == tables.Bare:
 		return c.answer(0.3, RuleBareUsual, "growth", show)
 	case d <= -2:
 		return c.answer(0, over, "growth", show).bar()
 	case d == -1:
 		return c.answer(0.2, over, "growth", show)
-	case d == 0:
+	case d == 0 && q.boat.Wishes.Biocide == "":
 		return c.answer(0.75, RuleGrowthHeld, "growth", show)
 	default:
 		return c.answer(1, RuleGrowthHeld, "growth", show)
 	}
+}
+
+// wipedClean reports whether she is cleaned so often, in so little growth, that a bare bottom stays clean: a sponge or more, in light growth.
+// Basis: common practice.
+func (q *question) wipedClean() bool {
+	u := &q.boat.Use
+	return u.Pressure() == tables.Light && u.Cleaning > tables.None && q.material.Barrier != tables.OverBarrier
 }
 
 // bareAfloat bars "no coating" for a boat that lies afloat, whatever is known of the growth; a metal that wants its barrier has
@@ -130,7 +140,8 @@ func restraint(q *question, c *asked) Criterion {
 }
 
 // idle asks whether the type stands the longest lie without moving: value = its longest / the boat's, at most 1; beyond the
-// factor idle-bar times its longest it bars.
+// factor idle-bar times its longest it bars, but for a type without biocide in light growth. Of a type that polishes by moving, fewer hours under way than its row asks take
+// up to half of that: value × (0.5 + 0.5 × hours / the row's).
 func idle(q *question, c *asked) Criterion {
 	u := &q.boat.Use
 	if !c.IdleMax.Given() || c.Role == tables.Bare {
@@ -149,20 +160,35 @@ func idle(q *question, c *asked) Criterion {
 	show := func() shown {
 		return shown{u.LongestIdle, c.IdleMax, facts(fact("idle", u.LongestIdle), fact("limit", c.IdleMax))}
 	}
+	if less, hours := underWay(u, c); ratio >= 1 && less < 1 {
+		return c.answer(less, RuleHoursUnder, "hours_min", func() shown {
+			return shown{hours, c.HoursMin, facts(fact("hours", hours), fact("limit", c.HoursMin))}
+		})
+	}
 	if ratio >= 1 {
 		return c.answer(1, RuleIdleFits, "idle_max", show)
 	}
 	k := c.answer(ratio, RuleIdleOver, "idle_max", show)
-	if ratio < 1/q.idleBar {
+	if ratio < 1/q.idleBar && (u.Pressure() != tables.Light || c.Biocide != tables.NoBiocide) { // little takes hold where little grows
 		return k.bar()
 	}
 	return k
 }
 
+// underWay is what too few hours under way a year leave of a type that polishes by moving: 1 for enough, for any other type, and where the boat file
+// does not say.
+func underWay(u *wear.Use, c *asked) (value float64, hours quantity.Duration) {
+	hours = u.UnderWay
+	if !c.HoursMin.Given() || !hours.Given() || hours.Cmp(c.HoursMin) >= 0 {
+		return 1, hours
+	}
+	return 0.5 + float64(0.5*hours.Float(quantity.Hour)/c.HoursMin.Float(quantity.Hour)), hours
+}
+
 // air asks the two clocks of a film in the air: ashore and relaunched unpainted, and a launch whose date is open.
 //
 //	value = 1 within the limits, 0.5 between scuffing and recoating; beyond recoating it bars
-//	an open launch: a type that may stand dry for less than the factor open-launch-days gets 0.2, for less than a week it bars
+//	an open launch: a type that may stand dry for no longer than the factor open-launch-days gets 0.2, for less than a week it bars
 func air(q *question, c *asked) Criterion {
 	u := &q.boat.Use
 	k := c.score(1, u.AshoreEachYear.Given() || q.boat.Work.LaunchOpen.Said(), func() shown {
@@ -196,7 +222,7 @@ func air(q *question, c *asked) Criterion {
 		switch d := days(c.AirNew); {
 		case d < 7:
 			return c.answer(0, RuleAirOpen, "air_new", show).bar()
-		case d < q.openAir:
+		case d <= q.openAir:
 			k = c.answer(min(k.Value, 0.2), RuleAirOpen, "air_new", show)
 		default:
 			if k.Value == 1 {

@@ -45,7 +45,8 @@ func speed(q *question, c *asked) Criterion {
 }
 
 // cleaning asks whether the owner's cleaning fits the film: harder than it stands bars; a type that needs cleaning bars when
-// the owner cleans less than half as often as it needs, and gets 0.5 in between; one that she runs fast enough to shed growth
+// the owner cleans less than half as often as it needs (in fresh water with light growth it gets 0), and gets 0.5 in between; a film that wears gets
+// 0.75 where it is wiped at all; one that she runs fast enough to shed growth
 // by itself needs none. Cleaning that is forbidden where she lies
 // bars the types it is forbidden for.
 func cleaning(q *question, c *asked) Criterion {
@@ -55,9 +56,16 @@ func cleaning(q *question, c *asked) Criterion {
 	}
 	needs := c.CleanEvery.Given() && u.Afloat() && !shedsBySpeed(u, c)
 	lacks := func(boat any) shown { return shown{boat, c.CleanEvery, facts(fact("needs", c.CleanEvery))} }
+	lacking := func(boat any) Criterion {
+		k := c.answer(0, RuleCleanLack, "clean_every", func() shown { return lacks(boat) })
+		if u.Pressure() == tables.Light && u.Water == "fresh" { // it is scraped at the docking
+			return k
+		}
+		return k.bar()
+	}
 	if u.Cleaning == 0 {
 		if needs {
-			return c.answer(0, RuleCleanLack, "clean_every", func() shown { return lacks(nil) }).bar()
+			return lacking(nil)
 		}
 		return c.score(0.5, false, func() shown { return shown{typ: c.Scrub} })
 	}
@@ -77,15 +85,18 @@ func cleaning(q *question, c *asked) Criterion {
 	}
 	if needs {
 		if !u.CleanedEvery.Given() {
-			return c.answer(0, RuleCleanLack, "clean_every", func() shown { return lacks(u.Cleaning) }).bar()
+			return lacking(u.Cleaning)
 		}
 		every := func() shown { return lacks(u.CleanedEvery) }
 		switch ratio := days(u.CleanedEvery) / days(c.CleanEvery); {
 		case ratio > 2:
-			return c.answer(0, RuleCleanLack, "clean_every", every).bar()
+			return lacking(u.CleanedEvery)
 		case ratio > 1:
 			return c.answer(0.5, RuleCleanLack, "clean_every", every)
 		}
+	}
+	if c.Wears() && u.Cleaning > tables.None { // each wiping takes some of it along
+		return c.answer(0.75, RuleCleanWears, "scrub", func() shown { return shown{u.Cleaning, c.Scrub, nil} })
 	}
 	return c.answer(1, RuleCleanFits, "scrub", func() shown { return shown{u.Cleaning, c.Scrub, facts(fact("stands", cleaningTool(c.Scrub)))} })
 }
@@ -132,6 +143,25 @@ func abrasion(q *question, c *asked) Criterion {
 		return k.bar()
 	}
 	return k
+}
+
+// stays asks what a spent film that stays behind is worth. A hard film is not used up: coat by coat it builds up, until it is stripped. It is worth that on
+// a boat that is brushed, is fast, takes firm ground or races: 1; else 0.2. A film that wears away builds up nothing: 0.7. Other types are
+// not asked.
+//
+// Fast is above the factor hard-film-speed.
+// Basis: common practice.
+func stays(q *question, c *asked) Criterion {
+	u := &q.boat.Use
+	switch {
+	case c.Wears():
+		return c.score(0.7, true, nothing)
+	case c.Mechanism != tables.Hard:
+		return c.score(0.5, false, nothing)
+	case u.Cleaning >= tables.Medium || u.Abrasion() >= tables.Medium || q.boat.Wishes.Racing.True() || u.Speed.Given() && u.Speed.Float(quantity.Knot) > q.hardSpeed:
+		return c.answer(1, RuleStaysWorth, "mechanism", func() shown { return shown{typ: string(c.Mechanism)} })
+	}
+	return c.answer(0.2, RuleStaysBehind, "mechanism", func() shown { return shown{typ: string(c.Mechanism)} })
 }
 
 // water asks whether the type is meant for the water she lies in.

@@ -50,6 +50,11 @@ const (
 	RuleSpeedUnder    finding.ID = "use-speed-under"
 	RuleIdleFits      finding.ID = "use-idle-fits"
 	RuleIdleOver      finding.ID = "use-idle-over"
+	RuleStaysWorth    finding.ID = "use-stays-worth"
+	RuleStaysBehind   finding.ID = "use-stays-behind"
+	RuleHoursUnder    finding.ID = "use-hours-under"
+	RuleCleanWears    finding.ID = "use-clean-wears"
+	RuleBareWiped     finding.ID = "use-bare-wiped"
 	RuleAirFits       finding.ID = "use-air-fits"
 	RuleAirOver       finding.ID = "use-air-over"
 	RuleAirOpen       finding.ID = "use-air-open"
@@ -108,6 +113,7 @@ type question struct {
 	top       *tables.Colour  // the wished top colour; nil when none was wished
 	bareUsual bool            // the zone is one that the trade leaves bare and polished (propellers)
 	openAir   float64         // days that an open launch may mean
+	hardSpeed float64         // knots above which a film must be hard to stay
 	idleBar   float64         // multiple of a type's longest idle at which it is unsuited
 	desk      *law.Desk
 	past      map[string]past // own results at her berth, by type
@@ -120,7 +126,7 @@ type question struct {
 func newQuestion(b *tables.Book, boat Boat, part compat.Part, desk *law.Desk) *question {
 	q := &question{
 		b: b, boat: boat, part: part, surface: compat.On(b, part), desk: desk, past: pastOf(b, boat), months: boat.Months(), wished: months(boat.Months()), dry: -1,
-		openAir: factor(b, "open-launch-days"), idleBar: factor(b, "idle-bar"), workBar: factor(b, "work-hours-full"),
+		openAir: factor(b, "open-launch-days"), hardSpeed: factor(b, "hard-film-speed"), idleBar: factor(b, "idle-bar"), workBar: factor(b, "work-hours-full"),
 	}
 	if d, known := boat.Work.Dry(boat.On); known {
 		q.dry = d
@@ -153,7 +159,7 @@ func factor(b *tables.Book, key string) float64 {
 }
 
 // criteria is the number of criteria.
-const criteria = 15
+const criteria = 16
 
 // criterionFuncs lists the criteria in the order in which a report prints them; each key is a row of the criterion table.
 var criterionFuncs = [criteria]struct {
@@ -168,6 +174,7 @@ var criterionFuncs = [criteria]struct {
 	{"air", air},
 	{"cleaning", cleaning},
 	{"abrasion", abrasion},
+	{"stays", stays},
 	{"water", water},
 	{"metal", metal},
 	{"work", work},

@@ -272,7 +272,7 @@ func (q *question) judge(p *Place) {
 	p.Past = seen.findings
 	var bars bool
 	p.Score, bars = q.score(&c)
-	p.Tier = tier(p.Findings, p.Law, p.Route, bars)
+	p.Tier = tier(p.Findings, p.Law, p.Route, p.Coating.Under, bars)
 }
 
 // score adds up the criteria; bars tells that the use, or what was seen at her berth, speaks against the type.
@@ -296,7 +296,7 @@ func (q *question) points(i int, value float64) float64 { return float64(q.weigh
 // tier places a type by its worst finding. What a route needs counts as work only where it goes beyond washing and abrading. A
 // question that the law leaves open holds for a whole place or a whole class of products, and the tin answers it; it does not
 // move a type behind the others but stays with it, see Place.Asks.
-func tier(fs, legal finding.List, r compat.Route, bars bool) Tier {
+func tier(fs, legal finding.List, r compat.Route, under string, bars bool) Tier {
 	switch {
 	case fs.Worst() == finding.Forbidden || legal.Worst() == finding.Forbidden:
 		return Barred
@@ -304,7 +304,7 @@ func tier(fs, legal finding.List, r compat.Route, bars bool) Tier {
 		return Unsuited
 	case asks(fs):
 		return AskFirst
-	case moreThanScuffing(r.Steps):
+	case moreThanScuffing(r.Steps, under):
 		return AfterWork
 	}
 	return Suits
@@ -314,8 +314,13 @@ func asks(fs finding.List) bool {
 	return slices.ContainsFunc(fs, func(f finding.Finding) bool { return f.Verdict == finding.Ask })
 }
 
-func moreThanScuffing(steps []finding.Step) bool {
+// moreThanScuffing reports whether the way takes more than washing and abrading. The coat that the type cannot do without is part of the type, not of
+// the way to it.
+func moreThanScuffing(steps []finding.Step, under string) bool {
 	return slices.ContainsFunc(steps, func(s finding.Step) bool {
+		if under != "" && s.Coating == under {
+			return false
+		}
 		switch s.Do {
 		case finding.Wash, finding.Degrease, finding.Abrade, finding.WetScuff:
 			return false

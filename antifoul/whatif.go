@@ -116,7 +116,7 @@ func (p PartRanking) stand(boat Boat) []standing {
 		x := &p.Places[i]
 		c := q.ask(&x.Coating, &x.Route)
 		score, bars := q.score(&c)
-		out[i] = standing{tier(x.Findings, x.Law, x.Route, bars), q.order(x), score}
+		out[i] = standing{tier(x.Findings, x.Law, x.Route, x.Coating.Under, bars), q.order(x), score}
 	}
 	return out
 }

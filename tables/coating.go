@@ -42,6 +42,7 @@ type Coating struct {
 	SpeedMin   quantity.Speed                  // below that growth is not shed (foul-release)
 	SpeedMax   quantity.Speed                  // sustained speed that the film stands
 	IdleMax    quantity.Duration               // longest lie without moving before slime and weed take hold
+	HoursMin   quantity.Duration               // hours under way a year that it polishes by; not given: it needs none
 	CleanEvery quantity.Duration               // needs cleaning so often in season; not given: needs none
 	Scrub      Grade                           // hardest cleaning the film stands: none, light (sponge), medium (brush), heavy (scrubbing)
 	Abrasion   Grade                           // grounding, bunks, slings, ice: what the film stands
@@ -146,6 +147,7 @@ func readCoating(r *entry.Row) Coating {
 		SpeedMin:    entry.Amount[quantity.Speed](r, "speed_min"),
 		SpeedMax:    entry.Amount[quantity.Speed](r, "speed_max"),
 		IdleMax:     entry.Amount[quantity.Duration](r, "idle_max"),
+		HoursMin:    entry.Amount[quantity.Duration](r, "hours_min"),
 		CleanEvery:  entry.Amount[quantity.Duration](r, "clean_every"),
 		Scrub:       ParseGrade(r.Word("scrub", gradeWords...)),
 		Abrasion:    ParseGrade(r.Word("abrasion", gradeWords...)),
@@ -227,6 +229,7 @@ func checkCoating(r *entry.Row, c Coating) {
 	notNegative(r, "speed_min", c.SpeedMin)
 	notNegative(r, "speed_max", c.SpeedMax)
 	notNegative(r, "idle_max", c.IdleMax)
+	notNegative(r, "hours_min", c.HoursMin)
 	notNegative(r, "clean_every", c.CleanEvery)
 	rising(r, "overcoat_max", c.OvercoatMin, c.OvercoatMax, "a window that closes after it opens: more than overcoat_min")
 	rising(r, "antifouling_max", c.OvercoatMin, c.AntifoulMax, "a window that closes after it opens: more than overcoat_min")
