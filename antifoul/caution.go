@@ -43,7 +43,7 @@ func (j *Job) cautions(b *tables.Book, boat Boat) []tables.Caution {
 			}
 			for _, l := range p.Found {
 				on["waste"] = on["waste"] || biocidal(l.Coating) && len(s.Coats) > 0 // wash water counts too
-				if dust || l.Coating.Biocide == tables.Organotin { // washing is work on it already
+				if dust || l.Coating.Biocide == tables.Organotin {                   // washing is work on it already
 					mark(on, l.Coating)
 					on["antifouling-dust"] = on["antifouling-dust"] || dust && biocidal(l.Coating)
 				}

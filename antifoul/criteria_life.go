@@ -62,8 +62,9 @@ func months(m float64) quantity.Months { return quantity.Month.N(int64(math.Roun
 // wished, they are the answer: 1.
 //
 //	value = 1 above the pressure, 0.75 at it, where less biocide is wished 1 too; 0.2 one grade below; two below bars
+//	pressure not given: 0.5, and 0.35 for a type that holds less than medium growth
 //
-// No coating bars on a boat that lies afloat, but for parts that the trade leaves bare (propellers): 0.3; and for one that is cleaned in light growth,
+// No coating bars on a boat that lies afloat, but for parts that the trade leaves bare (propellers): 0.3; and for one that is kept clean by wiping,
 // on a material that needs no barrier: 0.5.
 func growth(q *question, c *asked) Criterion {
 	p := q.boat.Use.Pressure()
@@ -76,8 +77,12 @@ func growth(q *question, c *asked) Criterion {
 	if c.Role == tables.Bare && q.boat.Use.Afloat() && !q.bareUsual && !q.wipedClean() {
 		return bareAfloat(q, c, p)
 	}
-	if p == 0 {
-		return c.score(0.5, false, func() shown { return shown{typ: c.Growth} })
+	if p == 0 { // not known: a little better what would hold medium growth
+		value := 0.5
+		if c.Growth < tables.Medium && q.boat.Use.Afloat() {
+			value = 0.35
+		}
+		return c.score(value, false, func() shown { return shown{typ: c.Growth} })
 	}
 	show := func() shown { return shown{p, c.Growth, facts(fact("pressure", p), fact("holds", c.Growth))} }
 	over := RuleGrowthOver
@@ -102,11 +107,13 @@ func growth(q *question, c *asked) Criterion {
 	}
 }
 
-// wipedClean reports whether she is cleaned so often, in so little growth, that a bare bottom stays clean: a sponge or more, in light growth.
-// Basis: common practice.
+// wipedClean reports whether she is cleaned so often, in so little growth, that a bare bottom stays clean: in light growth, in fresh water, or
+// every two weeks.
+// Basis: common practice; the two weeks are an assumption.
 func (q *question) wipedClean() bool {
 	u := &q.boat.Use
-	return u.Pressure() == tables.Light && u.Cleaning > tables.None && q.material.Barrier != tables.OverBarrier
+	often := u.Water == "fresh" || u.CleanedEvery.Given() && u.CleanedEvery.Cmp(quantity.Day.N(14)) <= 0
+	return u.Pressure() == tables.Light && u.Cleaning > tables.None && often && q.material.Barrier != tables.OverBarrier
 }
 
 // bareAfloat bars "no coating" for a boat that lies afloat, whatever is known of the growth; a metal that wants its barrier has
@@ -140,8 +147,8 @@ func restraint(q *question, c *asked) Criterion {
 }
 
 // idle asks whether the type stands the longest lie without moving: value = its longest / the boat's, at most 1; beyond the
-// factor idle-bar times its longest it bars, but for a type without biocide in light growth. Of a type that polishes by moving, fewer hours under way than its row asks take
-// up to half of that: value × (0.5 + 0.5 × hours / the row's).
+// factor idle-bar times its longest it bars, but for a type without biocide in light growth. Of a type that polishes by moving, fewer hours under way than its row asks leave
+// no more than 0.5 + 0.5 × hours / the row's.
 func idle(q *question, c *asked) Criterion {
 	u := &q.boat.Use
 	if !c.IdleMax.Given() || c.Role == tables.Bare {
@@ -168,7 +175,8 @@ func idle(q *question, c *asked) Criterion {
 	if ratio >= 1 {
 		return c.answer(1, RuleIdleFits, "idle_max", show)
 	}
-	k := c.answer(ratio, RuleIdleOver, "idle_max", show)
+	less, _ := underWay(u, c)
+	k := c.answer(min(ratio, less), RuleIdleOver, "idle_max", show)
 	if ratio < 1/q.idleBar && (u.Pressure() != tables.Light || c.Biocide != tables.NoBiocide) { // little takes hold where little grows
 		return k.bar()
 	}

@@ -46,7 +46,7 @@ func speed(q *question, c *asked) Criterion {
 
 // cleaning asks whether the owner's cleaning fits the film: harder than it stands bars; a type that needs cleaning bars when
 // the owner cleans less than half as often as it needs (in fresh water with light growth it gets 0), and gets 0.5 in between; a film that wears gets
-// 0.75 where it is wiped at all; one that she runs fast enough to shed growth
+// 0.8 where it is wiped at all, 0.6 where it is wiped as hard as it stands; one that she runs fast enough to shed growth
 // by itself needs none. Cleaning that is forbidden where she lies
 // bars the types it is forbidden for.
 func cleaning(q *question, c *asked) Criterion {
@@ -95,8 +95,12 @@ func cleaning(q *question, c *asked) Criterion {
 			return c.answer(0.5, RuleCleanLack, "clean_every", every)
 		}
 	}
-	if c.Wears() && u.Cleaning > tables.None { // each wiping takes some of it along
-		return c.answer(0.75, RuleCleanWears, "scrub", func() shown { return shown{u.Cleaning, c.Scrub, nil} })
+	if c.Wears() && u.Cleaning > tables.None { // each wiping takes some of it along, most where it is as hard as the film stands
+		value := 0.8
+		if u.Cleaning == c.Scrub {
+			value = 0.6
+		}
+		return c.answer(value, RuleCleanWears, "scrub", func() shown { return shown{u.Cleaning, c.Scrub, nil} })
 	}
 	return c.answer(1, RuleCleanFits, "scrub", func() shown { return shown{u.Cleaning, c.Scrub, facts(fact("stands", cleaningTool(c.Scrub)))} })
 }
@@ -146,18 +150,18 @@ func abrasion(q *question, c *asked) Criterion {
 }
 
 // stays asks what a spent film that stays behind is worth. A hard film is not used up: coat by coat it builds up, until it is stripped. It is worth that on
-// a boat that is brushed, is fast, takes firm ground or races: 1; else 0.2. A film that wears away builds up nothing: 0.7. Other types are
-// not asked.
+// a boat that is brushed, is fast, takes firm ground or races: 1; else 0.2. Of a semi-hard film part stays: 0.5. Other types build up
+// nothing: 0.7.
 //
 // Fast is above the factor hard-film-speed.
 // Basis: common practice.
 func stays(q *question, c *asked) Criterion {
 	u := &q.boat.Use
 	switch {
-	case c.Wears():
-		return c.score(0.7, true, nothing)
+	case c.Mechanism == tables.Hybrid:
+		return c.score(0.5, true, nothing)
 	case c.Mechanism != tables.Hard:
-		return c.score(0.5, false, nothing)
+		return c.score(0.7, true, nothing)
 	case u.Cleaning >= tables.Medium || u.Abrasion() >= tables.Medium || q.boat.Wishes.Racing.True() || u.Speed.Given() && u.Speed.Float(quantity.Knot) > q.hardSpeed:
 		return c.answer(1, RuleStaysWorth, "mechanism", func() shown { return shown{typ: string(c.Mechanism)} })
 	}

@@ -19,6 +19,7 @@ type Change struct {
 	Key      string // of the boat file
 	From, To any    // what she has, and the nearest value that changes the answer
 	Type     string // key of the type that then comes first, or may then be used; empty when none may
+	With     Boat   // she, with that fact changed
 	Finding  finding.Finding
 }
 
@@ -53,7 +54,7 @@ func (p PartRanking) Swaps() []Change {
 				continue
 			}
 			done[side(t.up)] = true
-			out = append(out, Change{d.key, t.from, t.to, first, turnedFinding(rule, d.name, t, name, best.Coating.Name)})
+			out = append(out, Change{d.key, t.from, t.to, first, t.boat, turnedFinding(rule, d.name, t, name, best.Coating.Name)})
 		}
 	}
 	return out
@@ -75,7 +76,7 @@ func (p PartRanking) Lifts() []Change {
 				x := &p.Places[i]
 				if x.Tier == Unsuited && s.tier <= AskFirst && (found[i] == nil || n < far[i]) {
 					far[i] = n
-					found[i] = &Change{d.key, t.from, t.to, x.Coating.Key, turnedFinding(RuleWouldAllow, d.name, t, x.Coating.Name, "")}
+					found[i] = &Change{d.key, t.from, t.to, x.Coating.Key, t.boat, turnedFinding(RuleWouldAllow, d.name, t, x.Coating.Name, "")}
 				}
 			}
 		}

@@ -27,6 +27,7 @@ func (c *composer) choice() {
 			c.list(other)
 			continue
 		}
+		c.say("%s", strings.Join(c.findings(p.InWords(), finding.Fine), " "))
 		if s, ok := c.job.Scheme(p.Part); ok {
 			place, _ := p.Of(s.Coating.Key)
 			c.why(place)
@@ -34,7 +35,9 @@ func (c *composer) choice() {
 			c.say("%s", sentence(c.nothing(p)))
 		}
 		c.alternatives(p)
+		c.firm(p)
 		c.ruledOut(p)
+		c.lifts(p)
 	}
 }
 
@@ -110,6 +113,76 @@ func (c *composer) alternatives(p antifoul.PartRanking) {
 	}
 	c.say("Types that may be used, in order (= shares its place; ask = a question of law stands open, see Law):")
 	c.table([]string{"Place", "Type", "Tier", "Points", "Work first", "What speaks most against it"}, rows)
+}
+
+// The draws by which a report tells how firm a choice is, and how many types behind the first it tells of.
+const (
+	draws  = 500
+	seed   = 1
+	rivals = 3
+)
+
+// firm tells how firm the first place is, and what would change it.
+func (c *composer) firm(p antifoul.PartRanking) {
+	var items []string
+	var told []finding.Finding // of the same share, once
+	for _, l := range p.Closeness(draws, seed, rivals).Rows {
+		at := slices.IndexFunc(told, func(f finding.Finding) bool {
+			f.Against = l.Finding.Against
+			return c.job.Book.Say(f, c.units) == c.job.Book.Say(l.Finding, c.units)
+		})
+		if at < 0 {
+			told = append(told, l.Finding)
+			continue
+		}
+		told[at].Against += "; " + l.Finding.Against
+	}
+	for _, f := range told {
+		items = append(items, c.finding(f))
+	}
+	if len(items) > 0 {
+		c.say("How firm that is, with the wear, the life and the hours of work drawn from their ranges:")
+		c.list(items)
+	}
+	items = nil
+	for _, s := range p.Swaps() {
+		items = append(items, c.finding(s.Finding))
+	}
+	if len(items) > 0 {
+		c.say("What would change it, one fact at a time and all else as it is:")
+		c.list(items)
+	}
+}
+
+// lifts tells what would bring a ruled-out type back, by the fact that would.
+func (c *composer) lifts(p antifoul.PartRanking) {
+	type lifted struct {
+		f     finding.Finding
+		names []string
+	}
+	var all []lifted
+	for _, x := range p.Lifts() {
+		at := slices.IndexFunc(all, func(l lifted) bool { return c.sameTurn(l.f, x.Finding) })
+		if at < 0 {
+			at, all = len(all), append(all, lifted{f: x.Finding})
+		}
+		all[at].names = append(all[at].names, x.Finding.About)
+	}
+	var items []string
+	for _, l := range all {
+		l.f.About = strings.Join(l.names, "; ")
+		items = append(items, c.finding(l.f))
+	}
+	if len(items) > 0 {
+		c.say("What would let a type in that her use rules out, where one fact is enough:")
+		c.list(items)
+	}
+}
+
+// sameTurn reports whether two findings turn the same fact to the same value.
+func (c *composer) sameTurn(a, b finding.Finding) bool {
+	a.About, b.About = "", ""
+	return c.job.Book.Say(a, c.units) == c.job.Book.Say(b, c.units)
 }
 
 // first names the work that the way to the type takes, beyond washing.
