@@ -1,11 +1,15 @@
 package antifoul_test
 
 import (
+	"runtime"
+	"strconv"
+	"sync"
 	"testing"
 	"testing/fstest"
 
 	"boatyard.example/bottomwork/antifoul"
 	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/quantity"
 )
 
 func benchBoat(b *testing.B, text string) antifoul.Boat {
@@ -74,5 +78,37 @@ func BenchmarkReadBoat(b *testing.B) {
 		if _, err := antifoul.ReadBoat(files, "boat.toml"); err != nil {
 			b.Fatal(err)
 		}
+	}
+}
+
+// BenchmarkManyBoats ranks many boats that share one book, on all cores: time a boat and memory must not grow with their number.
+func BenchmarkManyBoats(b *testing.B) {
+	book := tables.Default()
+	for _, n := range []int{100, 1000, 10000} {
+		b.Run(strconv.Itoa(n), func(b *testing.B) {
+			boat := benchBoat(b, onePart)
+			b.ReportAllocs()
+			for b.Loop() {
+				var boats sync.WaitGroup
+				next := make(chan int)
+				for range runtime.GOMAXPROCS(0) {
+					boats.Go(func() {
+						for i := range next {
+							x := boat
+							x.Use.Speed = quantity.Knot.N(int64(2 + i%30))
+							if _, err := antifoul.Rank(book, x); err != nil {
+								b.Error(err)
+							}
+						}
+					})
+				}
+				for i := range n {
+					next <- i
+				}
+				close(next)
+				boats.Wait()
+			}
+			b.ReportMetric(float64(b.Elapsed().Nanoseconds())/float64(b.N)/float64(n), "ns/boat")
+		})
 	}
 }

@@ -1,6 +1,7 @@
 package antifoul_test
 
 import (
+	"flag"
 	"fmt"
 	"math/rand/v2"
 	"slices"
@@ -20,7 +21,7 @@ import (
 )
 
 // anyBoats is the number of random boats; each is made from its own number, so one can be made again alone.
-const anyBoats = 2000
+var anyBoats = flag.Uint64("boats", 2000, "number of random boats")
 
 // pens draws what a boat is made of.
 type pens struct {
@@ -228,7 +229,7 @@ func eachBoat(t *testing.T, every uint64, check func(t *testing.T, n uint64, x a
 	if testing.Short() {
 		every *= 10
 	}
-	for n = 0; n < anyBoats && !t.Failed(); n += every {
+	for n = 0; n < *anyBoats && !t.Failed(); n += every {
 		x := newPens(b, n).boat(t)
 		check(t, n, x)
 		if t.Failed() {
