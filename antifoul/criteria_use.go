@@ -1,6 +1,7 @@
 package antifoul
 
 import (
+	"boatyard.example/bottomwork/antifoul/calendar"
 	"boatyard.example/bottomwork/antifoul/wear"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
@@ -200,8 +201,25 @@ func metal(q *question, c *asked) Criterion {
 	return c.answer(0.3, RuleNotPreferred, "active", class)
 }
 
-// work asks how much work the way to the type is: value = 1 − typical hours a square metre / the factor work-hours-full.
+// work asks how much work the way to the type is: value = 1 − typical hours a square metre / the factor work-hours-full. A type that goes on
+// well only by trained hands is worth half of that where the owner does the work.
 func work(q *question, c *asked) Criterion {
+	if c.Skilled && q.boat.Work.DoneBy == calendar.ByOwner {
+		return c.answer(q.workValue(c.Coating, c.route.Effort.Typical), RuleSkilled, "skilled", func() shown { return shown{"the owner", "trained hands", nil} })
+	}
+	return hoursOfWork(q, c)
+}
+
+// workValue is what hours of one hand a square metre are worth, and who does them.
+func (q *question) workValue(c *tables.Coating, hours float64) float64 {
+	value := 1 - hours/q.workBar
+	if c.Skilled && q.boat.Work.DoneBy == calendar.ByOwner {
+		value *= 0.5
+	}
+	return value
+}
+
+func hoursOfWork(q *question, c *asked) Criterion {
 	h := c.route.Effort.Typical
 	if c.Role == tables.Bare && h < 0.1 {
 		return c.score(1-h/q.workBar, true, func() shown { return shown{typ: perSquareMetre(h)} })

@@ -50,6 +50,7 @@ const (
 	RuleSpeedUnder    finding.ID = "use-speed-under"
 	RuleIdleFits      finding.ID = "use-idle-fits"
 	RuleIdleOver      finding.ID = "use-idle-over"
+	RuleSkilled       finding.ID = "use-skilled"
 	RuleStaysWorth    finding.ID = "use-stays-worth"
 	RuleStaysBehind   finding.ID = "use-stays-behind"
 	RuleHoursUnder    finding.ID = "use-hours-under"

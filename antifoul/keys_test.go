@@ -232,6 +232,8 @@ var keyCases = []struct{ key, old, new string }{
 	{"use.cleaning", "kept = \"afloat\"", "cleaning = \"scrub\"\ncleaned_every = \"14 d\"\nkept = \"afloat\""},
 	{"use.kept", `kept = "afloat"`, `kept = "trailer"`},
 	{"use.dries_on", `dries_on = "none"`, `dries_on = "firm"`},
+	{"use.ice", `dries_on = "none"`, "dries_on = \"none\"\nice = true"},
+	{"work.done_by", "hands = 2", "hands = 2\ndone_by = \"owner\""},
 	{"berth.place", `place = "GB"`, `place = "SE-fresh"`},
 	{"berth.role", "place = \"GB\"\nrole = \"kept\"", "place = \"GB\"\nrole = \"visited\""},
 	{"berth.water", "role = \"kept\"\nwater = \"salt\"", "role = \"kept\"\nwater = \"fresh\""},

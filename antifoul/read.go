@@ -278,6 +278,7 @@ func readUse(r *entry.Row) wear.Use {
 		CleanedEvery:        entry.Amount[quantity.Duration](r, "cleaned_every"),
 		Kept:                r.Text("kept"),
 		DriesOn:             r.Text("dries_on"),
+		Ice:                 r.YesNo("ice"),
 	}
 	r.Close()
 	return u

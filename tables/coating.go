@@ -48,6 +48,7 @@ type Coating struct {
 	Abrasion   Grade                           // grounding, bunks, slings, ice: what the film stands
 	Growth     Grade                           // strongest fouling pressure it holds off for its life
 	Bright     bool                            // can be had in white and bright colours
+	Skilled    bool                            // goes on well only by trained hands
 	Burnish    bool                            // can be burnished to a racing finish
 	Life       quantity.Range[quantity.Months] // months afloat it stays active, for films that do not wear away
 	WearRest   quantity.Range[quantity.Film]   // film lost a month at rest
@@ -155,6 +156,7 @@ func readCoating(r *entry.Row) Coating {
 		Strong:      r.YesNo("strong_solvent").True(),
 		Bright:      r.YesNo("bright").True(),
 		Burnish:     r.YesNo("burnish").True(),
+		Skilled:     r.YesNo("skilled").True(),
 		Life:        entry.Range[quantity.Months](r, "life"),
 		WearRest:    entry.Range[quantity.Film](r, "wear_rest"),
 		WearUse:     entry.Range[quantity.Film](r, "wear_use"),

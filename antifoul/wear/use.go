@@ -27,6 +27,7 @@ type Use struct {
 	Cleaning            tables.Grade         // hardest cleaning afloat: none, light (sponge), medium (brush), heavy (scrubbing); 0: not given
 	CleanedEvery        quantity.Duration    // between cleanings in season
 	Kept                string               // afloat, trailer, lift
+	Ice                 quantity.YesNo       // she lies in ice, or is run through it
 	DriesOn             string               // ground she takes between tides: none, soft, firm
 	Fits                []Fit                // what FitRecords made of her own record; they stand in place of the tables' rates
 }
@@ -58,7 +59,7 @@ func (u Use) Pressure() tables.Grade {
 	return u.Growth
 }
 
-// Abrasion returns what the bottom must stand: firm ground is heavy, a trailer's bunks medium, soft ground or a lift's slings
+// Abrasion returns what the bottom must stand: firm ground and ice are heavy, a trailer's bunks medium, soft ground or a lift's slings
 // light, else none.
 // Basis: common practice.
 func (u Use) Abrasion() tables.Grade {
@@ -68,6 +69,9 @@ func (u Use) Abrasion() tables.Grade {
 		a = tables.Medium
 	case "lift":
 		a = tables.Light
+	}
+	if u.Ice.True() {
+		a = tables.Heavy
 	}
 	switch u.DriesOn {
 	case "firm":
