@@ -68,7 +68,7 @@ func words[T comparable](key, name string, of func(*Boat) *T, values ...T) dial 
 			out = append(out, turned{values[at], v, i > at, x})
 		}
 		slices.SortStableFunc(out, func(a, b turned) int {
-			far := func(t turned) int { return abs(slices.Index(values, t.to.(T)) - at) } //nolint:errcheck,forcetypeassert // it was made of one
+			far := func(t turned) int { return abs(slices.Index(values, t.to.(T)) - at) } //nolint:forcetypeassert // it was made of one
 			return cmp.Compare(far(a), far(b))
 		})
 		return out
