@@ -7,7 +7,7 @@ var panelSecondB = []panelled{
 			painted("5 months", `under_way = "60 h"`, `speed = "25 kn"`, `longest_idle = "14 d"`, `growth = "medium"`)+keptIn("GB", "salt")),
 		[]asked{{
 			first: []string{"hard/copper-free", "hybrid/copper-free", "foul-release/"}, out: []string{"ablative/copper-free", "none/"},
-			bar: []string{"/cuprous oxide", "/metallic copper"}, warn: []string{"step prime or barrier", "coats 2"},
+			bar: []string{"/cuprous oxide", "/metallic copper"}, warn: []string{"step prime or barrier"},
 		}},
 	},
 	{ // She sits on firm sand at each low water: hard or semi-hard, without copper.

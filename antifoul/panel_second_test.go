@@ -66,7 +66,7 @@ var panelSecond = []panelled{
 		[]asked{
 			{
 				first: []string{copperHard, brightHard}, out: []string{"ablative/", "soft/", "none/", "inert/"},
-				strip: []string{"foul-release/", "copper-loaded/"}, warn: []string{"step abrade", "coats 2", "step gap"},
+				strip: []string{"foul-release/", "copper-loaded/"}, warn: []string{"step abrade", "coats 2", "job beside-strip"},
 			},
 			{
 				part: "drive", first: []string{"hard/copper-free", "hybrid/copper-free"}, bar: []string{"/cuprous oxide", "/metallic copper"},
