@@ -470,7 +470,7 @@ func warns(j *antifoul.Job, pr antifoul.PartRanking, what string) bool {
 	case "caution":
 		return slices.ContainsFunc(j.Cautions, func(c tables.Caution) bool { return c.Key == x })
 	case "finding":
-		return best.Findings.Has(finding.ID(x))
+		return best.Findings.Has(finding.ID(x)) || best.Law.Has(finding.ID(x))
 	case "scheme":
 		return scheme.Findings.Has(finding.ID(x))
 	case "job":
