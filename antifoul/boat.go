@@ -87,6 +87,26 @@ func (x Boat) berths() []law.Berth {
 	return out
 }
 
+// water is the water that she lies in: as the use says, else that of the first berth where she is kept, which it or its place says; empty where
+// nobody does.
+func (x Boat) water(b *tables.Book) string {
+	if x.Use.Water != "" {
+		return x.Use.Water
+	}
+	for _, y := range x.Berths {
+		if y.Role != "kept" {
+			continue
+		}
+		if y.Water != "" {
+			return y.Water
+		}
+		if place, err := b.Place(y.Place); err == nil && place.Water != "" {
+			return place.Water
+		}
+	}
+	return ""
+}
+
 // filled returns the boat with its parts as they were read, and with the one value taken that the formulas cannot do without: paint goes
 // on by roller. It stands in the list of what was assumed.
 func (x Boat) filled(b *tables.Book) Boat {

@@ -148,10 +148,10 @@ func restraint(q *question, c *asked) Criterion {
 
 // idle asks whether the type stands the longest lie without moving: value = its longest / the boat's, at most 1; beyond the
 // factor idle-bar times its longest it bars, but for a type without biocide in light growth. Of a type that polishes by moving, fewer hours under way than its row asks leave
-// no more than 0.5 + 0.5 × hours / the row's.
+// 0.5 + 0.5 × hours / the row's of that. Running gear sheds what it gathers when it turns: it is not asked.
 func idle(q *question, c *asked) Criterion {
 	u := &q.boat.Use
-	if !c.IdleMax.Given() || c.Role == tables.Bare {
+	if !c.IdleMax.Given() || c.Role == tables.Bare || q.bareUsual {
 		return c.score(1, u.LongestIdle.Given(), func() shown { return shown{boat: given(u.LongestIdle), typ: noLimit} })
 	}
 	if !u.Afloat() {
@@ -176,7 +176,8 @@ func idle(q *question, c *asked) Criterion {
 		return c.answer(1, RuleIdleFits, "idle_max", show)
 	}
 	less, _ := underWay(u, c)
-	k := c.answer(min(ratio, less), RuleIdleOver, "idle_max", show)
+	ratio = float64(ratio * less)
+	k := c.answer(ratio, RuleIdleOver, "idle_max", show)
 	if ratio < 1/q.idleBar && (u.Pressure() != tables.Light || c.Biocide != tables.NoBiocide) { // little takes hold where little grows
 		return k.bar()
 	}

@@ -1,6 +1,8 @@
 package antifoul
 
 import (
+	"slices"
+
 	"boatyard.example/bottomwork/antifoul/calendar"
 	"boatyard.example/bottomwork/antifoul/wear"
 	"boatyard.example/bottomwork/tables"
@@ -182,7 +184,8 @@ func water(q *question, c *asked) Criterion {
 }
 
 // metal asks whether the biocide is one that the material prefers, where it prefers any: 1 if so, else 0.3. A type that is made
-// for other materials bars.
+// for other materials bars, and one that does not give on a material that flexes. Copper that a metal takes over a whole barrier only is worth nothing where
+// ground or ice opens pores in it: 0.
 func metal(q *question, c *asked) Criterion {
 	m := &q.material
 	material := func() shown { return shown{boat: m.Name, facts: facts(fact("material", m.Name))} }
@@ -190,6 +193,10 @@ func metal(q *question, c *asked) Criterion {
 	switch {
 	case m.KeepsClean && c.Role != tables.Bare:
 		return c.answer(0, RulePaintDefeats, "film", material).bar()
+	case m.Flexes && rigid(c.Mechanism):
+		return c.answer(0, RuleMaterialFlexes, "mechanism", material).bar()
+	case m.Metal && m.Takes(c.Biocide) == tables.OverBarrier && q.boat.Use.Abrasion() >= tables.Heavy:
+		return c.answer(0, RuleBarrierGround, "mechanism", class)
 	case !c.MadeFor(q.part.Material):
 		return c.answer(0, RuleMaterialOther, "materials", material).bar()
 	case m.Prefers(c.Biocide):
@@ -199,6 +206,11 @@ func metal(q *question, c *asked) Criterion {
 		return c.answer(1, RulePreferred, "active", class)
 	}
 	return c.answer(0.3, RuleNotPreferred, "active", class)
+}
+
+// rigid reports whether a film of the mechanism does not give.
+func rigid(m tables.Mechanism) bool {
+	return m == tables.Hard || m == tables.ThinFilm || m == tables.Inert || m == tables.CopperLoaded
 }
 
 // work asks how much work the way to the type is: value = 1 − typical hours a square metre / the factor work-hours-full. A type that goes on
@@ -277,7 +289,8 @@ func racing(q *question, c *asked) Criterion {
 	return c.answer(0.1, RuleRacingWrong, "burnish", show)
 }
 
-// same favours what is on the bottom already: the same coating 1, the same mechanism 0.7, another 0.3.
+// same favours what is on the bottom already: the same coating 1, the same mechanism 0.7, another 0.3; one for which a sound film, known and without organotin, is
+// stripped 0.
 func same(q *question, c *asked) Criterion {
 	old := q.old
 	if old == nil || old.Mechanism == tables.NoFilm {
@@ -289,6 +302,9 @@ func same(q *question, c *asked) Criterion {
 		return c.answer(1, RuleSameAgain, "mechanism", show)
 	case old.Mechanism == c.Mechanism:
 		return c.score(0.7, true, show)
+	}
+	if old.Biocide != tables.Organotin && old.Biocide != tables.UnknownBiocide && slices.ContainsFunc(c.route.Steps, func(s finding.Step) bool { return s.Do == finding.Strip }) && q.part.Found[len(q.part.Found)-1].State == tables.Sound {
+		return c.answer(0, RuleStripsSound, "mechanism", show)
 	}
 	return c.score(0.3, true, show)
 }

@@ -21,21 +21,9 @@ var misses = map[string]string{
 	"P61 organotin in Sweden, sponged, less biocide: strip hybrid/":         "as strip ablative/.",
 	"P61 organotin in Sweden, sponged, less biocide: strip self-polishing/": "as strip ablative/.",
 
-	// The second panel. Metal and flexing surfaces.
-	"P93 aluminium centreboarder: first": "copper thiocyanate is allowed on aluminium over a barrier without pores, and she sits on firm sand: there will be pores. She has carried copper-free " +
-		"paint, and once copper is on her nothing goes over it. Where copper hangs on a barrier, ground or bunks should cost it its tier: ask first, or below every copper-free film that stands the ground.",
-	"P84 dive boat with tubes, tubes: first": "a rigid film on fabric that flexes cracks and comes off with the first deflation. Hard, thin, inert and copper-loaded films should be unsuited on a fabric tube, and " +
-		"tubes that stand clear of the water at speed may stay bare.",
-
 	// The second panel. The water of the berth.
 	"P85 canal cruiser of GRP: out ablative/cuprous oxide": "her berth says fresh water. The water of the place where she is kept should stand for use.water where that is not given. The single-season film " +
 		"is then left, and hardly erodes in a canal: it should stand behind every film that does not have to.",
-	"P85 canal cruiser of GRP: out self-polishing/":       "a polishing film needs seawater; her berth says fresh, and only the law reads it.",
-	"P85 canal cruiser of GRP: out soft/":                 "as self-polishing/: her berth says fresh.",
-	"P86 electric launch on a river: out self-polishing/": "as P85: her berth says fresh.",
-	"P86 electric launch on a river: out soft/":           "as P85: her berth says fresh.",
-	"P90 sloop on the Great Lakes: out self-polishing/":   "as P85: her berth says fresh.",
-	"P90 sloop on the Great Lakes: out soft/":             "as P85: her berth says fresh.",
 
 	// The second panel. Work that nobody would order, and films that are spent too soon.
 	"P88 catamaran that takes the sand: first": "nobody strips a sound eroding film off two hulls to gain a harder one, where a semi-hard film goes over it on a tie coat and is sold for firm " +
@@ -46,7 +34,8 @@ var misses = map[string]string{
 	// The second panel. Films that live by moving.
 	"P83 flybridge motor yacht: out self-polishing/": "80 h of the 150 asked, and 30 days of rest where 21 are the most: each alone is a doubt, both together are a film that does not polish. The two shortfalls should " +
 		"multiply, and bar.",
-	"P103 sheathed keeler in New Zealand: out self-polishing/": "as P83, with 60 h.",
 	"P89 trawler yacht: out foul-release/": "exactly the least speed, half as long again at rest as it stands, growth a grade above what it holds, and nobody wipes: no margin anywhere. It stands low, and should " +
 		"stand below the line.",
+	"P90 sloop on the Great Lakes: out inert/": "an owner who never cleans has no use for a film that is wiped clean; it stands eleventh, where nobody looks. The barge P38 is the reason: in fresh water with " +
+		"light growth what grows is scraped at the docking.",
 }

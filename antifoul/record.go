@@ -48,7 +48,9 @@ func (r Record) check(b *tables.Book) finding.Faults {
 }
 
 // fitted returns the boat with the rates of wear that her own records give. Litres become a film by coverage.Used over the whole hull.
+// Where the use does not say the water, it is that of the berth where she is kept.
 func (x Boat) fitted(b *tables.Book) (Boat, error) {
+	x.Use.Water = x.water(b)
 	if len(x.Records) == 0 {
 		return x, nil
 	}

@@ -27,6 +27,7 @@ type Material struct {
 	KeepsClean bool                          // keeps growth off by itself, so that paint would only take that away
 	TwoPack    bool                          // takes rigid two-pack coats
 	OldCopper  bool                          // old films with copper, or unknown, may stay; false: they come off
+	Flexes     bool                          // a film that does not give cracks on it
 	Breathes   bool                          // bare, it gives off air as it grows warmer, which blows bubbles into a fresh coat
 	Carrier    string                        // the only carrier the surface stands; empty: any
 	bare       []finding.Action
@@ -90,6 +91,7 @@ func readMaterial(r *entry.Row) Material {
 		KeepsClean: r.YesNo("keeps_clean").True(),
 		Metal:      r.YesNo("metal").True(),
 		OldCopper:  r.YesNo("old_copper_stays").True(),
+		Flexes:     r.YesNo("flexes").True(),
 		Breathes:   r.YesNo("breathes").True(),
 		Carrier:    r.Word("carrier", "solvent", "water"),
 		bare:       readActions(r, "prepare"),
