@@ -102,6 +102,7 @@ func stages(t *testing.T) []stage {
 		file("boats/sloop.toml", `by = "roller"`, `by = "air-spray"`, `[wishes]`, "[wishes]\nracing_finish = true\nbiocide = \"less\"",
 			`material = "grp"`, "material = \"grp\"\nlaminate = \"wet\"", "relaunched_unpainted = false", "relaunched_unpainted = true"),
 		file("boats/sloop.toml", `material = "grp"`, `material = "copper-nickel"`, `repaint_after = "12 months"`, "repaint_after = \"36 months\"\ncoating = \"hard-cuprous\""),
+		file("boats/sloop.toml", `material = "grp"`, `material = "fabric-tube"`),
 		file("boats/sloop.toml", `state = "sound"`, `state = "not reported"`, "launch = 2027-04-24", "launch = 2027-03-26"),
 	}
 	for _, text := range append(first, more...) {
