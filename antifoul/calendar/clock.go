@@ -20,6 +20,7 @@ type Clock struct {
 	energy   quantity.Range[float64]
 	from, to float64
 	points   []point
+	own      float64 // the points' multiple at the row's own temperature
 }
 
 type point struct {
@@ -44,6 +45,7 @@ func ClockOf(b *tables.Book, c tables.Coating) (Clock, error) {
 	for p := range d.Points() {
 		k.points = append(k.points, point{p.At.Float(quantity.Celsius), p.Times})
 	}
+	k.own = k.multiple()
 	return k, nil
 }
 
@@ -64,7 +66,7 @@ func (k Clock) Slow(degC float64) float64 {
 		if i < 0 {
 			return 0
 		}
-		return k.own() / k.points[i].times.High
+		return k.own / k.points[i].times.High
 	case k.energy.High == 0:
 		return 1
 	case degC < k.from:
@@ -88,7 +90,7 @@ func (k Clock) Fast(degC float64) float64 {
 		for i < len(k.points)-1 && k.points[i].at < degC {
 			i++
 		}
-		return k.own() / k.points[i].times.Low
+		return k.own / k.points[i].times.Low
 	case k.energy.High == 0:
 		return 1
 	}
@@ -101,8 +103,11 @@ func (k Clock) pace(energy, degC float64) float64 {
 	return math.Exp(energy * 1000 / gasConstant * (1/(k.at+zeroCelsius) - 1/(degC+zeroCelsius)))
 }
 
-// own is the multiple at the row's own temperature; between two points it lies on the line, since only the row's times are set against it.
-func (k Clock) own() float64 {
+// multiple is that at the row's own temperature, 1 where there are no points; between two points it lies on the line, since only the row's times are set against it.
+func (k Clock) multiple() float64 {
+	if len(k.points) == 0 {
+		return 1
+	}
 	last := k.points[0]
 	if k.at <= last.at {
 		return last.times.Typical
