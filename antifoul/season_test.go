@@ -375,3 +375,40 @@ func TestDemonstrationPlan(t *testing.T) {
 		}
 	}
 }
+
+// What a plan rests on is said, each by its own rule, and only where it is so.
+func TestSeasonSaysWhatItRestsOn(t *testing.T) {
+	unknown := func(s string) string {
+		return strings.Replace(s, "coating = \"bare\"\nstate = \"sound\"", "coating = \"unknown-old\"\nstate = \"sound\"", 1)
+	}
+	oneSeason := func(s string) string { return strings.Replace(s, "24 months", "12 months", 1) }
+	same := func(s string) string { return s }
+	alone := func(s string) string { return strings.Replace(s, "hands = 2", "hands = 1", 1) } // more than a day of blasting
+	for name, c := range map[string]struct {
+		hull, work  string
+		change      func(string) string
+		want, never []finding.ID
+	}{
+		"steel":                   {"material = \"steel\"", "launch_open = true", alone, []finding.ID{antifoul.RuleSections, antifoul.RuleSlowRates}, []finding.ID{antifoul.RuleUntilKnown, antifoul.RuleSlings}},
+		"slings on a working day": {"material = \"grp\"", "slings = true\nlaunch = 2027-09-19", same, []finding.ID{antifoul.RuleSlings}, []finding.ID{antifoul.RuleSlingsDay, antifoul.RuleSections}},
+		"slings, nobody there":    {"material = \"grp\"", "slings = true\nlaunch = 2027-09-22", same, []finding.ID{antifoul.RuleSlingsDay}, []finding.ID{antifoul.RuleSlings}},
+		"unknown film":            {"material = \"grp\"", "launch_open = true", unknown, []finding.ID{antifoul.RuleUntilKnown}, nil},
+		"nothing to leave":        {"material = \"grp\"", "launch = 2027-05-03", oneSeason, []finding.ID{antifoul.RuleNothingLeft, antifoul.RuleMoreDays}, []finding.ID{antifoul.RuleNotEven, antifoul.RuleLeaveCoat}},
+		"one hand":                {"material = \"steel\"", "launch = 2027-06-07", same, []finding.ID{antifoul.RuleMoreDays}, []finding.ID{antifoul.RuleLeaveBarrier}},
+	} {
+		j, err := plan(t, c.change(fmt.Sprintf(seasonal, c.hull, "lead", c.work)))
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, r := range c.want {
+			if !j.Season.Findings.Has(r) {
+				t.Errorf("%s: no %s in %v", name, r, j.Season.Findings)
+			}
+		}
+		for _, r := range c.never {
+			if j.Season.Findings.Has(r) {
+				t.Errorf("%s: %s in %v", name, r, j.Season.Findings)
+			}
+		}
+	}
+}

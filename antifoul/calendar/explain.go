@@ -113,7 +113,7 @@ func (x *arranger) missed(out *Calendar, l *laid, way []placed, k int) {
 		f.Rule = RuleNoWindow
 	case free == 0:
 		f.Rule = RuleNoFreeHour
-	case may > 0:
+	case may > 0 || len(why) == 0: // the weather takes it; the launch, or the length of the day, does not
 		f.Rule = RuleNoRoomLater
 	}
 	out.Findings = append(out.Findings, f)

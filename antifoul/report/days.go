@@ -63,6 +63,8 @@ func (c *composer) headline() string {
 		return "There is no plan of days that keeps every rule: what stands in its way is told below it."
 	case len(s.Kept) > 0:
 		return fmt.Sprintf("The season is too short for all of it. %s Buy nothing for what is given up.", c.sum(plan))
+	case plan.Findings.Has(calendar.RuleStands):
+		return fmt.Sprintf("No plan keeps every film fresh until the launch on %s, see the days of work: without the launch it is %s", launch, c.sum(plan))
 	case !plan.Fits:
 		return fmt.Sprintf("The launch on %s cannot be met. %s", launch, c.sum(plan))
 	}
