@@ -36,6 +36,8 @@ type Job struct {
 	PutOn    PutOn                         // whether the film that was asked for is there
 	Growth   Growth                        // what growth would cost
 	Season   Season                        // the plan of days
+	Days     quantity.Range[float64]       // working days of all hands, as they dry and come back; zero where nothing is painted
+	Costs    Costs                         // in money, by own prices
 }
 
 // Layers yields the layers of every scheme, part by part, bottom to top. It yields nothing when nothing may be used.
@@ -146,6 +148,9 @@ func Plan(b *tables.Book, boat Boat) (*Job, error) {
 	}
 	j.Growth = grown(b, boat)
 	if err := j.season(b, boat); err != nil {
+		return nil, err
+	}
+	if err := j.costs(b, boat); err != nil {
 		return nil, err
 	}
 	j.Cautions = j.cautions(b, boat)
