@@ -189,21 +189,43 @@ func rankPart(b *tables.Book, boat Boat, part compat.Part, desk *law.Desk) PartR
 		return out
 	}
 	q := newQuestion(b, boat, part, desk)
-	var judged []*Place
+	n := 0
+	for range b.Ranked() {
+		n++
+	}
+	out.Places = make([]Place, n)
+	order := make([]int, n)
+	i := 0
 	for c := range b.Ranked() {
-		p := &Place{Coating: c}
-		q.judge(p)
-		judged = append(judged, p)
+		order[i], out.Places[i].Coating = i, c
+		q.judge(&out.Places[i])
+		i++
 	}
-	slices.SortStableFunc(judged, func(a, b *Place) int {
-		return cmp.Or(cmp.Compare(a.Tier, b.Tier), q.order(a)-q.order(b), cmp.Compare(b.Score, a.Score), cmp.Compare(a.Coating.Name, b.Coating.Name))
+	slices.SortFunc(order, func(i, j int) int {
+		a, b := &out.Places[i], &out.Places[j]
+		if d := cmp.Or(cmp.Compare(a.Tier, b.Tier), q.order(a)-q.order(b)); d != 0 {
+			return d
+		}
+		if d := cmp.Compare(b.Score, a.Score); d != 0 {
+			return d
+		}
+		return cmp.Or(cmp.Compare(a.Coating.Name, b.Coating.Name), cmp.Compare(i, j))
 	})
-	out.Places = make([]Place, len(judged))
-	for i, p := range judged {
-		out.Places[i] = *p
-	}
+	arrange(out.Places, order)
 	q.number(out.Places)
 	return out
+}
+
+// arrange moves the place of index order[i] to i. It swaps, since places are large.
+func arrange(places []Place, order []int) {
+	for i, from := range order {
+		for from < i { // it was swapped away from there
+			from = order[from]
+		}
+		if from != i {
+			places[i], places[from] = places[from], places[i]
+		}
+	}
 }
 
 // order is 0 for a type that own past results saw hold at her berth for the months wished, else 1.
