@@ -37,6 +37,7 @@ type Boat struct {
 	Gauged  []Gauged // what was put on, as a gauge of dry film read it
 	Combed  []Combed // as a comb read it while it was wet
 	Used    []Used   // by the litres that went on
+	Timed   []Timed  // patches that were worked on by the clock
 }
 
 // Wishes is what the owner would like: the [wishes] section of a boat file.
@@ -212,6 +213,7 @@ func (x Boat) Check(b *tables.Book) finding.Faults {
 	fs = append(fs, x.oneCurrency(b)...)
 	fs = append(fs, x.Wishes.check(b).Under("", "wishes")...)
 	fs = append(fs, x.putOnFaults(b)...)
+	fs = append(fs, x.timedFaults(b)...)
 	return fs
 }
 

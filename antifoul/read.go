@@ -65,6 +65,9 @@ func ReadBoatIn(b *tables.Book, fsys fs.FS, name string, zone *time.Location) (B
 	for _, r := range sections(root, "tin", mostSections) {
 		x.Tins = append(x.Tins, readTin(r))
 	}
+	for _, r := range sections(root, "timed", mostSections) {
+		x.Timed = append(x.Timed, readTimed(r))
+	}
 	x.Wishes = readWishes(root.Table("wishes"))
 	unread := readPutOn(fsys, name, root, &x, faults)
 	unread = append(unread, unreadHull(root, x.Hull)...)

@@ -204,7 +204,7 @@ func schemeItems(b *tables.Book, boat Boat, by string, s Scheme, area quantity.R
 			Amount: quantity.Range[decimal.Decimal]{Low: litres(k.Litres.Low), Typical: litres(k.Litres.Typical), High: litres(k.Litres.High)},
 		})
 	}
-	for _, t := range append(preparation(b, &s, area), coating(b, &s)...) {
+	for _, t := range append(preparation(b, boat, &s, area), coating(b, &s)...) {
 		out = append(out, workItem(b, by, t)...)
 	}
 	return out
