@@ -114,6 +114,9 @@ func TestBillByHand(t *testing.T) {
 		t.Errorf("shift: %v", shift.Why.Rule)
 	}
 	same(t, "net", got.Net, [3]string{"1295.43", "1390.31", "1535.93"})
+	if got.Share != (quantity.Range[float64]{Low: 5, Typical: 10, High: 20}) {
+		t.Errorf("set aside %v", got.Share)
+	}
 	same(t, "contingency", got.Contingency, [3]string{"64.77", "139.03", "307.19"})
 	same(t, "total", got.Total, [3]string{"1360.2", "1529.34", "1843.12"})
 
