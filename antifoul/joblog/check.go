@@ -6,7 +6,6 @@ import (
 	"strings"
 	"time"
 
-	"boatyard.example/bottomwork/compat"
 	"boatyard.example/bottomwork/coverage"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/entry"
@@ -265,9 +264,4 @@ func paints(b *tables.Book) []string {
 		}
 	}
 	return out
-}
-
-// upper reports whether layer a lies over layer b.
-func upper(a, b compat.Purpose) bool {
-	return slices.Index(Layers(), a) > slices.Index(Layers(), b)
 }

@@ -1,0 +1,204 @@
+package antifoul
+
+import (
+	"slices"
+
+	"boatyard.example/bottomwork/antifoul/joblog"
+	"boatyard.example/bottomwork/compat"
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
+	"boatyard.example/bottomwork/tables/quantity"
+)
+
+// The rules of the layers of a log.
+const (
+	RuleLogLayerDone    finding.ID = "log-layer-done"
+	RuleLogLayerMissing finding.ID = "log-layer-missing"
+	RuleLogLayerMore    finding.ID = "log-layer-more"
+	RuleLogUnplanned    finding.ID = "log-layer-unplanned"
+	RuleLogColour       finding.ID = "log-colour-other"
+	RuleLogOrder        finding.ID = "log-order"
+	RuleLogBatches      finding.ID = "log-batches"
+)
+
+// LoggedLayer is one layer of a part: coats of one purpose, coating and colour, as they were laid, or as they are planned and were not.
+type LoggedLayer struct {
+	Part     string
+	Layer    compat.Purpose
+	Coating  tables.Coating
+	Colour   string // as noted; where nothing was noted, as planned
+	Noted    bool   // the colour was noted
+	Planned  int    // coats; 0: the plan has none of it
+	Laid     int    // coats that lie everywhere where the layer goes
+	Zones    []string
+	Film     quantity.Range[quantity.Film] // of all its coats on the first of its zones; not given: not known of one
+	Batches  []string
+	Coats    []LoggedCoat
+	Findings finding.List
+}
+
+// loggedLayers sets what was laid beside what was planned, part by part: first what was laid, in the order in which it was begun, then what is missing.
+func (j *Job) loggedLayers(l Logged) []LoggedLayer {
+	var out []LoggedLayer
+	for _, p := range j.Boat.Parts {
+		s, _ := j.Scheme(p.Name)
+		layers := asLaid(l.of(p.Name))
+		matched := make([]bool, len(s.Coats))
+		for i := range layers {
+			layers[i].plan(s, matched)
+		}
+		for i, c := range s.Coats {
+			if !matched[i] {
+				layers = append(layers, LoggedLayer{
+					Part: p.Name, Layer: c.Layer.For, Coating: c.Layer.Coating, Colour: c.Layer.Colour, Planned: c.Layer.Coats, Zones: c.Zones,
+					Findings: finding.List{missing(c, 0)},
+				})
+			}
+		}
+		for i := range layers {
+			layers[i].order(layers[:i])
+		}
+		out = append(out, layers...)
+	}
+	return out
+}
+
+// asLaid gathers the coats of a part into layers.
+func asLaid(coats []LoggedCoat) []LoggedLayer {
+	var out []LoggedLayer
+	for _, k := range coats {
+		i := slices.IndexFunc(out, func(x LoggedLayer) bool {
+			return x.Layer == k.Layer && x.Coating.Key == k.Coating && (x.Colour == k.Colour || k.Colour == "" || x.Colour == "")
+		})
+		if i < 0 {
+			i = len(out)
+			out = append(out, LoggedLayer{Part: k.Part, Layer: k.Layer, Coating: k.Paint})
+		}
+		x := &out[i]
+		if k.Colour != "" {
+			x.Colour, x.Noted = k.Colour, true
+		}
+		x.Coats = append(x.Coats, k)
+		for _, z := range k.on {
+			if !slices.Contains(x.Zones, z) {
+				x.Zones = append(x.Zones, z)
+			}
+		}
+		for _, n := range k.Batches {
+			if !slices.Contains(x.Batches, n) {
+				x.Batches = append(x.Batches, n)
+			}
+		}
+	}
+	for i := range out {
+		out[i].Film = out[i].film()
+	}
+	return out
+}
+
+// film is that of all coats on the first of the layer's zones.
+func (x *LoggedLayer) film() quantity.Range[quantity.Film] {
+	var sum quantity.Range[quantity.Film]
+	if len(x.Zones) == 0 {
+		return sum
+	}
+	for _, k := range x.Coats {
+		if !slices.Contains(k.on, x.Zones[0]) {
+			continue
+		}
+		if !k.Film.Low.Given() {
+			return quantity.Range[quantity.Film]{}
+		}
+		sum = quantity.Range[quantity.Film]{Low: plus(sum.Low, k.Film.Low), Typical: plus(sum.Typical, k.Film.Typical), High: plus(sum.High, k.Film.High)}
+	}
+	return sum
+}
+
+// count is how many coats lie everywhere in the zones.
+func (x *LoggedLayer) count(zones []string) int {
+	least := -1
+	for _, z := range zones {
+		n := 0
+		for _, k := range x.Coats {
+			if slices.Contains(k.on, z) {
+				n++
+			}
+		}
+		if least < 0 || n < least {
+			least = n
+		}
+	}
+	return max(0, least)
+}
+
+// plan holds the layer against the scheme, and marks the planned layer that it is.
+func (x *LoggedLayer) plan(s Scheme, matched []bool) {
+	note := func(rule finding.ID, v finding.Verdict, fs ...finding.Fact) {
+		x.Findings = append(x.Findings, finding.Finding{Rule: rule, Verdict: v, About: x.Coating.Name, Against: x.Part, Facts: fs})
+	}
+	if len(x.Batches) > 1 {
+		note(RuleLogBatches, finding.Caution, fact("batches", list(x.Batches)))
+	}
+	i := slices.IndexFunc(s.Coats, func(c Coat) bool { return c.Layer.For == x.Layer && c.Layer.Coating.Key == x.Coating.Key })
+	if i < 0 || matched[i] {
+		x.Laid = x.count(x.Zones)
+		note(RuleLogUnplanned, finding.Ask)
+		return
+	}
+	matched[i] = true
+	c := s.Coats[i]
+	x.Planned, x.Laid = c.Layer.Coats, x.count(c.Zones)
+	if x.Noted && c.Layer.Colour != "" && x.Colour != c.Layer.Colour {
+		note(RuleLogColour, finding.Caution, fact("colour", x.Colour), fact("planned", c.Layer.Colour))
+	}
+	if !x.Noted {
+		x.Colour = c.Layer.Colour
+	}
+	switch {
+	case x.Laid < x.Planned:
+		x.Findings = append(x.Findings, missing(c, x.Laid))
+	case x.Laid > x.Planned:
+		note(RuleLogLayerMore, finding.Caution, fact("laid", x.Laid), fact("planned", x.Planned))
+	default:
+		note(RuleLogLayerDone, finding.Fine, fact("planned", x.Planned))
+	}
+}
+
+func missing(c Coat, laid int) finding.Finding {
+	return finding.Finding{
+		Rule: RuleLogLayerMissing, Verdict: finding.Needs, About: c.Layer.Coating.Name,
+		Facts: facts(fact("laid", laid), fact("planned", c.Layer.Coats), fact("missing", c.Layer.Coats-laid)),
+	}
+}
+
+// order notes coats of this layer that came after one of a layer that goes above it; an extra coat may go on before or after the working ones.
+func (x *LoggedLayer) order(before []LoggedLayer) {
+	for _, o := range before {
+		if x.Layer != compat.Extra && len(x.Coats) > 0 && len(o.Coats) > 0 && level(x.Layer) < level(o.Layer) && joblog.Meet(x.Zones, o.Zones) {
+			x.Findings = append(x.Findings, finding.Finding{
+				Rule: RuleLogOrder, Verdict: finding.Ask, About: x.Coating.Name, Against: string(o.Layer),
+				Facts: facts(fact("layer", string(x.Layer)), fact("date", day(x.Coats[0].Begun))),
+			})
+			return
+		}
+	}
+}
+
+// level is the place of a layer from the bottom.
+func level(p compat.Purpose) int { return slices.Index(joblog.Layers(), p) }
+
+// next is the first planned layer of which coats are missing, with the number of its next coat; left is false when none is.
+func (l Logged) next(s Scheme) (c Coat, number int, left bool) {
+	for _, c := range s.Coats {
+		laid := 0
+		for _, x := range l.Layers {
+			if x.Part == s.Part && x.Layer == c.Layer.For && x.Coating.Key == c.Layer.Coating.Key && x.Planned > 0 {
+				laid = x.Laid
+			}
+		}
+		if laid < c.Layer.Coats {
+			return c, laid + 1, true
+		}
+	}
+	return Coat{}, 0, false
+}
