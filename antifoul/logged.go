@@ -154,41 +154,47 @@ func list(words []string) string {
 // LoggedWear is what the looks of the log tell of the wear of one film.
 type LoggedWear struct {
 	Part   string
-	Record wear.Record // as it goes into the next boat file
-	Before quantity.Range[float64]
-	After  quantity.Range[float64] // um a month afloat on the flat, with this record beside those of the boat file
-	Says   finding.Finding
+	Record wear.Record             // as it goes into the next boat file
+	Before quantity.Range[float64] // um a month afloat on the flat, by the boat file alone
+	After  quantity.Range[float64] // likewise, with every record of this log beside those of the boat file
+	Says   finding.List
 }
 
-// RuleLogRecord is the rule of a record that a log gives.
-const RuleLogRecord finding.ID = "log-record"
+// The rules of what the looks of a log tell.
+const (
+	RuleLogRecord finding.ID = "log-record"
+	RuleLogWear   finding.ID = "log-wear"
+)
 
-// worn makes a record of each working film that wears, was launched and looked at, and fits the wear with and without it.
+// worn makes a record of each working film that wears, was launched and looked at, and fits the wear with and without them.
 func (j *Job) worn(b *tables.Book, boat Boat, l Logged) []LoggedWear {
 	var out []LoggedWear
-	var known []wear.Record
-	for _, r := range boat.Records {
-		known = append(known, r.Record) // those of litres have their film by now
-	}
+	known := boat.wearRecords()
 	for _, p := range boat.Parts {
-		r, ok := recordOf(l, p)
-		if !ok || len(r.Check(b)) > 0 {
-			continue
+		if r, ok := recordOf(l, p); ok && len(r.Check(b)) == 0 {
+			out = append(out, LoggedWear{Part: p.Name, Record: r})
+			known = append(known, r)
 		}
-		c, err := b.Coating(r.Coating)
+	}
+	after := boat.Use
+	after.Fits = wear.FitRecords(b, boat.Use, known)
+	var told []string
+	for i := range out {
+		w := &out[i]
+		c, err := b.Coating(w.Record.Coating)
 		if err != nil {
-			continue
+			continue // Check has seen to it
 		}
-		w := LoggedWear{Part: p.Name, Record: r, Before: wear.Rate(b, c, boat.Use)}
-		known = append(known, r)
-		boat.Use.Fits = wear.FitRecords(b, boat.Use, known)
-		w.After = wear.Rate(b, c, boat.Use)
-		w.Says = finding.Finding{
-			Rule: RuleLogRecord, Verdict: finding.Fine, About: c.Name, Against: p.Name,
-			Facts: facts(fact("film", microns(r.Film)), fact("date", r.Launched), fact("looks", len(r.Looks)), fact("low", perMonth(w.After.Low)), fact("high", perMonth(w.After.High)),
-				fact("typical", perMonth(w.After.Typical)), fact("was_low", perMonth(w.Before.Low)), fact("was_high", perMonth(w.Before.High))),
+		w.Before, w.After = wear.Rate(b, c, boat.Use), wear.Rate(b, c, after)
+		say := func(rule finding.ID, fs ...finding.Fact) {
+			w.Says = append(w.Says, finding.Finding{Rule: rule, Verdict: finding.Fine, About: c.Name, Against: w.Part, Facts: fs})
 		}
-		out = append(out, w)
+		say(RuleLogRecord, fact("film", w.Record.Film), fact("date", w.Record.Launched), fact("looks", len(w.Record.Looks)))
+		if !slices.Contains(told, c.Key) {
+			told = append(told, c.Key)
+			say(RuleLogWear, fact("low", perMonth(w.After.Low)), fact("high", perMonth(w.After.High)), fact("typical", perMonth(w.After.Typical)),
+				fact("was_low", perMonth(w.Before.Low)), fact("was_high", perMonth(w.Before.High)), fact("was_typical", perMonth(w.Before.Typical)))
+		}
 	}
 	return out
 }

@@ -183,7 +183,13 @@ func (c *composer) logLooks(l antifoul.Logged) {
 	c.table([]string{"On", "Part", "Zone", "Seen", "By"}, rows)
 	var items []string
 	for _, w := range l.Worn {
-		items = append(items, sentence(w.Part)+": "+c.finding(w.Says))
+		for _, f := range w.Says {
+			text := c.finding(f)
+			if f.Rule == antifoul.RuleLogRecord {
+				text = sentence(w.Part) + ": " + text
+			}
+			items = append(items, text)
+		}
 	}
 	c.list(items)
 	if slices.ContainsFunc(l.Log.Looks, func(k joblog.Look) bool { return k.State != "" && k.State != tables.Sound }) {
