@@ -2,9 +2,11 @@ package antifoul
 
 import (
 	"cmp"
+	"fmt"
 	"slices"
 	"time"
 
+	"boatyard.example/bottomwork/antifoul/calendar"
 	"boatyard.example/bottomwork/antifoul/joblog"
 	"boatyard.example/bottomwork/antifoul/wear"
 	"boatyard.example/bottomwork/compat"
@@ -52,7 +54,7 @@ func (k LoggedCoat) On() []string { return slices.Clone(k.on) }
 // The error is a finding.Faults: those of the log, as from ReadLog, and of the book.
 func (j *Job) Logged(l joblog.Log, now time.Time) (Logged, error) {
 	b := j.Book
-	if err := append(complete(b), append(l.Check(b), logFaults(b, j.Boat, l)...)...).Err(); err != nil {
+	if err := slices.Concat(complete(b), l.Check(b), logFaults(b, j.Boat, l), later(l, now)).Err(); err != nil {
 		return Logged{}, err
 	}
 	boat, err := j.Boat.fitted(b)
@@ -62,7 +64,7 @@ func (j *Job) Logged(l joblog.Log, now time.Time) (Logged, error) {
 	boat = boat.filled(b)
 	out := Logged{Log: l, Now: now}
 	for _, k := range l.Coats {
-		out.Coats = append(out.Coats, j.loggedCoat(b, boat, k))
+		out.Coats = append(out.Coats, j.loggedCoat(b, boat, k, l))
 	}
 	slices.SortStableFunc(out.Coats, func(x, y LoggedCoat) int { return cmp.Or(x.Begun.Compare(y.Begun), x.Until().Compare(y.Until())) })
 	for i := range out.Coats {
@@ -84,6 +86,25 @@ func (j *Job) Logged(l joblog.Log, now time.Time) (Logged, error) {
 	}
 	out.Worn = j.worn(b, boat, out)
 	return out, nil
+}
+
+// later are faults for what a log says was begun after the moment that is asked about.
+func later(l joblog.Log, now time.Time) finding.Faults {
+	var fs finding.Faults
+	note := func(key string, n int, s joblog.Span) {
+		if !now.IsZero() && s.Begun.After(now) {
+			fs = append(fs, finding.Fault{
+				Kind: finding.ErrImpossible, File: l.Name, Key: fmt.Sprintf("%s[%d].begun", key, n+1), Got: calendar.Moment(s.Begun), Want: "no later than the moment asked about, " + calendar.Moment(now),
+			})
+		}
+	}
+	for i, k := range l.Coats {
+		note("coat", i, k.Span)
+	}
+	for i, t := range l.Tasks {
+		note("task", i, t.Span)
+	}
+	return fs
 }
 
 // of returns the coats of a part, in the order in which they were begun.

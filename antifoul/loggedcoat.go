@@ -34,11 +34,11 @@ const (
 )
 
 // loggedCoat judges one coat for itself: its film, the weather, the thinner, what deviated.
-func (j *Job) loggedCoat(b *tables.Book, boat Boat, k joblog.Coat) LoggedCoat {
+func (j *Job) loggedCoat(b *tables.Book, boat Boat, k joblog.Coat, all joblog.Log) LoggedCoat {
 	out := LoggedCoat{Coat: k}
 	out.Paint, _ = b.Coating(k.Coating) // Check has seen to it
 	out.on, out.Area = j.wentOn(boat, k)
-	out.film(b, boat)
+	out.film(b, boat, j.swallowed(all, out))
 	out.Findings = append(out.Findings, airOf(b, out)...)
 	if planned := boat.Paint.Thinner; k.Thinner.Given() && (planned.Given() && !planned.Equal(k.Thinner) || !planned.Given() && k.Thinner.Sign() > 0) {
 		p := planned
@@ -85,7 +85,8 @@ func (j *Job) wentOn(boat Boat, k joblog.Coat) ([]string, quantity.Range[quantit
 // film works out the dry film of the coat: by its litres over its area, by the comb, or, where both were noted and agree, by what both allow.
 // Where they do not agree nobody knows which is right, and the film is anything that either says. Litres that make less than the share used-doubt of
 // what was asked are likelier missing in the log than on the hull: they tell nothing.
-func (k *LoggedCoat) film(b *tables.Book, boat Boat) {
+// What a blasted profile swallows of the first coat on it makes no film above its peaks.
+func (k *LoggedCoat) film(b *tables.Book, boat Boat, swallowed quantity.Range[quantity.Volume]) {
 	if k.Paint.Laid() {
 		return
 	}
@@ -101,13 +102,24 @@ func (k *LoggedCoat) film(b *tables.Book, boat Boat) {
 	}
 	var byLitres, byComb quantity.Range[quantity.Film]
 	if k.Litres.Given() && k.Area.Low.Given() {
-		u, err := coverage.Used(b, coverage.Spent{Litres: k.Litres, Area: k.Area, Coats: 1, Coating: k.Paint, Method: boat.Paint})
+		most, err := k.used(b, boat, swallowed.Low)
 		switch {
-		case err != nil:
-		case u.Findings.Has(coverage.RuleUsedDoubt):
-			add(RuleLogFilmLittle, finding.Ask, fact("litres", k.Litres), fact("area", toldArea(k.Area)), fact("film", u.Coat.High.To(quantity.Micrometre, 0, quantity.Up)))
+		case err != nil: // nothing is left above the peaks, or the areas have faults of their own
+			add(RuleLogFilmLittle, finding.Ask, fact("litres", k.Litres), fact("area", toldArea(k.Area)), fact("film", quantity.Micrometre.N(0)))
+		case most.Findings.Has(coverage.RuleUsedDoubt):
+			add(RuleLogFilmLittle, finding.Ask, fact("litres", k.Litres), fact("area", toldArea(k.Area)), fact("film", most.Coat.High.To(quantity.Micrometre, 0, quantity.Up)))
 		default:
-			byLitres = u.Coat
+			byLitres = most.Coat
+			if swallowed.High.Given() {
+				least, errLow := k.used(b, boat, swallowed.High)
+				typical, errTypical := k.used(b, boat, swallowed.Typical)
+				if errLow != nil || errTypical != nil {
+					byLitres = quantity.Range[quantity.Film]{} // it may all have gone into the profile
+					add(RuleLogFilmLittle, finding.Ask, fact("litres", k.Litres), fact("area", toldArea(k.Area)), fact("film", most.Coat.High.To(quantity.Micrometre, 0, quantity.Up)))
+					break
+				}
+				byLitres.Low, byLitres.Typical = least.Coat.Low, typical.Coat.Typical
+			}
 		}
 	}
 	if len(k.Wet) > 0 {
@@ -145,6 +157,38 @@ func (k *LoggedCoat) film(b *tables.Book, boat Boat) {
 	case !k.Findings.Has(RuleLogFilmLittle):
 		add(RuleLogNoFilm, finding.Ask)
 	}
+}
+
+// used is the film that the litres make without so much of them.
+func (k *LoggedCoat) used(b *tables.Book, boat Boat, without quantity.Volume) (coverage.UsedFilm, error) {
+	litres := k.Litres
+	if without.Given() {
+		litres = litres.Sub(without)
+	}
+	return coverage.Used(b, coverage.Spent{Litres: litres, Area: k.Area, Coats: 1, Coating: k.Paint, Method: boat.Paint})
+}
+
+// swallowed is what the blast profile swallows of the coat, where it is the first on a part that the log has blasted, and the plan has reckoned with it; of
+// a piece of the part its share of the area.
+func (j *Job) swallowed(l joblog.Log, k LoggedCoat) quantity.Range[quantity.Volume] {
+	var none quantity.Range[quantity.Volume]
+	s, ok := j.Scheme(k.Part)
+	blasted := slices.ContainsFunc(l.Tasks, func(t joblog.Task) bool {
+		return t.Part == k.Part && t.Do == finding.Blast && joblog.Meet(t.Zones, k.on) && !t.Begun.After(k.Begun)
+	})
+	first := !slices.ContainsFunc(l.Coats, func(o joblog.Coat) bool {
+		return o.Part == k.Part && o.Begun.Before(k.Begun) && joblog.Meet(o.Zones, k.on)
+	})
+	if !ok || !blasted || !first || len(s.Coats) == 0 || !s.Coats[0].Fills.Low.Given() || s.Coats[0].Layer.Coating.Key != k.Coating {
+		return none
+	}
+	whole := s.Coats[0].Area.Typical
+	share, err := quantity.Quotient(k.Area.Typical.In(quantity.SquareMetre, 4, quantity.Up), whole.In(quantity.SquareMetre, 4, quantity.Up), 4, quantity.Up)
+	if err != nil {
+		return none
+	}
+	f := s.Coats[0].Fills
+	return quantity.Range[quantity.Volume]{Low: f.Low.Scale(share), Typical: f.Typical.Scale(share), High: f.High.Scale(share)}
 }
 
 // toldArea is an area to 0.1 m2, as it is told.

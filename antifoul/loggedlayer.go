@@ -63,12 +63,12 @@ func (j *Job) loggedLayers(l Logged) []LoggedLayer {
 	return out
 }
 
-// asLaid gathers the coats of a part into layers.
+// asLaid gathers the coats of a part into layers. Undercoats of more than one colour, which tell the coats apart, are one layer of the colour on top.
 func asLaid(coats []LoggedCoat) []LoggedLayer {
 	var out []LoggedLayer
 	for _, k := range coats {
 		i := slices.IndexFunc(out, func(x LoggedLayer) bool {
-			return x.Layer == k.Layer && x.Coating.Key == k.Coating && (x.Colour == k.Colour || k.Colour == "" || x.Colour == "")
+			return x.Layer == k.Layer && x.Coating.Key == k.Coating && (k.Layer == compat.Undercoat || x.Colour == k.Colour || k.Colour == "" || x.Colour == "")
 		})
 		if i < 0 {
 			i = len(out)
@@ -136,7 +136,7 @@ func (x *LoggedLayer) plan(s Scheme, matched []bool) {
 	note := func(rule finding.ID, v finding.Verdict, fs ...finding.Fact) {
 		x.Findings = append(x.Findings, finding.Finding{Rule: rule, Verdict: v, About: x.Coating.Name, Against: x.Part, Facts: fs})
 	}
-	if len(x.Batches) > 1 {
+	if x.mixed() {
 		note(RuleLogBatches, finding.Caution, fact("batches", list(x.Batches)))
 	}
 	i := slices.IndexFunc(s.Coats, func(c Coat) bool { return c.Layer.For == x.Layer && c.Layer.Coating.Key == x.Coating.Key })
@@ -162,6 +162,22 @@ func (x *LoggedLayer) plan(s Scheme, matched []bool) {
 	default:
 		note(RuleLogLayerDone, finding.Fine, fact("planned", x.Planned))
 	}
+}
+
+// mixed reports whether more than one batch went into the layer. Of two packs a coat has two numbers, so that only coats of unlike numbers tell.
+func (x *LoggedLayer) mixed() bool {
+	if x.Coating.Packs < 2 {
+		return len(x.Batches) > 1
+	}
+	sorted := func(k LoggedCoat) []string { return slices.Sorted(slices.Values(k.Batches)) }
+	for i, k := range x.Coats {
+		for _, o := range x.Coats[:i] {
+			if len(k.Batches) > 0 && len(o.Batches) > 0 && !slices.Equal(sorted(k), sorted(o)) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 func missing(c Coat, laid int) finding.Finding {

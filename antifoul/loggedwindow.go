@@ -30,7 +30,22 @@ const mostHours = 400 * 24
 type window struct {
 	opens, closes time.Time // zero: it does not open at this temperature; it does not close
 	limited       bool      // it closes, though that may be farther away than is followed
-	reckoned      string    // at which temperature
+	reckoned      reckoning // at which temperature
+}
+
+// reckoning says at which temperature a clock was run.
+type reckoning struct {
+	before string
+	at     quantity.Temperature
+	after  string
+}
+
+// Show writes it for a reader of the system.
+func (r reckoning) Show(s quantity.System) string {
+	if !r.at.Given() {
+		return r.before + r.after
+	}
+	return r.before + r.at.Show(s) + r.after
 }
 
 // windowOver is the window of the coat below for the next one. Its clock goes by the forecast's air for the hours that it has, else by the surface, else the air
@@ -44,11 +59,11 @@ func (j *Job) windowOver(b *tables.Book, below LoggedCoat, next tables.Coating) 
 	}
 	switch {
 	case noted.Given():
-		at, w.reckoned = noted.Float(quantity.Celsius), "reckoned at the "+noted.String()+" noted with the coat below"
+		at, w.reckoned = noted.Float(quantity.Celsius), reckoning{"reckoned at the ", noted, " noted with the coat below"}
 	case below.Paint.At.Given():
-		at, w.reckoned = below.Paint.At.Float(quantity.Celsius), "reckoned at "+below.Paint.At.String()+", since no temperature was noted"
+		at, w.reckoned = below.Paint.At.Float(quantity.Celsius), reckoning{"reckoned at ", below.Paint.At, ", since no temperature was noted"}
 	default:
-		w.reckoned = "as the table states it"
+		w.reckoned.before = "as the table states it"
 	}
 	air := map[int64]float64{}
 	for _, h := range j.Boat.Weather.Forecast.Hours {
@@ -61,7 +76,7 @@ func (j *Job) windowOver(b *tables.Book, below LoggedCoat, next tables.Coating) 
 		return at
 	}
 	if _, ok := air[below.Until().Unix()/3600]; ok {
-		w.reckoned = "reckoned by the forecast, and past its end at what was noted with the coat below"
+		w.reckoned = reckoning{before: "reckoned by the forecast, and past its end at what was noted with the coat below"}
 	}
 	clock, err := calendar.ClockOf(b, below.Paint)
 	if err != nil {

@@ -72,7 +72,7 @@ func (c *composer) logLayers(l antifoul.Logged) {
 		}
 		rows = append(rows, []string{x.Part, string(x.Layer) + ": " + x.Coating.Name, c.colour(x.Colour), c.zones(x.Zones), planned, strconv.Itoa(x.Laid), c.wholeFilm(x.Film)})
 		for _, f := range x.Findings {
-			if f.Verdict > finding.Fine {
+			if f.Verdict > finding.Fine && (x.Laid > 0 || f.Rule != antifoul.RuleLogLayerMissing) { // what is not begun the table says
 				items = append(items, sentence(x.Part)+", "+string(x.Layer)+", "+x.Coating.Name+": "+c.finding(f))
 			}
 		}
