@@ -264,7 +264,7 @@ func TestDewPointContradicts(t *testing.T) {
 func TestLogOfAnotherBoat(t *testing.T) {
 	j := plannedJob(t, sheet)
 	_, err := readLog(j, logHead+"launched = 2027-05-01\n"+laid(`part = "ruder"`)+laid(`part = "anode"`)+laid(`zones = ["flat"]`)+laid(`part = "hull"`, `zones = ["keel"]`, `humidity = "120 %"`)+
-		"[[task]]\npart = \"keel\"\ndo = \"wash\"\nbegun = \"2027-04-09 10:00\"\n[[look]]\non = 2027-06-01\npart = \"hull\"\nzone = \"rudder\"\nsignal = false\n")
+		"[[task]]\npart = \"keel\"\ndo = \"wash\"\nbegun = \"2027-04-09 10:00\"\n[[task]]\npart = \"anode\"\ndo = \"wash\"\nbegun = \"2027-04-09 10:00\"\n[[look]]\non = 2027-06-01\npart = \"hull\"\nzone = \"rudder\"\nsignal = false\n")
 	faults, _ := errors.AsType[finding.Faults](err)
 	var keys []string
 	for _, f := range faults {

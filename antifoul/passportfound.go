@@ -83,6 +83,7 @@ func (w *passport) found(path string, p compat.Part, kept []map[string]any, off 
 	}
 	for i, f := range kept {
 		if f["coating"] == tables.BareSurface {
+			w.aside = append(w.aside, Aside{fmt.Sprintf("%s.found[%d]", path, i+1), valueText(inline(f)), "coats lie on it now"})
 			continue
 		}
 		w.set(f, fmt.Sprintf("%s.found[%d]", path, i+1), "age", "its age on the day of the last job; it is older now")

@@ -54,6 +54,9 @@ func logFaults(b *tables.Book, boat Boat, l joblog.Log) finding.Faults {
 		for _, z := range zones {
 			_, faults := boat.partOf(b, areas, part, z)
 			for _, f := range faults {
+				if errors.Is(f, finding.ErrImpossible) && strings.HasPrefix(key, "task") {
+					continue // an anode is washed too
+				}
 				if f.Key == "zone" && !strings.HasPrefix(key, "look") {
 					f.Key = "zones"
 				}
