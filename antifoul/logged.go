@@ -255,10 +255,20 @@ func mainZone(p compat.Part) string {
 	return p.Zone
 }
 
-// working is the film of the working and extra coats in a zone; false where there are none, or nobody knows the film of one.
+// working is the film of the working and extra coats in a zone, a layer that was gauged there as it was read; false where there are none, or nobody knows the film of one.
 func (l Logged) working(part, zone, coating string) (quantity.Range[quantity.Film], bool) {
 	var sum quantity.Range[quantity.Film]
+	var read []compat.Purpose
+	for _, layer := range []compat.Purpose{compat.Working, compat.Extra} {
+		if s, ok := l.surveyed(part, layer, coating, zone); ok {
+			read = append(read, layer)
+			sum = quantity.Range[quantity.Film]{Low: plus(sum.Low, s.Film.Low), Typical: plus(sum.Typical, s.Film.Typical), High: plus(sum.High, s.Film.High)}
+		}
+	}
 	for _, k := range l.of(part) {
+		if slices.Contains(read, k.Layer) {
+			continue
+		}
 		if k.Coating != coating || k.Layer != compat.Working && k.Layer != compat.Extra || !slices.Contains(k.on, zone) {
 			continue
 		}

@@ -19,6 +19,8 @@ const (
 	RuleLogColour       finding.ID = "log-colour-other"
 	RuleLogOrder        finding.ID = "log-order"
 	RuleLogBatches      finding.ID = "log-batches"
+	RuleLogSurvey       finding.ID = "log-survey"
+	RuleLogSurveyOther  finding.ID = "log-survey-differs"
 )
 
 // LoggedLayer is one layer of a part: coats of one purpose, coating and colour, as they were laid, or as they are planned and were not.
@@ -32,6 +34,7 @@ type LoggedLayer struct {
 	Laid     int    // coats that lie everywhere where the layer goes
 	Zones    []string
 	Film     quantity.Range[quantity.Film] // of all its coats on the first of its zones; not given: not known of one
+	Gauged   *joblog.Survey                // that tells the film; nil: litres or comb do, or nothing
 	Batches  []string
 	Coats    []LoggedCoat
 	Findings finding.List
@@ -43,6 +46,9 @@ func (j *Job) loggedLayers(l Logged) []LoggedLayer {
 	for _, p := range j.Boat.Parts {
 		s, _ := j.Scheme(p.Name)
 		layers := asLaid(l.of(p.Name))
+		for i := range layers {
+			layers[i].survey(l)
+		}
 		matched := make([]bool, len(s.Coats))
 		for i := range layers {
 			layers[i].plan(s, matched)
@@ -94,6 +100,39 @@ func asLaid(coats []LoggedCoat) []LoggedLayer {
 		out[i].Film = out[i].film()
 	}
 	return out
+}
+
+// surveyed is the last reading of the layer's film in the zone; false where nobody took one.
+func (l Logged) surveyed(part string, layer compat.Purpose, coating, zone string) (joblog.Survey, bool) {
+	var out joblog.Survey
+	for _, s := range l.Log.Surveys {
+		if s.Part == part && s.Layer == layer && s.Coating == coating && s.Zone == zone && !s.On.Before(out.On) {
+			out = s
+		}
+	}
+	return out, out.Part != ""
+}
+
+// survey takes the film that a gauge read on the first of the layer's zones in the place of what litres and comb say, and says whether these agree.
+func (x *LoggedLayer) survey(l Logged) {
+	if len(x.Zones) == 0 {
+		return
+	}
+	s, ok := l.surveyed(x.Part, x.Layer, x.Coating.Key, x.Zones[0])
+	if !ok {
+		return
+	}
+	f := finding.Finding{
+		Rule: RuleLogSurvey, Verdict: finding.Fine, About: x.Coating.Name, Against: x.Part,
+		Facts: facts(fact("readings", readings(s.Readings)), fact("date", s.On), fact("film", s.Film), fact("zone", s.Zone)),
+	}
+	if x.Film.Low.Given() {
+		if _, same := overlap(x.Film, s.Film); !same {
+			f.Rule, f.Verdict, f.Facts = RuleLogSurveyOther, finding.Ask, append(f.Facts, fact("laid", microns(x.Film)))
+		}
+	}
+	x.Film, x.Gauged = s.Film, &s
+	x.Findings = append(x.Findings, f)
 }
 
 // film is that of all coats on the first of the layer's zones.

@@ -521,3 +521,38 @@ func FuzzPassport(f *testing.F) {
 
 // share is one part of so many.
 func share(n int) decimal.Decimal { return decimal.NewFromInt(1).DivRound(decimal.NewFromInt(int64(n)), 6) }
+
+// A gauge outranks litres and comb: in the layers, in what lies there, and in the record by which wear is fitted, which it narrows. Laid on the rudder are 170 to
+// 285 um by litres (see TestWhatLiesOnTheRudder).
+func TestGaugedBeforeTheLaunch(t *testing.T) {
+	j := plannedJob(t, sheet)
+	log := wholeRudder(t, j, nil)
+	read := func(film string) string {
+		return log + "[[survey]]\non = 2027-04-20\npart = \"rudder\"\nzone = \"rudder\"\nlayer = \"working\"\ncoating = \"ablative-cuprous-multi\"\nfilm = " + film + "\nreadings = 20\n"
+	}
+	for film, want := range map[string]finding.ID{`["190 um", "200 um", "210 um"]`: antifoul.RuleLogSurvey, `"285 um"`: antifoul.RuleLogSurvey, `"286 um"`: antifoul.RuleLogSurveyOther, `"170 um"`: antifoul.RuleLogSurvey, `"169 um"`: antifoul.RuleLogSurveyOther} {
+		l := logged(t, j, read(film), "")
+		i := slices.IndexFunc(l.Layers, func(x antifoul.LoggedLayer) bool { return x.Part == "rudder" && x.Layer == "working" })
+		if !l.Layers[i].Findings.Has(want) {
+			t.Errorf("%s: %s", film, rulesOf(l.Layers[i].Findings))
+		}
+		for _, f := range l.Layers[i].Findings {
+			if said := j.Book.Say(f, quantity.Metric); strings.Contains(said, "(not stated)") {
+				t.Error(said)
+			}
+		}
+	}
+	x := next(t, must(carried(t, sheet, read(`["190 um", "200 um", "210 um"]`), "2027-05-14")), nil)
+	if got := knownBy(x, "rudder"); !strings.HasSuffix(lies(x, "rudder"), "/190-210/sound") || !strings.Contains(got, "by gauge, 20 readings on 2027-04-20") {
+		t.Errorf("%s, known by %q", lies(x, "rudder"), got)
+	}
+	afloat := func(text string) antifoul.LoggedWear {
+		text = strings.Replace(text, logHead, logHead+"launched = 2027-05-01\nhauled = 2028-10-07\n", 1)
+		l := logged(t, j, text+"[[look]]\non = 2028-10-01\npart = \"rudder\"\nzone = \"rudder\"\nfilm = \"90 um\"\nreadings = 20\n", "")
+		return l.Worn[0]
+	}
+	by, without := afloat(read(`["190 um", "200 um", "210 um"]`)), afloat(log)
+	if by.Record.Film.High.String() != "210 um" || by.After.High/by.After.Low >= without.After.High/without.After.Low {
+		t.Errorf("laid %v: wear from %v; without a gauge %v", by.Record.Film, by.After, without.After)
+	}
+}

@@ -265,7 +265,10 @@ func (w *passport) logName() string {
 
 // how says by what the film of a layer is known.
 func how(x LoggedLayer) string {
-	if !x.Film.Low.Given() {
+	switch {
+	case x.Gauged != nil:
+		return fmt.Sprintf(", by gauge, %s on %s", readings(x.Gauged.Readings), x.Gauged.On)
+	case !x.Film.Low.Given():
 		return ", film not noted"
 	}
 	var by []string

@@ -26,7 +26,7 @@ func ReadLog(b *tables.Book, boat Boat, fsys fs.FS, name string, zone *time.Loca
 	l, err := joblog.Read(b, fsys, name, zone)
 	noted, _ := errors.AsType[finding.Faults](err)
 	out := slices.Clone(noted)
-	if err != nil && len(l.Coats)+len(l.Tasks)+len(l.Looks) == 0 {
+	if err != nil && len(l.Coats)+len(l.Tasks)+len(l.Surveys)+len(l.Looks) == 0 {
 		return l, out.Err()
 	}
 	for _, f := range logFaults(b, boat, l) {
@@ -57,7 +57,7 @@ func logFaults(b *tables.Book, boat Boat, l joblog.Log) finding.Faults {
 				if errors.Is(f, finding.ErrImpossible) && strings.HasPrefix(key, "task") {
 					continue // an anode is washed too
 				}
-				if f.Key == "zone" && !strings.HasPrefix(key, "look") {
+				if f.Key == "zone" && !strings.HasPrefix(key, "look") && !strings.HasPrefix(key, "survey") {
 					f.Key = "zones"
 				}
 				fs = append(fs, finding.Faults{f}.Under("", key)...)
@@ -71,6 +71,9 @@ func logFaults(b *tables.Book, boat Boat, l joblog.Log) finding.Faults {
 	}
 	for i, t := range l.Tasks {
 		place(fmt.Sprintf("task[%d]", i+1), t.Part, t.Zones)
+	}
+	for i, s := range l.Surveys {
+		place(fmt.Sprintf("survey[%d]", i+1), s.Part, []string{s.Zone})
 	}
 	for i, k := range l.Looks {
 		place(fmt.Sprintf("look[%d]", i+1), k.Part, []string{k.Zone})

@@ -60,7 +60,7 @@ func (l Log) Check(b *tables.Book) finding.Faults {
 	if l.Hauled.Given() && l.Launched.Given() && !l.Hauled.After(l.Launched) {
 		c.bad(finding.ErrImpossible, "log.hauled", l.Hauled.String(), "after the launch, "+l.Launched.String())
 	}
-	if len(l.Coats)+len(l.Tasks)+len(l.Looks) == 0 {
+	if len(l.Coats)+len(l.Tasks)+len(l.Surveys)+len(l.Looks) == 0 {
 		c.bad(finding.ErrMissing, "coat", "", "at least one [[coat]], [[task]] or [[look]]")
 	}
 	for i, k := range l.Coats {
@@ -72,6 +72,9 @@ func (l Log) Check(b *tables.Book) finding.Faults {
 		key := fmt.Sprintf("task[%d].", i+1)
 		c.task(key, t)
 		c.ashore(key, l, t.Span)
+	}
+	for i, s := range l.Surveys {
+		c.survey(fmt.Sprintf("survey[%d].", i+1), l, s)
 	}
 	for i, k := range l.Looks {
 		c.look(fmt.Sprintf("look[%d].", i+1), l, i, k)
@@ -148,6 +151,32 @@ func (c *checker) task(key string, t Task) {
 	c.when(key, t.Span)
 }
 
+func (c *checker) survey(key string, l Log, s Survey) {
+	c.need(key+"part", s.Part, "the name of a part of the boat file")
+	if c.need(key+"zone", s.Zone, "the key of a zone") {
+		c.zones(key, []string{s.Zone})
+	}
+	switch {
+	case !s.On.Given():
+		c.bad(finding.ErrMissing, key+"on", "", "the day of the reading, 2027-04-20")
+	case l.Launched.Given() && s.On.After(l.Launched):
+		c.bad(finding.ErrImpossible, key+"on", s.On.String(), "no later than the launch, "+l.Launched.String()+"; afterwards it is a [[look]]")
+	}
+	f := s.Film
+	switch {
+	case !f.Low.Given():
+		c.bad(finding.ErrMissing, key+"film", "", `the dry film of that layer alone, "320 um", or ["290 um", "320 um", "350 um"]`)
+	case f.Low.Sign() <= 0 || f.High.Cmp(mostFilm) > 0 || f.Low.Cmp(f.Typical) > 0 || f.Typical.Cmp(f.High) > 0:
+		c.bad(finding.ErrImpossible, key+"film", f.Low.String()+" to "+f.High.String(), "films above zero, to "+mostFilm.String()+", that rise: low, typical, high")
+	}
+	laid := func(k Coat) bool {
+		return k.Part == s.Part && k.Layer == s.Layer && k.Coating == s.Coating && Meet(k.Zones, []string{s.Zone}) && (!s.On.Given() || !day(k.Until()).After(s.On))
+	}
+	if s.Part != "" && !slices.ContainsFunc(l.Coats, laid) {
+		c.bad(finding.ErrImpossible, key+"coating", string(s.Layer)+" of "+entry.Describe(s.Coating)+" on the "+s.Part, "layer, coating, part and zone of a [[coat]] that was laid by then")
+	}
+}
+
 func (c *checker) look(key string, l Log, i int, k Look) {
 	c.need(key+"part", k.Part, "the name of a part of the boat file")
 	if c.need(key+"zone", k.Zone, "the key of a zone") {
@@ -206,7 +235,7 @@ func (c *checker) colour(key, colour string) {
 
 func (c *checker) zones(key string, zones []string) {
 	at := key + "zones"
-	if strings.HasPrefix(key, "look") {
+	if strings.HasPrefix(key, "look") || strings.HasPrefix(key, "survey") {
 		at = key + "zone"
 	}
 	for i, z := range zones {

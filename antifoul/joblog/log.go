@@ -22,6 +22,7 @@ type Log struct {
 	Hauled   quantity.Date // the day on which she came out again; not given: she has not
 	Coats    []Coat        // in the order of the file
 	Tasks    []Task
+	Surveys  []Survey
 	Looks    []Look
 }
 
@@ -76,6 +77,19 @@ type Task struct {
 
 // All reports whether the task was done on all of its part.
 func (t Task) All() bool { return len(t.Zones) == 0 }
+
+// Survey is the dry film of one layer, read by a gauge before the launch: a [[survey]] section. It outranks litres and comb.
+type Survey struct {
+	On       quantity.Date
+	Part     string
+	Zone     string                        // key of a zone
+	Layer    compat.Purpose                // as Coat.Layer
+	Coating  string                        // as Coat.Coating
+	Film     quantity.Range[quantity.Film] // of that layer's coats alone: what was read less what lies below; one value is the mean
+	Readings int                           // 0: one
+	By       string                        // the gauge, in words
+	Who      []string
+}
 
 // Look is one look at the film after the launch, afloat or ashore: a [[look]] section.
 type Look struct {

@@ -46,6 +46,15 @@ func Read(b *tables.Book, fsys fs.FS, name string, zone *time.Location) (Log, er
 		r.Close()
 		l.Tasks = append(l.Tasks, t)
 	}
+	for _, r := range sections(root, "survey") {
+		s := Survey{
+			On: r.Date("on"), Part: r.Text("part"), Zone: r.Text("zone"), Layer: compat.Purpose(r.Word("layer", words()...)), Coating: r.Text("coating"),
+			Film: entry.Range[quantity.Film](r, "film"), By: r.Text("by"), Who: r.Texts("who"),
+		}
+		s.Readings, _ = r.Int("readings", 1, 100000)
+		r.Close()
+		l.Surveys = append(l.Surveys, s)
+	}
 	for _, r := range sections(root, "look") {
 		k := Look{
 			On: r.Date("on"), Part: r.Text("part"), Zone: r.Text("zone"), Signal: r.YesNo("signal"), Film: entry.Amount[quantity.Film](r, "film"),

@@ -71,6 +71,9 @@ func TestReadAll(t *testing.T) {
 	if x := l.Tasks[0]; x.Part != "hull" || x.Do != finding.Abrade || !x.All() || x.Who[0] != "A. Reed" || x.Ended.Sub(x.Begun) != 3*time.Hour {
 		t.Errorf("the task: %+v", x)
 	}
+	if x := l.Surveys[0]; x.On.String() != "2027-04-20" || x.Part != "hull" || x.Zone != "flat" || x.Layer != compat.Working || x.Coating != "ablative-cuprous-multi" || x.Film.High.String() != "60 um" || x.Readings != 12 || x.By != "ultrasonic" || x.Who[0] != "a surveyor" {
+		t.Errorf("the survey: %+v", x)
+	}
 	if x := l.Looks[0]; x.On.String() != "2027-09-12" || x.Zone != "flat" || x.Film.String() != "84 um" || x.Readings != 6 || x.State != "worn" || x.Signal.Said() {
 		t.Errorf("the look: %+v", x)
 	}

@@ -56,6 +56,7 @@ func (c *composer) log(l antifoul.Logged) {
 	c.logLayers(l)
 	c.logCoats(l)
 	c.logTasks(l)
+	c.logSurveys(l)
 	c.logLooks(l)
 	c.basis()
 }
@@ -72,7 +73,7 @@ func (c *composer) logLayers(l antifoul.Logged) {
 		}
 		rows = append(rows, []string{x.Part, string(x.Layer) + ": " + x.Coating.Name, c.colour(x.Colour), c.zones(x.Zones), planned, strconv.Itoa(x.Laid), c.wholeFilm(x.Film)})
 		for _, f := range x.Findings {
-			if f.Verdict > finding.Fine && (x.Laid > 0 || f.Rule != antifoul.RuleLogLayerMissing) { // what is not begun the table says
+			if f.Rule == antifoul.RuleLogSurvey || f.Verdict > finding.Fine && (x.Laid > 0 || f.Rule != antifoul.RuleLogLayerMissing) { // what is not begun the table says
 				items = append(items, sentence(x.Part)+", "+string(x.Layer)+", "+x.Coating.Name+": "+c.finding(f))
 			}
 		}
@@ -164,6 +165,21 @@ func (c *composer) logTasks(l antifoul.Logged) {
 		rows = append(rows, []string{t.Part, where, name, during(t.Span), or(and(t.Who), "–"), or(strings.Join(t.Deviations, "; "), "–")})
 	}
 	c.table([]string{"Part", "Where", "Done", "When", "By", "Deviation"}, rows)
+}
+
+func (c *composer) logSurveys(l antifoul.Logged) {
+	var rows [][]string
+	for _, s := range l.Log.Surveys {
+		name := s.Coating
+		if k, err := c.job.Book.Coating(s.Coating); err == nil {
+			name = k.Name
+		}
+		rows = append(rows, []string{s.On.String(), s.Part, c.zone(s.Zone), string(s.Layer) + ": " + name, quantity.ShowRange(s.Film, c.units), plural(max(1, s.Readings), "reading", "readings"), or(s.By, "–"), or(and(s.Who), "–")})
+	}
+	if len(rows) > 0 {
+		c.head(2, "Gauged before the launch")
+		c.table([]string{"On", "Part", "Zone", "Layer", "Dry film", "Readings", "Gauge", "By"}, rows)
+	}
 }
 
 // logLooks tells what was seen, and what it makes of the wear.
