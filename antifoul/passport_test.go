@@ -518,9 +518,10 @@ func FuzzPassport(f *testing.F) {
 	})
 }
 
-
 // share is one part of so many.
-func share(n int) decimal.Decimal { return decimal.NewFromInt(1).DivRound(decimal.NewFromInt(int64(n)), 6) }
+func share(n int) decimal.Decimal {
+	return decimal.NewFromInt(1).DivRound(decimal.NewFromInt(int64(n)), 6)
+}
 
 // A gauge outranks litres and comb: in the layers, in what lies there, and in the record by which wear is fitted, which it narrows. Laid on the rudder are 170 to
 // 285 um by litres (see TestWhatLiesOnTheRudder).

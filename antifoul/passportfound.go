@@ -50,7 +50,9 @@ func (w *passport) parts() {
 func (w *passport) keep(row map[string]any, path string, p compat.Part, found []map[string]any, task joblog.Task) []map[string]any {
 	n := 0
 	s, _ := w.job.Scheme(p.Name)
-	i := slices.IndexFunc(w.log.Log.Tasks, func(t joblog.Task) bool { return t.Part == p.Name && t.All() && t.Do == task.Do && t.Begun.Equal(task.Begun) })
+	i := slices.IndexFunc(w.log.Log.Tasks, func(t joblog.Task) bool {
+		return t.Part == p.Name && t.All() && t.Do == task.Do && t.Begun.Equal(task.Begun)
+	})
 	key := fmt.Sprintf("task[%d].down_to", i+1)
 	switch {
 	case task.DownTo == tables.BareSurface:

@@ -123,8 +123,8 @@ func TestBadLogs(t *testing.T) {
 		append(boat, "-log", "no-such.toml"),
 		append(boat, "-log", log, "-now", "at nine"),
 		append(boat, "-log", log, "-now", "2027-04-10 08:59"),
-		append(boat, "-log", log, "-passport", made),                                        // nobody said on which day she came out
-		append(boat, "-log", log, "-now", "2027-04-10 09:00", "-passport", log),             // the log is never written over
+		append(boat, "-log", log, "-passport", made),                                         // nobody said on which day she came out
+		append(boat, "-log", log, "-now", "2027-04-10 09:00", "-passport", log),              // the log is never written over
 		append(boat, "-log", log, "-now", "2027-04-10 09:00", "-passport", dir+"/no/x.toml"), // no such folder
 		append(boat, "-log", log, "-morning", "2027-04-10 09:00"),
 		append(boat, "-log", log, "-short"),
