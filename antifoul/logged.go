@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"strings"
 	"time"
 
 	"boatyard.example/bottomwork/antifoul/calendar"
@@ -46,7 +47,7 @@ type LoggedCoat struct {
 }
 
 // On lists the zones that the coat went on.
-func (k LoggedCoat) On() []string { return slices.Clone(k.on) }
+func (k *LoggedCoat) On() []string { return slices.Clone(k.on) }
 
 // Logged holds the log against the plan: the weather, the window and the film of each coat; the layers done, missing and extra; what is due
 // next and by when, or must be abraded, as of the moment now. A log that lacks a coat is judged as far as it goes.
@@ -149,7 +150,7 @@ func stepsNoted(b *tables.Book, s Scheme, l Logged) finding.List {
 		out = append(out, finding.Finding{Rule: RuleLogNotStripped, Verdict: finding.Ask, Against: s.Part})
 	}
 	if len(silent) > 0 {
-		out = append(out, finding.Finding{Rule: RuleLogSteps, Verdict: finding.Caution, Against: s.Part, Facts: facts(fact("steps", list(silent)))})
+		out = append(out, finding.Finding{Rule: RuleLogSteps, Verdict: finding.Caution, Against: s.Part, Facts: facts(fact("steps", strings.Join(silent, ", ")))})
 	}
 	return out
 }
@@ -158,18 +159,6 @@ func stepsNoted(b *tables.Book, s Scheme, l Logged) finding.List {
 func did(done, planned finding.Action) bool {
 	return done == planned || done == finding.Blast && planned == finding.Strip ||
 		planned == finding.WetScuff && done == finding.Abrade
-}
-
-// list joins words for a finding.
-func list(words []string) string {
-	out := ""
-	for i, w := range words {
-		if i > 0 {
-			out += ", "
-		}
-		out += w
-	}
-	return out
 }
 
 // LoggedWear is what the looks of the log tell of the wear of one film.

@@ -374,7 +374,9 @@ func wholeRudder(t *testing.T, j *antifoul.Job, change func(i int) []string) str
 	if !ok {
 		t.Fatal("no scheme for the rudder")
 	}
-	out, n := logHead, 0
+	var out strings.Builder
+	out.WriteString(logHead)
+	n := 0
 	for _, c := range s.Coats {
 		for i := range c.Layer.Coats {
 			lines := []string{
@@ -388,10 +390,10 @@ func wholeRudder(t *testing.T, j *antifoul.Job, change func(i int) []string) str
 				lines = append(lines, change(n)...)
 			}
 			n++
-			out += laid(merge(lines)...)
+			out.WriteString(laid(merge(lines)...))
 		}
 	}
-	return out
+	return out.String()
 }
 
 // merge keeps the last line of each key, and drops a key whose last line is empty.

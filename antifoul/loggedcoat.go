@@ -38,7 +38,7 @@ func (j *Job) loggedCoat(b *tables.Book, boat Boat, k joblog.Coat, all joblog.Lo
 	out := LoggedCoat{Coat: k}
 	out.Paint, _ = b.Coating(k.Coating) // Check has seen to it
 	out.on, out.Area = j.wentOn(boat, k)
-	out.film(b, boat, j.swallowed(all, out))
+	out.tell(b, boat, j.swallowed(all, out))
 	out.Findings = append(out.Findings, airOf(b, out)...)
 	if planned := boat.Paint.Thinner; k.Thinner.Given() && (planned.Given() && !planned.Equal(k.Thinner) || !planned.Given() && k.Thinner.Sign() > 0) {
 		p := planned
@@ -82,11 +82,11 @@ func (j *Job) wentOn(boat Boat, k joblog.Coat) ([]string, quantity.Range[quantit
 	return on, area
 }
 
-// film works out the dry film of the coat: by its litres over its area, by the comb, or, where both were noted and agree, by what both allow.
+// tell works out the dry film of the coat: by its litres over its area, by the comb, or, where both were noted and agree, by what both allow.
 // Where they do not agree nobody knows which is right, and the film is anything that either says. Litres that make less than the share used-doubt of
 // what was asked are likelier missing in the log than on the hull: they tell nothing.
 // What a blasted profile swallows of the first coat on it makes no film above its peaks.
-func (k *LoggedCoat) film(b *tables.Book, boat Boat, swallowed quantity.Range[quantity.Volume]) {
+func (k *LoggedCoat) tell(b *tables.Book, boat Boat, swallowed quantity.Range[quantity.Volume]) {
 	if k.Paint.Laid() {
 		return
 	}

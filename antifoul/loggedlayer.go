@@ -2,6 +2,7 @@ package antifoul
 
 import (
 	"slices"
+	"strings"
 
 	"boatyard.example/bottomwork/antifoul/joblog"
 	"boatyard.example/bottomwork/compat"
@@ -176,7 +177,7 @@ func (x *LoggedLayer) plan(s Scheme, matched []bool) {
 		x.Findings = append(x.Findings, finding.Finding{Rule: rule, Verdict: v, About: x.Coating.Name, Against: x.Part, Facts: fs})
 	}
 	if x.mixed() {
-		note(RuleLogBatches, finding.Caution, fact("batches", list(x.Batches)))
+		note(RuleLogBatches, finding.Caution, fact("batches", strings.Join(x.Batches, ", ")))
 	}
 	i := slices.IndexFunc(s.Coats, func(c Coat) bool { return c.Layer.For == x.Layer && c.Layer.Coating.Key == x.Coating.Key })
 	if i < 0 || matched[i] {

@@ -62,9 +62,10 @@ func lies(x antifoul.Boat, part string) string {
 	return strings.Join(out, " ")
 }
 
-func knownBy(x antifoul.Boat, part string) string {
+// knownBy says how the top layer on the rudder is known.
+func knownBy(x antifoul.Boat) string {
 	for _, p := range x.Parts {
-		if p.Name == part && len(p.Found) > 0 {
+		if p.Name == "rudder" && len(p.Found) > 0 {
 			return p.Found[len(p.Found)-1].KnownBy
 		}
 	}
@@ -202,13 +203,14 @@ func beside(t *testing.T, dir string) fstest.MapFS {
 func nothingLost(t *testing.T, old string, p antifoul.Passport) {
 	t.Helper()
 	was, is := values(t, old), values(t, string(p.Text))
-	aside := ""
+	var list strings.Builder
 	for _, a := range p.Aside {
-		aside += a.Key + " = " + a.Value + "\n"
+		list.WriteString(a.Key + " = " + a.Value + "\n")
 		if a.Why == "" {
 			t.Errorf("%s is set aside without a reason", a.Key)
 		}
 	}
+	aside := list.String()
 	for path, v := range was {
 		if path == ".boat.date" || is[path] == v {
 			continue
@@ -255,8 +257,8 @@ func TestWhatLiesOnTheRudder(t *testing.T) {
 		if name == "shows" {
 			got = strings.Replace(got, signal+"/42-72/", signal+"/?/", 1) // what is left of it the next test asks
 		}
-		if got != c.lies || !strings.Contains(knownBy(x, "rudder"), c.known) {
-			t.Errorf("%s: %s, known by %q\nwant %s, %q", name, got, knownBy(x, "rudder"), c.lies, c.known)
+		if got != c.lies || !strings.Contains(knownBy(x), c.known) {
+			t.Errorf("%s: %s, known by %q\nwant %s, %q", name, got, knownBy(x), c.lies, c.known)
 		}
 		if age := x.Parts[1].Found[2].Age; name == "ashore" && age.String() != "30 d" || name != "ashore" && age.Given() {
 			t.Errorf("%s: aged %s", name, age)
@@ -308,8 +310,8 @@ func TestOldGauging(t *testing.T) {
 	log := strings.Replace(wholeRudder(t, j, nil), logHead, logHead+"launched = 2027-05-01\nhauled = 2027-10-07\n", 1)
 	for on, fact := range map[string]bool{"2027-10-07": true, "2027-09-06": true, "2027-09-05": false} {
 		x := next(t, must(carried(t, sheet, log+"[[look]]\non = "+on+"\npart = \"rudder\"\nzone = \"rudder\"\nfilm = \"150 um\"\n", "2027-10-07")), nil)
-		if got := strings.HasPrefix(knownBy(x, "rudder"), "gauge"); got != fact {
-			t.Errorf("gauged on %s: %q", on, knownBy(x, "rudder"))
+		if got := strings.HasPrefix(knownBy(x), "gauge"); got != fact {
+			t.Errorf("gauged on %s: %q", on, knownBy(x))
 		}
 		if len(x.Records) != 1 || x.Records[0].Looks[0].On.String() != on {
 			t.Errorf("gauged on %s: records %v", on, x.Records)
@@ -544,7 +546,7 @@ func TestGaugedBeforeTheLaunch(t *testing.T) {
 		}
 	}
 	x := next(t, must(carried(t, sheet, read(`["190 um", "200 um", "210 um"]`), "2027-05-14")), nil)
-	if got := knownBy(x, "rudder"); !strings.HasSuffix(lies(x, "rudder"), "/190-210/sound") || !strings.Contains(got, "by gauge, 20 readings on 2027-04-20") {
+	if got := knownBy(x); !strings.HasSuffix(lies(x, "rudder"), "/190-210/sound") || !strings.Contains(got, "by gauge, 20 readings on 2027-04-20") {
 		t.Errorf("%s, known by %q", lies(x, "rudder"), got)
 	}
 	afloat := func(text string) antifoul.LoggedWear {

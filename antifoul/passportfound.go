@@ -216,7 +216,7 @@ func (w *passport) left(p compat.Part, layers []LoggedLayer) []leftover {
 			break
 		}
 		if i == 0 && worn.High >= 1 {
-			w.notes = append(w.notes, fmt.Sprintf("%s: the forecast of wear cannot rule out that all that was laid is gone in places, and that what lay below has worn too.", p.Name))
+			w.notes = append(w.notes, p.Name+": the forecast of wear cannot rule out that all that was laid is gone in places, and that what lay below has worn too.")
 		}
 	}
 	return out
@@ -284,16 +284,12 @@ func how(x LoggedLayer) string {
 
 // extras says where coats of the same coating lie beside the working ones.
 func (w *passport) extras(p compat.Part, working LoggedLayer) string {
-	out := ""
-	for _, x := range w.log.Layers {
+	for _, x := range w.log.Layers { // extra coats of one coating are one layer
 		if x.Part == p.Name && x.Layer == compat.Extra && len(x.Coats) > 0 && x.Coating.Key == working.Coating.Key {
-			out += fmt.Sprintf("; %s more on: %s", coatsWords(x.Laid), list(x.Zones))
-			if x.Film.Low.Given() {
-				out += ", " + toldFilm(x.Film)
-			}
+			return fmt.Sprintf("; %s more on: %s, %s", coatsWords(x.Laid), strings.Join(x.Zones, ", "), toldFilm(x.Film))
 		}
 	}
-	return out
+	return ""
 }
 
 func coatsWords(n int) string {

@@ -2,6 +2,7 @@ package antifoul
 
 import (
 	"fmt"
+	"strconv"
 
 	"boatyard.example/bottomwork/antifoul/joblog"
 	"boatyard.example/bottomwork/tables"
@@ -41,7 +42,7 @@ func readPassport(root *entry.Row, x *Boat) (newer bool) {
 		r := root.Table("passport")
 		r.Need(fmt.Sprintf("the form of the passport, version = %d", PassportVersion), "version")
 		if v, ok := r.Raw("version").(int64); ok && v > PassportVersion {
-			r.Fault(finding.ErrValue, "version", fmt.Sprint(v), joblog.Newer)
+			r.Fault(finding.ErrValue, "version", strconv.FormatInt(v, 10), joblog.Newer)
 			return true
 		}
 		x.Passport, _ = r.Int("version", 1, PassportVersion)

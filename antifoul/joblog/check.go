@@ -3,6 +3,7 @@ package joblog
 import (
 	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 	"time"
 
@@ -52,7 +53,7 @@ func (c *checker) need(key, got, want string) bool {
 func (l Log) Check(b *tables.Book) finding.Faults {
 	c := &checker{b: b}
 	if l.Version < 1 || l.Version > Version {
-		c.bad(finding.ErrValue, "log.version", fmt.Sprint(l.Version), Newer)
+		c.bad(finding.ErrValue, "log.version", strconv.Itoa(l.Version), Newer)
 	}
 	if l.Hauled.Given() && !l.Launched.Given() {
 		c.bad(finding.ErrMissing, "log.launched", "", "the day of the launch, before the day on which she was hauled out")
@@ -92,7 +93,7 @@ func (c *checker) coat(key string, k Coat) {
 		if k.Number == 0 {
 			c.bad(finding.ErrMissing, key+"coat", "", "which coat of its layer it was, from 1 to 50")
 		} else {
-			c.bad(finding.ErrImpossible, key+"coat", fmt.Sprint(k.Number), "which coat of its layer it was, from 1 to 50")
+			c.bad(finding.ErrImpossible, key+"coat", strconv.Itoa(k.Number), "which coat of its layer it was, from 1 to 50")
 		}
 	}
 	if c.need(key+"coating", k.Coating, "the key of the coating that went on") {

@@ -1,7 +1,7 @@
 package joblog_test
 
 import (
-	"fmt"
+	"strconv"
 	"strings"
 	"testing"
 )
@@ -143,7 +143,7 @@ func TestBoundaries(t *testing.T) {
 		{afloat + look() + look(`on = 2027-07-31`), "look[2].on", "in order"},
 		{afloat + look() + look(), "", ""},
 	} {
-		t.Run(fmt.Sprint(i), func(t *testing.T) {
+		t.Run(strconv.Itoa(i), func(t *testing.T) {
 			_, faults := read(t, c.text)
 			switch {
 			case c.key == "" && len(faults) > 0:

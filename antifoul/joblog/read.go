@@ -3,6 +3,7 @@ package joblog
 import (
 	"fmt"
 	"io/fs"
+	"strconv"
 	"strings"
 	"time"
 
@@ -31,7 +32,7 @@ func Read(b *tables.Book, fsys fs.FS, name string, zone *time.Location) (Log, er
 	l := Log{Name: name}
 	top.Need(fmt.Sprintf("the form of the log, version = %d", Version), "version")
 	if v, ok := top.Raw("version").(int64); ok && v > Version {
-		top.Fault(finding.ErrValue, "version", fmt.Sprint(v), Newer)
+		top.Fault(finding.ErrValue, "version", strconv.FormatInt(v, 10), Newer)
 		return l, faults.Err()
 	}
 	l.Version, _ = top.Int("version", 1, Version)
