@@ -48,11 +48,11 @@ func (j *Job) loggedLayers(l Logged) []LoggedLayer {
 		s, _ := j.Scheme(p.Name)
 		layers := asLaid(l.of(p.Name))
 		for i := range layers {
-			layers[i].survey(l)
+			layers[i].survey(j.Book, l)
 		}
 		matched := make([]bool, len(s.Coats))
 		for i := range layers {
-			layers[i].plan(s, matched)
+			layers[i].plan(j.Book, s, matched)
 		}
 		for i, c := range s.Coats {
 			if !matched[i] {
@@ -115,7 +115,7 @@ func (l Logged) surveyed(part string, layer compat.Purpose, coating, zone string
 }
 
 // survey takes the film that a gauge read on the first of the layer's zones in the place of what litres and comb say, and says whether these agree.
-func (x *LoggedLayer) survey(l Logged) {
+func (x *LoggedLayer) survey(b *tables.Book, l Logged) {
 	if len(x.Zones) == 0 {
 		return
 	}
@@ -123,9 +123,13 @@ func (x *LoggedLayer) survey(l Logged) {
 	if !ok {
 		return
 	}
+	zone := s.Zone
+	if z, err := b.Zone(s.Zone); err == nil {
+		zone = z.Name
+	}
 	f := finding.Finding{
 		Rule: RuleLogSurvey, Verdict: finding.Fine, About: x.Coating.Name, Against: x.Part,
-		Facts: facts(fact("readings", readings(s.Readings)), fact("date", s.On), fact("film", s.Film), fact("zone", s.Zone)),
+		Facts: facts(fact("readings", readings(s.Readings)), fact("date", s.On), fact("film", s.Film), fact("zone", zone)),
 	}
 	if x.Film.Low.Given() {
 		if _, same := overlap(x.Film, s.Film); !same {
@@ -172,7 +176,7 @@ func (x *LoggedLayer) count(zones []string) int {
 }
 
 // plan holds the layer against the scheme, and marks the planned layer that it is.
-func (x *LoggedLayer) plan(s Scheme, matched []bool) {
+func (x *LoggedLayer) plan(b *tables.Book, s Scheme, matched []bool) {
 	note := func(rule finding.ID, v finding.Verdict, fs ...finding.Fact) {
 		x.Findings = append(x.Findings, finding.Finding{Rule: rule, Verdict: v, About: x.Coating.Name, Against: x.Part, Facts: fs})
 	}
@@ -189,7 +193,7 @@ func (x *LoggedLayer) plan(s Scheme, matched []bool) {
 	c := s.Coats[i]
 	x.Planned, x.Laid = c.Layer.Coats, x.count(c.Zones)
 	if x.Noted && c.Layer.Colour != "" && x.Colour != c.Layer.Colour {
-		note(RuleLogColour, finding.Caution, fact("colour", x.Colour), fact("planned", c.Layer.Colour))
+		note(RuleLogColour, finding.Caution, fact("colour", colourName(b, x.Colour)), fact("planned", colourName(b, c.Layer.Colour)))
 	}
 	if !x.Noted {
 		x.Colour = c.Layer.Colour
@@ -218,6 +222,14 @@ func (x *LoggedLayer) mixed() bool {
 		}
 	}
 	return false
+}
+
+// colourName is the name of a colour; its key where the book has none.
+func colourName(b *tables.Book, key string) string {
+	if k, err := b.Colour(key); err == nil {
+		return k.Name
+	}
+	return key
 }
 
 func missing(c Coat, laid int) finding.Finding {

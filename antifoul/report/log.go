@@ -3,6 +3,7 @@ package report
 import (
 	"fmt"
 	"io"
+	"iter"
 	"slices"
 	"strconv"
 	"strings"
@@ -34,7 +35,7 @@ func Log(w io.Writer, j *antifoul.Job, l antifoul.Logged, o Options) error {
 func (c *composer) log(l antifoul.Logged) {
 	name := or(c.job.Boat.Name, "a boat without a name")
 	c.head(1, "Job log of "+name)
-	c.say("What was done, as it was noted%s, held against the plan of %s by reference tables %s. Nobody has looked at the boat for this page.",
+	c.say("What was done, as it was noted%s, held against the plan of %s by reference tables %s. Nobody has looked at the boat for this page. The tin's own data sheet and label decide where they say otherwise.",
 		pick(l.Log.Name != "", " in "+l.Log.Name, ""), c.job.Boat.On, c.job.Book.Fingerprint())
 	c.list(c.findings(l.Findings, finding.Fine))
 	c.head(2, "What is next")
@@ -53,12 +54,45 @@ func (c *composer) log(l antifoul.Logged) {
 	if len(items) == 0 {
 		c.say("Nothing is planned, so nothing is due.")
 	}
+	c.logCautions(l)
 	c.logLayers(l)
 	c.logCoats(l)
 	c.logTasks(l)
 	c.logSurveys(l)
 	c.logLooks(l)
 	c.basis()
+}
+
+// logCautions tells in full what the work that is due can do to whoever does it.
+func (c *composer) logCautions(l antifoul.Logged) {
+	var items []string
+	add := func(keys iter.Seq[string]) {
+		for key := range keys {
+			k, err := c.job.Book.Caution(key)
+			if err != nil {
+				continue
+			}
+			if text := sentence(k.Name) + ": " + strings.TrimSpace(k.Says); !slices.Contains(items, text) {
+				items = append(items, text)
+			}
+		}
+	}
+	for _, f := range l.Due {
+		for _, step := range f.First {
+			if row, err := c.job.Book.Step(step.Do); err == nil {
+				add(row.Cautions())
+			}
+			for _, k := range l.Coats { // what is abraded
+				if k.Part == f.Against && step.Do == finding.Abrade {
+					add(k.Paint.Hazards())
+				}
+			}
+		}
+	}
+	if len(items) > 0 {
+		c.say("Cautions for that; all those of the job stand in its report:")
+		c.list(items)
+	}
 }
 
 // logLayers is the plan and what lies there, layer by layer.
@@ -98,8 +132,8 @@ func (c *composer) logCoats(l antifoul.Logged) {
 	}
 	c.head(2, "Coat by coat")
 	for _, k := range l.Coats {
-		c.head(3, fmt.Sprintf("%s: %s coat %d, %s", sentence(k.Part), k.Layer, k.Number, during(k.Span)))
-		c.say("%s.", join(", ", sentence(k.Paint.Name), named(k.Colour, c.colour), "on "+c.zones(k.On()), suffix(shown(k.Litres, c.units), " used"),
+		c.head(3, fmt.Sprintf("%s: %s, %s coat %d, %s", sentence(k.Part), k.Paint.Name, k.Layer, k.Number, during(k.Span)))
+		c.say("%s.", join(", ", sentence(or(named(k.Colour, c.colour), "colour not noted")), "on "+c.zones(k.On()), suffix(shown(k.Litres, c.units), " used"),
 			pick(k.Thinner.Given(), "thinned by "+shown(k.Thinner, c.units), ""), pick(len(k.Batches) > 0, "batch "+and(k.Batches), "batch not noted"), pick(len(k.Who) > 0, "laid by "+and(k.Who), "nobody's name noted")))
 		if text := c.logAir(k.Air); text != "" {
 			c.say("%s.", sentence(text))
