@@ -3,6 +3,7 @@ package antifoul
 import (
 	"fmt"
 	"io/fs"
+	"slices"
 	"strings"
 	"time"
 
@@ -74,6 +75,7 @@ func (j *Job) Passport(l Logged, fsys fs.FS, name string, on quantity.Date) (Pas
 	}
 	w.boat.Use.Fits = wear.FitRecords(j.Book, w.boat.Use, append(w.boat.wearRecords(), w.records...))
 	w.parts()
+	w.looksLeft()
 	w.setAside()
 	w.append()
 	if len(w.faults) > 0 {
@@ -169,6 +171,21 @@ func inline(v any) any {
 		return out
 	}
 	return v
+}
+
+// looksLeft notes the looks that make no record, which stand in the log alone.
+func (w *passport) looksLeft() {
+	for _, p := range w.job.Boat.Parts {
+		n := 0
+		for _, k := range w.log.Log.Looks {
+			if k.Part == p.Name && (k.Signal.Said() || k.Film.Given()) {
+				n++
+			}
+		}
+		if n > 0 && !slices.ContainsFunc(w.log.Worn, func(x LoggedWear) bool { return x.Part == p.Name }) {
+			w.notes = append(w.notes, fmt.Sprintf("%s: %d of its looks make no record of wear and stand in %s alone, since no working film that wears and is known was laid on it.", p.Name, n, w.log.Log.Name))
+		}
+	}
 }
 
 // setAside takes out what was true of the last job only.
@@ -323,6 +340,9 @@ func (w *passport) text(name, old string) string {
 	}
 	remark(&out, fmt.Sprintf("Boat file for the haul-out of %s, written from %s.", w.on, from))
 	remark(&out, "A film whose known_by says forecast was reckoned, not read: look, measure, and write what you find in its place.")
+	if w.log.Log.Name != "" {
+		remark(&out, "Coat by coat, with air, comb, names and deviations, the job stands in "+w.log.Log.Name+" alone: keep it.")
+	}
 	for _, n := range w.notes {
 		remark(&out, n)
 	}
