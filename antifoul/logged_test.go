@@ -521,3 +521,23 @@ func TestToldBeside(t *testing.T) {
 		t.Error(err)
 	}
 }
+
+// Where the boat file has a forecast, the window goes by its hours: in air of 4 to 14 degC primer that was noted at 20 opens and closes later than its row says,
+// and the report says by what it was reckoned.
+func TestWindowByForecast(t *testing.T) {
+	primer := logHead + laid(`layer = "undercoat"`, `coating = "epoxy-primer"`, `surface = "20 degC"`)
+	barrier := laid(`layer = "undercoat"`, `coating = "epoxy-barrier"`, `begun = "2027-04-10 14:00"`, `ended = "2027-04-10 15:00"`)
+	late := strings.NewReplacer("04-10 14:00", "04-13 10:01", "04-10 15:00", "04-13 11:00").Replace(barrier)
+	for boat, want := range map[string][2]finding.ID{
+		sheet: {antifoul.RuleLogWindowKept, antifoul.RuleLogWindowLate},
+		sheet + "[work]\ndays = [\"Sat\"]\nlaunch = 2027-05-20\nforecast = \"weather.csv\"\n": {antifoul.RuleLogWindowEarly, antifoul.RuleLogWindowKept},
+	} {
+		j := plannedJob(t, boat)
+		for i, text := range []string{primer + barrier, primer + late} {
+			k := logged(t, j, text, "").Coats[1]
+			if !k.Findings.Has(want[i]) {
+				t.Errorf("%d hours of forecast: %s, want %s", len(j.Boat.Weather.Forecast.Hours), rulesOf(k.Findings), want[i])
+			}
+		}
+	}
+}
