@@ -38,6 +38,9 @@ type Boat struct {
 	Combed  []Combed // as a comb read it while it was wet
 	Used    []Used   // by the litres that went on
 	Timed   []Timed  // patches that were worked on by the clock
+
+	Passport int       // the form of the passport that it was read from; 0: it is none
+	Jobs     []PastJob // what earlier logs told, the oldest first
 }
 
 // Wishes is what the owner would like: the [wishes] section of a boat file.
@@ -191,6 +194,9 @@ func (x Boat) Check(b *tables.Book) finding.Faults {
 	}
 	for i, y := range x.Records {
 		fs = append(fs, y.check(b).Under("", fmt.Sprintf("record[%d]", i+1))...)
+	}
+	for i, y := range x.Jobs {
+		fs = append(fs, y.check(b).Under("", fmt.Sprintf("job[%d]", i+1))...)
 	}
 	for i, p := range x.Hull.Pieces {
 		row, err := b.Piece(p.What)
