@@ -45,6 +45,13 @@ func (c *composer) list(items []string) {
 	}
 }
 
+// runOn lists many short items, which run on in print.
+func (c *composer) runOn(items []string) {
+	if len(items) > 0 {
+		c.blocks = append(c.blocks, bullets{items: items, runOn: true})
+	}
+}
+
 func (c *composer) table(head []string, rows [][]string) {
 	if len(rows) > 0 {
 		c.blocks = append(c.blocks, table{head, rows})

@@ -23,6 +23,7 @@ func (c *composer) wear() {
 		}
 		c.head(3, sentence(s.Part))
 		c.colourKey(s)
+		c.drawLife(s)
 		c.forecast(s)
 	}
 }

@@ -1,0 +1,293 @@
+package report
+
+import (
+	"math"
+	"slices"
+
+	"boatyard.example/bottomwork/antifoul"
+	"boatyard.example/bottomwork/compat"
+	"boatyard.example/bottomwork/tables/quantity"
+)
+
+// The section through the coats, in units of a drawing.
+const (
+	sectionTall  = 104.0 // of the coats that are put on
+	sectionFound = 26.0  // of a film that stays, at most: a thicker one is broken
+	sectionBase  = 13.0  // of the material, which is not to scale
+	sectionLeft  = 34.0
+	sectionWide  = 92.0
+)
+
+// slab is one layer as it is drawn.
+type slab struct {
+	words          []string // its label
+	fill           string   // its colour; empty: not reported
+	um             float64  // typical dry film; 0: not measured
+	tall           float64  // as drawn
+	coats          int
+	signal, partly bool // partly: not all over the part
+	broken, found  bool
+}
+
+// drawSection draws the layers of one scheme to scale.
+func (c *composer) drawSection(s antifoul.Scheme) {
+	slabs := c.slabs(s)
+	if len(slabs) == 0 {
+		return
+	}
+	perUm := scale(slabs)
+	words := c.material(s.Part)
+	says := "Bottom to top, thickness to scale: " + words
+	broken := false
+	for i := range slabs {
+		x := &slabs[i]
+		x.tall = max(2.5, x.um*perUm)
+		if x.found && (x.tall > sectionFound || x.um == 0) {
+			x.tall, x.broken = pick2(x.um == 0, 14, sectionFound), true
+		}
+		broken = broken || x.broken
+		says += "; " + join(", ", x.words...)
+	}
+	d := drawing{title: "Section through the coats: " + s.Part, says: says + "." + pick(broken, " A zigzag marks a film that is thicker than drawn, or was not measured.", "")}
+	d.body = c.section(slabs, words, perUm, broken)
+	c.blocks = append(c.blocks, d)
+}
+
+// slabs are the layers of a scheme, bottom to top.
+func (c *composer) slabs(s antifoul.Scheme) []slab {
+	var out []slab
+	put := false
+	for _, l := range s.Stack {
+		x := slab{um: l.Film.Typical.Float(quantity.Micrometre), coats: max(1, l.Coats), found: l.For == compat.Found || l.For == "", partly: l.For == compat.Extra}
+		x.signal = l.For == compat.Signal || slices.ContainsFunc(s.Key, func(k antifoul.ColourKey) bool {
+			return (k.Shows.Rule == antifoul.RuleShowsSignal || k.Shows.Rule == antifoul.RuleShowsSignalHard) && k.Layer.For == l.For && k.Layer.Coating.Key == l.Coating.Key && k.Layer.Colour == l.Colour
+		})
+		if k, err := c.job.Book.Colour(l.Colour); err == nil {
+			x.fill = k.SRGB
+		}
+		name := l.Coating.Name
+		if l.Colour != "" {
+			name += ", " + c.colour(l.Colour)
+		}
+		what := "stays"
+		if !x.found {
+			put = true
+			what = plural(x.coats, "coat", "coats")
+		}
+		switch l.For {
+		case compat.Extra:
+			what += " more, on part of it"
+		case compat.Working:
+			what = pick(x.coats == 1, "1 working coat", itoa(x.coats)+" working coats")
+		case compat.Found, compat.Undercoat, compat.Signal:
+		}
+		x.words = append(x.words, name, join(": ", what+pick(x.signal, ", the signal", ""), filmOf(l, c.units)))
+		out = append(out, x)
+	}
+	if !put {
+		return nil // nothing is put on: the table says what is there
+	}
+	return out
+}
+
+// scale is how many units of the drawing a micrometre takes: what is put on fills its height.
+func scale(slabs []slab) float64 {
+	sum := 0.0
+	for _, x := range slabs {
+		if !x.found {
+			sum += x.um
+		}
+	}
+	if sum <= 0 {
+		return 0
+	}
+	return min(1, sectionTall/sum)
+}
+
+// section draws slabs with their labels on the right, a scale on the left.
+func (c *composer) section(slabs []slab, material string, perUm float64, broken bool) canvas {
+	var k canvas
+	tall := 0.0
+	labels := make([][]string, len(slabs))
+	high := make([]float64, len(slabs)) // middle of each label, then its head
+	for i, x := range slabs {
+		tall += x.tall
+		for _, w := range x.words {
+			labels[i] = append(labels[i], fit(w, columnWidth-sectionLeft-sectionWide-20)...)
+		}
+	}
+	// labels from the top down, none over another
+	at, top := 4.0, 6.0
+	for i := len(slabs) - 1; i >= 0; i-- {
+		mid := top + slabs[i].tall/2
+		high[i] = max(at, mid-float64(len(labels[i]))*lineHeight/2)
+		at = high[i] + float64(len(labels[i]))*lineHeight + 2
+		top += slabs[i].tall
+	}
+	foot := 6 + tall
+	k.w, k.h = columnWidth, max(foot+sectionBase, at+lineHeight)+6
+	k.base(foot, fit(material, columnWidth-sectionLeft-sectionWide-20), max(at+lineHeight-3, foot+10))
+	y, partly := foot, 0.0
+	for i, x := range slabs {
+		k.slab(x, y, partly)
+		mid := y - x.tall/2
+		if x.partly {
+			partly = x.tall
+			k.line(pen{}, point{sectionLeft + sectionWide*0.45, mid}, point{sectionLeft + sectionWide + 4, mid})
+		}
+		label := high[i] + float64(len(labels[i]))*lineHeight/2
+		k.line(pen{}, point{sectionLeft + sectionWide, mid}, point{sectionLeft + sectionWide + 6, mid}, point{sectionLeft + sectionWide + 13, label}, point{sectionLeft + sectionWide + 17, label})
+		k.lines(sectionLeft+sectionWide+20, high[i]+lineHeight-2.5, start, labels[i])
+		y -= x.tall
+	}
+	c.scaleBar(&k, foot, perUm)
+	return k
+}
+
+// base is the material under the coats.
+func (k *canvas) base(y float64, words []string, foot float64) {
+	k.hatch(sectionLeft, y, sectionWide, sectionBase, 5, "")
+	k.rect(sectionLeft, y, sectionWide, sectionBase, pen{})
+	mid := y + sectionBase/2
+	k.line(pen{}, point{sectionLeft + sectionWide, mid}, point{sectionLeft + sectionWide + 6, mid}, point{sectionLeft + sectionWide + 13, foot - 3.5}, point{sectionLeft + sectionWide + 17, foot - 3.5})
+	if len(words) > 0 {
+		k.text(sectionLeft+sectionWide+20, foot, start, words[0])
+	}
+}
+
+// slab draws one layer with its foot at y. A layer on part of the surface covers its left; what lies over it is stepped by so much.
+func (k *canvas) slab(x slab, y, step float64) {
+	left, right := sectionLeft, sectionLeft+sectionWide
+	if x.partly {
+		right = left + sectionWide*0.45
+	}
+	corners := []point{{left, y}, {left, y - x.tall}, {right, y - x.tall}, {right, y}}
+	if step > 0 && !x.found {
+		mid := left + sectionWide*0.45
+		corners = []point{{left, y}, {left, y - x.tall}, {mid, y - x.tall}, {mid + 4, y - x.tall + step}, {right, y - x.tall + step}, {right, y + step}, {mid + 4, y + step}, {mid, y}}
+	}
+	k.area(pen{fill: x.fill, tint: pick2(x.fill == "", 0.08, 0)}, corners)
+	if x.signal {
+		k.hatch(left, y-x.tall, right-left, x.tall, 6, contrast(x.fill))
+	}
+	line := pen{width: 0.6, dash: "2 2"}
+	for n := 1; n < x.coats; n++ {
+		h := y - x.tall*float64(n)/float64(x.coats)
+		k.coatLine(line, contrast(x.fill), left, right, h, step)
+	}
+	if x.broken {
+		k.zigzag(left, right, y-x.tall/2)
+	}
+}
+
+// coatLine parts two coats of one layer, stepped as the layer is.
+func (k *canvas) coatLine(_ pen, colour string, left, right, y, step float64) {
+	d := "M" + num(left) + " " + num(y)
+	if step > 0 {
+		mid := left + sectionWide*0.45
+		d += "L" + num(mid) + " " + num(y) + "L" + num(mid+4) + " " + num(y+step) + "L" + num(right) + " " + num(y+step)
+	} else {
+		d += "L" + num(right) + " " + num(y)
+	}
+	k.out.WriteString(`<path d="` + d + `" fill="none" stroke="` + colour + `" stroke-width="0.7" stroke-dasharray="3 2"/>`)
+}
+
+// zigzag breaks a layer.
+func (k *canvas) zigzag(left, right, y float64) {
+	var at []point
+	for i, x := 0, left-4; x <= right+4; i, x = i+1, x+6 {
+		at = append(at, point{x, y + pick2(i%2 == 0, -2.5, 2.5)})
+	}
+	k.line(pen{width: 2.4}, at...)
+	k.out.WriteString(`<path d="` + outline(at) + `" fill="none" stroke="#ffffff" stroke-width="1.2"/>`)
+}
+
+func outline(at []point) string {
+	d := ""
+	for i, q := range at {
+		d += pick(i == 0, "M", "L") + num(q.x) + " " + num(q.y)
+	}
+	return d
+}
+
+// scaleBar stands left of the section: a round thickness in the reader's unit.
+func (c *composer) scaleBar(k *canvas, foot, perUm float64) {
+	if perUm <= 0 {
+		return
+	}
+	unit, um := "µm", 1.0
+	if c.units == quantity.US {
+		unit, um = "mil", 25.4
+	}
+	round := 1.0
+	for _, n := range []float64{1, 2, 5, 10, 20, 50, 100, 200, 500, 1000} {
+		if n*um*perUm <= 60 {
+			round = n
+		}
+	}
+	top := foot - round*um*perUm
+	x := sectionLeft - 6
+	k.line(pen{width: 1.2}, point{x - 3, top}, point{x + 3, top}, point{x, top}, point{x, foot}, point{x - 3, foot}, point{x + 3, foot})
+	k.text(x-5, (top+foot)/2, end, num(round))
+	k.text(x-5, (top+foot)/2+10, end, unit)
+}
+
+// material is what the part is made of.
+func (c *composer) material(part string) string {
+	for _, p := range c.job.Boat.Parts {
+		if p.Name != part {
+			continue
+		}
+		if m, err := c.job.Book.Material(p.Material); err == nil {
+			return m.Name
+		}
+		return p.Material
+	}
+	return ""
+}
+
+// contrast is black or white, whichever stands out from the colour; the text's own where there is none.
+func contrast(fill string) string {
+	switch {
+	case !srgb(fill):
+		return "currentColor"
+	case luminance(fill) > 0.18:
+		return "#000000"
+	}
+	return "#ffffff"
+}
+
+// luminance is the relative luminance of "#rrggbb", 0 to 1.
+//
+// Source: WCAG 2.2, definition of relative luminance.
+func luminance(colour string) float64 {
+	part := func(i int) float64 {
+		v := 0.0
+		for _, r := range colour[i : i+2] {
+			v = v*16 + float64(hexDigit(r))
+		}
+		v /= 255
+		if v <= 0.04045 {
+			return v / 12.92
+		}
+		return math.Pow((v+0.055)/1.055, 2.4)
+	}
+	return float64(0.2126*part(1)) + float64(0.7152*part(3)) + float64(0.0722*part(5))
+}
+
+func hexDigit(r rune) rune {
+	switch {
+	case r >= 'a':
+		return r - 'a' + 10
+	case r >= 'A':
+		return r - 'A' + 10
+	}
+	return r - '0'
+}
+
+func pick2(yes bool, a, b float64) float64 {
+	if yes {
+		return a
+	}
+	return b
+}
