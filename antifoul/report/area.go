@@ -23,6 +23,7 @@ func (c *composer) areas() {
 		}
 	}
 	c.table([]string{"Part", "Zone", "Area"}, rows)
+	c.drawSide()
 	w := c.job.Wetted
 	c.say("Whole bottom, with the keel and rudder that are counted in: %s, by: %s.", area(w.Total, c.units), w.Method)
 	low, high := w.Total.Typical, w.Total.Typical
@@ -48,7 +49,7 @@ func (c *composer) areas() {
 	c.list(slices.Compact(c.findings(w.Findings, finding.Fine)))
 }
 
-func pick(yes bool, a, b string) string {
+func pick[T any](yes bool, a, b T) T {
 	if yes {
 		return a
 	}

@@ -23,6 +23,7 @@ type (
 	// drawing is a picture that shows what the words beside it say. Text and Markdown leave it out; HTML has both.
 	drawing struct {
 		title, says string // what it is of, and every fact that it shows
+		note        string // how to read it, under the title; may be empty
 		wide        bool   // it takes the whole width of a page
 		body        canvas
 	}

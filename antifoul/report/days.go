@@ -33,6 +33,7 @@ func (c *composer) days() {
 	if len(s.Drying) > 0 {
 		c.say("Every day after drying out stands only once two readings a month apart agree.")
 	}
+	c.drawDays(turns, plan)
 	c.table([]string{"Day", "Hours", "Work", "Weather", "Window and last start"}, append(c.dayRows(turns, plan), c.launchRow(plan)...))
 	c.list(c.findings(plan.Findings, finding.Fine))
 	if len(s.Kept) == 0 {

@@ -31,6 +31,7 @@ type page struct {
 // section is a second heading with what follows it.
 type section struct {
 	ID, Title string
+	Wide      bool // what follows it directly takes the whole width
 	Nodes     []node
 }
 
@@ -45,7 +46,8 @@ type node struct {
 	Table   *sheet
 	Pairs   [][2]string
 	Drawing template.HTML
-	Says    string // under the drawing
+	Title   string // over the drawing
+	Note    string
 	Wide    bool   // it takes the whole width in print
 }
 
@@ -131,8 +133,11 @@ func pageOf(blocks []block) page {
 			*into = append(*into, node{Table: sheetOf(b, caption), Wide: wide(b)})
 		case drawing:
 			drawn++
-			*into = append(*into, node{Drawing: b.svg(drawn), Says: breakable(b.title), Wide: b.wide})
+			*into = append(*into, node{Drawing: b.svg(drawn), Title: breakable(b.title), Note: breakable(b.note), Wide: b.wide})
 		}
+	}
+	for _, s := range p.Sections {
+		s.Wide = len(s.Nodes) > 0 && s.Nodes[0].Wide
 	}
 	return p
 }

@@ -13,9 +13,9 @@ import (
 
 // The panels of the film over the months, in units of a drawing.
 const (
-	lifeLeft  = 34.0
+	lifeAxis  = 42.0
 	lifeRight = 330.0
-	lifeTall  = 66.0
+	lifeTall  = 58.0
 	lifeMost  = 72 // months shown at most
 )
 
@@ -23,12 +23,13 @@ const (
 // one that stands for the part; of a film that does not wear, the months for which it acts.
 func (c *composer) drawLife(s antifoul.Scheme) {
 	f := s.Lasts
-	d := drawing{title: "How long it lasts: " + s.Part}
+	d := drawing{title: "How long it lasts: " + s.Part + ".", note: "Working film over the months afloat and ashore. Heavy line: fastest wear, by which she is planned; thin: typical; dots: slowest."}
 	d.body.w = columnWidth
 	switch {
 	case f.Coating.Key == "" || f.Life.High <= 0:
 		return
 	case !f.Coating.Wears() || len(f.Zones) == 0:
+		d.note = "Filled: it acts; hatched: perhaps."
 		d.says = c.lifeBar(&d.body, f)
 	default:
 		zones := []wear.ZoneForecast{f.Zones[0]}
@@ -40,10 +41,10 @@ func (c *composer) drawLife(s antifoul.Scheme) {
 			span = max(span, 12*int(math.Ceil(min(z.Months.Typical, lifeMost)/12))+6)
 		}
 		span = min(span, lifeMost)
-		for _, z := range zones {
-			d.says = join(" ", d.says, c.lifePanel(&d.body, s, z, span))
+		each := columnWidth / float64(len(zones))
+		for i, z := range zones {
+			d.says = join(" ", d.says, c.lifePanel(&d.body, s, z, span, each*float64(i), each*float64(i+1)-4))
 		}
-		d.body.h += 2
 	}
 	c.blocks = append(c.blocks, d)
 }
@@ -56,72 +57,81 @@ func (c *composer) film(um float64) string {
 	return fmt.Sprintf("%.0f µm", um)
 }
 
-// lifePanel draws one zone below what is there, and says what it shows.
-func (c *composer) lifePanel(k *canvas, s antifoul.Scheme, z wear.ZoneForecast, span int) string {
+// mark is a month at which something is to be seen or done.
+type mark struct {
+	month int
+	words string
+}
+
+// marks are those of one zone, in order.
+func (c *composer) marks(s antifoul.Scheme, z wear.ZoneForecast, span int) []mark {
+	shows := or(c.under(s), "the layer below") + " shows"
+	var out []mark
+	if low := int(z.Months.Low); low <= span {
+		out = append(out, mark{low, shows + " at the earliest" + pick(z.First.Given(), ", "+z.First.String(), "")})
+	}
+	if typical := int(min(z.Months.Typical, 999)); typical <= span && typical > int(z.Months.Low) {
+		out = append(out, mark{typical, shows + " at typical wear"})
+	}
+	if haul := haulMonth(s.Lasts); haul > 0 && haul <= span {
+		out = append(out, mark{haul, "paint again, " + s.Lasts.NextHaul.String()})
+	}
+	slices.SortStableFunc(out, func(a, b mark) int { return a.month - b.month })
+	return out
+}
+
+// lifePanel draws one zone between left and right, with its head at the top of the drawing, and says what it shows.
+func (c *composer) lifePanel(k *canvas, s antifoul.Scheme, z wear.ZoneForecast, span int, left, right float64) string {
 	f := s.Lasts
-	type mark struct {
-		month float64
-		words string
-	}
-	var marks []mark
-	shows := "worn through"
-	if colour := c.under(s); colour != "" {
-		shows = colour + " shows"
-	}
-	says := fmt.Sprintf("%s: %s to %s of working film at launch; %s after %s.", sentence(c.zone(z.Zone)), c.film(z.Film.Low), c.film(z.Film.High), shows, earliest(z.Months))
-	if low := math.Floor(z.Months.Low); low <= float64(span) {
-		marks = append(marks, mark{low, shows + " from month " + num(low)})
-	}
-	if typical := math.Floor(z.Months.Typical); typical <= float64(span) && typical > z.Months.Low {
-		marks = append(marks, mark{typical, "typically month " + num(typical)})
-	}
-	if haul := haulMonth(f); haul > 0 && haul <= span {
-		words := "paint again from " + f.NextHaul.String()
-		marks = append(marks, mark{float64(haul), words})
-		says += " " + sentence(words) + ", month " + itoa(haul) + "."
-	}
-	for _, m := range []int{12, 24, 36, 48, 60} {
-		if left, ok := f.Left(z.Zone, float64(m)); ok && m <= span {
-			says += fmt.Sprintf(" After %d months %s to %s are left.", m, c.film(math.Floor(left.Low)), c.film(math.Ceil(left.High)))
+	says := fmt.Sprintf("%s: %s to %s of working film at launch.", sentence(c.zone(z.Zone)), c.film(z.Film.Low), c.film(z.Film.High))
+	for m := 12; m <= span; m += 12 {
+		if at, ok := f.Left(z.Zone, float64(m)); ok {
+			says += fmt.Sprintf(" After %d months %s to %s are left.", m, c.film(math.Floor(at.Low)), c.film(math.Ceil(at.High)))
 		}
 	}
-	slices.SortStableFunc(marks, func(a, b mark) int { return int(a.month - b.month) })
-	k.h += lineHeight
-	k.bold(0, k.h-2, start, sentence(c.zone(z.Zone)))
-	top := k.h + float64(len(marks))*lineHeight + 3
-	foot := top + lifeTall
-	x := func(month float64) float64 { return lifeLeft + (lifeRight-lifeLeft)*month/float64(span) }
+	plot := left + lifeAxis
+	top, foot := 2*lineHeight+2, 2*lineHeight+2+lifeTall
+	x := func(month int) float64 { return plot + (right-8-plot)*float64(month)/float64(span) }
 	y := func(um float64) float64 { return foot - lifeTall*um/z.Film.High }
+	k.bold(left, lineHeight-2, start, sentence(c.zone(z.Zone)))
 	var upper, lower, typical []point
 	for m := range span + 1 {
-		left, _ := f.Left(z.Zone, float64(m))
-		upper, lower, typical = append(upper, point{x(float64(m)), y(left.High)}), append(lower, point{x(float64(m)), y(left.Low)}), append(typical, point{x(float64(m)), y(left.Typical)})
+		at, _ := f.Left(z.Zone, float64(m))
+		upper, lower, typical = append(upper, point{x(m), y(at.High)}), append(lower, point{x(m), y(at.Low)}), append(typical, point{x(m), y(at.Typical)})
 	}
 	slices.Reverse(lower)
 	k.area(pen{tint: 0.16, width: -1}, append(slices.Clone(upper), lower...))
 	k.line(pen{dash: "1.5 2"}, upper...)
 	k.line(pen{}, typical...)
-	k.line(pen{width: 1.6}, lower...)
-	k.line(pen{}, point{lifeLeft, top}, point{lifeLeft, foot}, point{lifeRight, foot})
-	k.text(lifeLeft-3, top+8, end, c.film(z.Film.High))
-	k.text(lifeLeft-3, foot, end, "0")
+	k.line(pen{width: 1.8}, lower...)
+	k.line(pen{}, point{plot, top}, point{plot, foot}, point{x(span), foot})
+	k.text(plot-3, top+7, end, c.film(z.Film.High))
+	k.text(plot-3, foot, end, "0")
 	for m := 0; m <= span; m += 6 {
-		k.line(pen{}, point{x(float64(m)), foot}, point{x(float64(m)), foot + pick2(m%12 == 0, 4, 2)})
-		if m%12 == 0 {
-			k.text(x(float64(m)), foot+14, middle, itoa(m))
+		k.line(pen{}, point{x(m), foot}, point{x(m), foot + pick[float64](m%12 == 0, 4, 2)})
+		if m%pick(span > 48, 24, 12) == 0 {
+			k.text(x(m), foot+14, middle, itoa(m)+pick(m == 0, " months", ""))
 		}
 	}
-	k.text(lifeRight+8, foot+14, end, "months")
+	at := foot + 2*lineHeight + 3
+	marks := c.marks(s, z, span)
 	for i, m := range marks {
-		base := k.h + float64(i+1)*lineHeight - 2
-		k.line(pen{dash: "3 2"}, point{x(m.month), base + 2}, point{x(m.month), foot})
-		if m.month > float64(span)*0.45 {
-			k.text(x(m.month)+2, base, end, m.words)
-		} else {
-			k.text(x(m.month)-2, base, start, m.words)
+		k.line(pen{dash: "3 2"}, point{x(m.month), top - 1}, point{x(m.month), foot})
+		side := middle
+		switch {
+		case i+1 < len(marks) && x(marks[i+1].month)-x(m.month) < 16:
+			side = end
+		case i > 0 && x(m.month)-x(marks[i-1].month) < 16:
+			side = start
 		}
+		if i == 0 || m.month != marks[i-1].month {
+			k.text(x(m.month), top-3, side, itoa(m.month))
+		}
+		words := "Month " + itoa(m.month) + ": " + m.words
+		says += " " + words + "."
+		at = k.lines(left, at, start, fit(words, right-left-4))
 	}
-	k.h = foot + 18
+	k.h = max(k.h, at-lineHeight+5)
 	return says
 }
 
@@ -153,23 +163,19 @@ func (c *composer) lifeBar(k *canvas, f wear.Forecast) string {
 	low, high := math.Floor(f.Life.Low), math.Ceil(min(f.Life.High, 120))
 	span := max(12, 12*math.Ceil(high/12))
 	x := func(month float64) float64 { return 8 + (lifeRight-8)*month/span }
-	k.rect(x(0), 16, x(low)-x(0), 14, pen{tint: 0.5})
-	k.rect(x(low), 16, x(high)-x(low), 14, pen{})
-	k.hatch(x(low), 16, x(high)-x(low), 14, 5, "")
-	k.text(x(0), 11, start, "it acts")
-	if high > low {
-		k.text(x(high), 11, end, "perhaps")
+	k.rect(x(0), 4, x(low)-x(0), 14, pen{tint: 0.5})
+	k.rect(x(low), 4, x(high)-x(low), 14, pen{})
+	k.hatch(x(low), 4, x(high)-x(low), 14, 5, "")
+	for m := 0.0; m <= span; m += pick[float64](span > 60, 12, 6) {
+		k.line(pen{}, point{x(m), 18}, point{x(m), 22})
+		k.text(x(m), 32, middle, num(m))
 	}
-	for m := 0.0; m <= span; m += pick2(span > 60, 12, 6) {
-		k.line(pen{}, point{x(m), 30}, point{x(m), 34})
-		k.text(x(m), 44, middle, num(m))
-	}
-	k.text(x(span)+2, 56, end, "months from launch")
+	k.text(x(span)+8, 44, end, "months from launch")
 	says := "It acts for " + monthsRange(f.Life) + " from launch."
-	k.h = 60
+	k.h = 48
 	if f.NextHaul.Given() {
 		words := "Paint again from " + f.NextHaul.String()
-		k.text(8, 56, start, words)
+		k.text(8, 44, start, words)
 		says += " " + words + "."
 	}
 	return says

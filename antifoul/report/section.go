@@ -43,13 +43,14 @@ func (c *composer) drawSection(s antifoul.Scheme) {
 		x := &slabs[i]
 		x.tall = max(2.5, x.um*perUm)
 		if x.found && (x.tall > sectionFound || x.um == 0) {
-			x.tall, x.broken = pick2(x.um == 0, 14, sectionFound), true
+			x.tall, x.broken = pick[float64](x.um == 0, 14, sectionFound), true
 		}
 		broken = broken || x.broken
 		says += "; " + join(", ", x.words...)
 	}
-	d := drawing{title: "Section through the coats: " + s.Part, says: says + "." + pick(broken, " A zigzag marks a film that is thicker than drawn, or was not measured.", "")}
-	d.body = c.section(slabs, words, perUm, broken)
+	d := drawing{title: "Section through the coats: " + s.Part + ".", note: "Thickness to scale, water above." + pick(broken, " A zigzag: thicker than drawn, or not measured.", "")}
+	d.says = says + ". " + d.note
+	d.body = c.section(slabs, words, perUm)
 	c.blocks = append(c.blocks, d)
 }
 
@@ -105,7 +106,7 @@ func scale(slabs []slab) float64 {
 }
 
 // section draws slabs with their labels on the right, a scale on the left.
-func (c *composer) section(slabs []slab, material string, perUm float64, broken bool) canvas {
+func (c *composer) section(slabs []slab, material string, perUm float64) canvas {
 	var k canvas
 	tall := 0.0
 	labels := make([][]string, len(slabs))
@@ -164,16 +165,15 @@ func (k *canvas) slab(x slab, y, step float64) {
 	corners := []point{{left, y}, {left, y - x.tall}, {right, y - x.tall}, {right, y}}
 	if step > 0 && !x.found {
 		mid := left + sectionWide*0.45
-		corners = []point{{left, y}, {left, y - x.tall}, {mid, y - x.tall}, {mid + 4, y - x.tall + step}, {right, y - x.tall + step}, {right, y + step}, {mid + 4, y + step}, {mid, y}}
+		corners = []point{{left, y}, {left, y - x.tall}, {mid, y - x.tall}, {mid, y - x.tall + step}, {right, y - x.tall + step}, {right, y + step}, {mid, y + step}, {mid, y}}
 	}
-	k.area(pen{fill: x.fill, tint: pick2(x.fill == "", 0.08, 0)}, corners)
+	k.area(pen{fill: x.fill, tint: pick[float64](x.fill == "", 0.08, 0)}, corners)
 	if x.signal {
 		k.hatch(left, y-x.tall, right-left, x.tall, 6, contrast(x.fill))
 	}
-	line := pen{width: 0.6, dash: "2 2"}
 	for n := 1; n < x.coats; n++ {
 		h := y - x.tall*float64(n)/float64(x.coats)
-		k.coatLine(line, contrast(x.fill), left, right, h, step)
+		k.coatLine(contrast(x.fill), left, right, h, step)
 	}
 	if x.broken {
 		k.zigzag(left, right, y-x.tall/2)
@@ -181,11 +181,11 @@ func (k *canvas) slab(x slab, y, step float64) {
 }
 
 // coatLine parts two coats of one layer, stepped as the layer is.
-func (k *canvas) coatLine(_ pen, colour string, left, right, y, step float64) {
+func (k *canvas) coatLine(colour string, left, right, y, step float64) {
 	d := "M" + num(left) + " " + num(y)
 	if step > 0 {
 		mid := left + sectionWide*0.45
-		d += "L" + num(mid) + " " + num(y) + "L" + num(mid+4) + " " + num(y+step) + "L" + num(right) + " " + num(y+step)
+		d += "L" + num(mid) + " " + num(y) + "L" + num(mid) + " " + num(y+step) + "L" + num(right) + " " + num(y+step)
 	} else {
 		d += "L" + num(right) + " " + num(y)
 	}
@@ -196,7 +196,7 @@ func (k *canvas) coatLine(_ pen, colour string, left, right, y, step float64) {
 func (k *canvas) zigzag(left, right, y float64) {
 	var at []point
 	for i, x := 0, left-4; x <= right+4; i, x = i+1, x+6 {
-		at = append(at, point{x, y + pick2(i%2 == 0, -2.5, 2.5)})
+		at = append(at, point{x, y + pick[float64](i%2 == 0, -2.5, 2.5)})
 	}
 	k.line(pen{width: 2.4}, at...)
 	k.out.WriteString(`<path d="` + outline(at) + `" fill="none" stroke="#ffffff" stroke-width="1.2"/>`)
@@ -283,11 +283,4 @@ func hexDigit(r rune) rune {
 		return r - 'A' + 10
 	}
 	return r - '0'
-}
-
-func pick2(yes bool, a, b float64) float64 {
-	if yes {
-		return a
-	}
-	return b
 }

@@ -18,8 +18,8 @@ type canvas struct {
 
 // Sizes of a drawing, in its own units.
 const (
-	columnWidth = 340.0 // of a drawing that fits a column
-	pageWidth   = 690.0 // of a drawing that takes the width of a page
+	columnWidth = 350.0 // of a drawing that fits a column
+	pageWidth   = 710.0 // of a drawing that takes the width of a page
 	letterSize  = 10.0
 	lineHeight  = 12.0
 	letterWidth = 5.1 // the mean width of a letter, on the safe side for the common upright faces
