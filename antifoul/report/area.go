@@ -23,7 +23,6 @@ func (c *composer) areas() {
 		}
 	}
 	c.table([]string{"Part", "Zone", "Area"}, rows)
-	c.drawSide()
 	w := c.job.Wetted
 	c.say("Whole bottom, with the keel and rudder that are counted in: %s, by: %s.", area(w.Total, c.units), w.Method)
 	low, high := w.Total.Typical, w.Total.Typical
@@ -47,6 +46,7 @@ func (c *composer) areas() {
 		c.list(items)
 	}
 	c.list(slices.Compact(c.findings(w.Findings, finding.Fine)))
+	c.drawSide()
 }
 
 func pick[T any](yes bool, a, b T) T {

@@ -24,7 +24,6 @@ type (
 	drawing struct {
 		title, says string // what it is of, and every fact that it shows
 		note        string // how to read it, under the title; may be empty
-		wide        bool   // it takes the whole width of a page
 		body        canvas
 	}
 )

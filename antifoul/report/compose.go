@@ -133,6 +133,23 @@ func (c *composer) findings(fs finding.List, v finding.Verdict) []string {
 	return out
 }
 
+// under lists findings below a few words. What all of them rest on is said there, once.
+func (c *composer) under(words string, fs []finding.Finding) {
+	if len(fs) == 0 {
+		return
+	}
+	var says, rests []string
+	for _, f := range fs {
+		says, rests = append(says, c.job.Book.Say(f, c.units)), append(rests, c.rests(f))
+	}
+	alike := len(slices.Compact(slices.Clone(rests))) == 1
+	for i := range says {
+		says[i] += pick(alike, "", rests[i])
+	}
+	c.say("%s%s:", words, pick(alike, rests[0], ""))
+	c.list(says)
+}
+
 func (c *composer) colour(key string) string {
 	if key == "" {
 		return "–"

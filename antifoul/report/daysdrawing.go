@@ -16,9 +16,9 @@ import (
 // The plan of days, in units of a drawing.
 const (
 	daysLeft  = 4.0
-	daysRight = pageWidth - 4
+	daysRight = columnWidth - 4
 	daysSky   = 18.0 // the row of weather
-	daysRow   = 12.5
+	daysRow   = 11.8
 )
 
 // wall is the axis of days: each day as wide as the next, from midnight to midnight by the clock of the place.
@@ -53,26 +53,28 @@ func (c *composer) drawDays(turns []antifoul.Turn, p calendar.Calendar) {
 		return
 	}
 	w := c.wall(p)
-	d := drawing{title: "The days of work.", wide: true, says: c.sum(p)}
+	d := drawing{title: "The days of work.", says: c.sum(p)}
 	k := &d.body
-	k.w = pageWidth
+	k.w = columnWidth
 	y := c.daysHead(k, w, p)
 	top := y
 	sky := c.daysWeather(k, w, turns, p, &y)
 	d.note = "Each column is a day. Filled: a coat; hatched: other work; open: the yard's. Line between ticks: its window."
 	if sky != "" {
-		d.note += " Weather, hour by hour of a working day: white go, hatched measure, black no."
+		d.note += " Weather in the working hours of each day, for the coat that is next: empty go, half measure, full no."
 		d.says += " " + sky
 	}
 	var rows []string
+	var bars canvas
 	for _, it := range p.Items {
-		rows = append(rows, c.daysBar(k, w, turns[it.Task], it, &y))
+		rows = append(rows, c.daysBar(&bars, w, turns[it.Task], it, &y))
 	}
 	for i := range w.days + 1 { // weeks
 		if t := w.first.AddDate(0, 0, i); i < w.days && t.Weekday() == time.Monday {
 			k.line(pen{faint: true, width: 0.6}, point{daysLeft + w.wide*float64(i), top}, point{daysLeft + w.wide*float64(i), y})
 		}
 	}
+	k.out = append(k.out, bars.out...) // over the lines
 	k.line(pen{}, point{daysLeft, y}, point{daysLeft + w.wide*float64(w.days), y})
 	k.h = y + 3
 	d.says += " " + strings.Join(rows, "; ") + "."
@@ -166,9 +168,7 @@ func (c *composer) daysWeather(k *canvas, w wall, turns []antifoul.Turn, p calen
 			k.rect(x, *y+1, wide, daysSky-3, pen{tint: 1, width: -1})
 		case v == finding.Ask || c.farOff(at):
 			counts[1]++
-			k.line(pen{width: 0.7}, point{x, *y + daysSky - 2}, point{x + wide, *y + 1})
-			k.line(pen{width: 0.7}, point{x, *y + daysSky/2 - 1}, point{x + wide/2, *y + 1})
-			k.line(pen{width: 0.7}, point{x + wide/2, *y + daysSky - 2}, point{x + wide, *y + daysSky/2})
+			k.rect(x, *y+1+(daysSky-3)/2, wide, (daysSky-3)/2, pen{tint: 1, width: -1})
 		default:
 			counts[0]++
 		}
@@ -197,7 +197,9 @@ func (c *composer) daysBar(k *canvas, w wall, t antifoul.Turn, it calendar.Item,
 	words := sentence(pick(it.Again, "abrade, the window has closed: ", "") + t.Name)
 	coat := len(t.Coats) > 0 && !it.Again
 	if coat {
-		words += " – " + strings.SplitN(c.outlook(it), ";", 2)[0]
+		if outlook, _, _ := strings.Cut(c.outlook(it), ";"); it.Outlook.Air.Given() {
+			words += " – " + outlook
+		}
 	}
 	left, right := w.x(it.Start()), max(w.x(it.End()), w.x(it.Start())+3)
 	from, to := left, right
@@ -234,7 +236,7 @@ func (c *composer) daysBar(k *canvas, w wall, t antifoul.Turn, it calendar.Item,
 		}
 	}
 	k.lines(x, *y+lineHeight-2.5, side, lines)
-	*y += max(daysRow, float64(len(lines))*lineHeight+1)
+	*y += max(daysRow, float64(len(lines))*(lineHeight-0.7)+1)
 	return it.Start().Format("Mon 2 Jan 15:04") + ": " + words + pick(windowAndLast(it) == "", "", " ("+windowAndLast(it)+")")
 }
 

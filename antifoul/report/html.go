@@ -31,7 +31,6 @@ type page struct {
 // section is a second heading with what follows it.
 type section struct {
 	ID, Title string
-	Wide      bool // what follows it directly takes the whole width
 	Nodes     []node
 }
 
@@ -48,7 +47,7 @@ type node struct {
 	Drawing template.HTML
 	Title   string // over the drawing
 	Note    string
-	Wide    bool   // it takes the whole width in print
+	Keep    bool // of a table: it is short enough to stay in one piece
 }
 
 // sheet is a table.
@@ -88,6 +87,9 @@ func (c *composer) renderHTML(w io.Writer, o Options) error {
 	_, err = io.WriteString(w, out.String())
 	return err
 }
+
+// mostKept is how many letters a table may have and not be parted by the end of a column.
+const mostKept = 400
 
 // pageOf sorts blocks into sections. A paragraph that ends in a colon before a table becomes its caption.
 func pageOf(blocks []block) page {
@@ -130,20 +132,18 @@ func pageOf(blocks []block) page {
 					caption = before.text
 				}
 			}
-			*into = append(*into, node{Table: sheetOf(b, caption), Wide: wide(b)})
+			*into = append(*into, node{Table: sheetOf(b, caption), Keep: letters(b.rows) <= mostKept})
 		case drawing:
 			drawn++
-			*into = append(*into, node{Drawing: b.svg(drawn), Title: breakable(b.title), Note: breakable(b.note), Wide: b.wide})
+			*into = append(*into, node{Drawing: b.svg(drawn), Title: breakable(b.title), Note: breakable(b.note)})
 		}
-	}
-	for _, s := range p.Sections {
-		s.Wide = len(s.Nodes) > 0 && s.Nodes[0].Wide
 	}
 	return p
 }
 
-// sheetOf makes a table's cells: the first cell of a row names it.
+// sheetOf makes a table's cells: the first cell of a row names it. A column in which nothing stands is left out.
 func sheetOf(t table, caption string) *sheet {
+	t = withoutEmpty(t)
 	s := &sheet{Caption: breakable(caption)}
 	for i, h := range t.head {
 		class := ""
@@ -165,14 +165,43 @@ func sheetOf(t table, caption string) *sheet {
 	return s
 }
 
+// withoutEmpty is the table without the columns that are empty in every row.
+func withoutEmpty(t table) table {
+	var out table
+	for i, h := range t.head {
+		if longest(t.rows, i) == 0 {
+			continue
+		}
+		out.head = append(out.head, h)
+		for n, r := range t.rows {
+			if n == len(out.rows) {
+				out.rows = append(out.rows, nil)
+			}
+			out.rows[n] = append(out.rows[n], r[i])
+		}
+	}
+	return out
+}
+
 // briefest is how many letters a cell may have and never break.
-const briefest = 21
+const briefest = 12
 
 // longest is the number of letters of the longest cell of a column.
 func longest(rows [][]string, col int) int {
 	n := 0
 	for _, r := range rows {
 		n = max(n, utf8.RuneCountInString(r[col]))
+	}
+	return n
+}
+
+// letters is how many letters a table's cells have.
+func letters(rows [][]string) int {
+	n := 0
+	for _, r := range rows {
+		for _, text := range r {
+			n += utf8.RuneCountInString(text)
+		}
 	}
 	return n
 }
@@ -187,15 +216,6 @@ func numbersOnly(rows [][]string, col int) bool {
 		some = some || r[col] != ""
 	}
 	return some
-}
-
-// wide reports whether a table is too wide for half a page: its columns, each at the width of its longest cell or a short line.
-func wide(t table) bool {
-	sum := 0
-	for i, h := range t.head {
-		sum += min(max(utf8.RuneCountInString(h), longest(t.rows, i)), 28) + 2
-	}
-	return sum > 84
 }
 
 // plain takes out of words what neither a page nor a drawing can hold.

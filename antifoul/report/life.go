@@ -41,9 +41,9 @@ func (c *composer) drawLife(s antifoul.Scheme) {
 			span = max(span, 12*int(math.Ceil(min(z.Months.Typical, lifeMost)/12))+6)
 		}
 		span = min(span, lifeMost)
-		each := columnWidth / float64(len(zones))
+		each := columnWidth / 2.0
 		for i, z := range zones {
-			d.says = join(" ", d.says, c.lifePanel(&d.body, s, z, span, each*float64(i), each*float64(i+1)-4))
+			d.says = join(" ", d.says, c.lifePanel(&d.body, s, z, span, each*float64(i), each*float64(i+1)-4, len(zones) == 1))
 		}
 	}
 	c.blocks = append(c.blocks, d)
@@ -65,13 +65,13 @@ type mark struct {
 
 // marks are those of one zone, in order.
 func (c *composer) marks(s antifoul.Scheme, z wear.ZoneForecast, span int) []mark {
-	shows := or(c.under(s), "the layer below") + " shows"
+	shows := or(c.colourUnder(s), "the layer below") + " shows"
 	var out []mark
 	if low := int(z.Months.Low); low <= span {
-		out = append(out, mark{low, shows + " at the earliest" + pick(z.First.Given(), ", "+z.First.String(), "")})
+		out = append(out, mark{low, shows + " earliest" + pick(z.First.Given(), ", "+z.First.String(), "")})
 	}
 	if typical := int(min(z.Months.Typical, 999)); typical <= span && typical > int(z.Months.Low) {
-		out = append(out, mark{typical, shows + " at typical wear"})
+		out = append(out, mark{typical, shows + " typically"})
 	}
 	if haul := haulMonth(s.Lasts); haul > 0 && haul <= span {
 		out = append(out, mark{haul, "paint again, " + s.Lasts.NextHaul.String()})
@@ -80,8 +80,9 @@ func (c *composer) marks(s antifoul.Scheme, z wear.ZoneForecast, span int) []mar
 	return out
 }
 
-// lifePanel draws one zone between left and right, with its head at the top of the drawing, and says what it shows.
-func (c *composer) lifePanel(k *canvas, s antifoul.Scheme, z wear.ZoneForecast, span int, left, right float64) string {
+// lifePanel draws one zone between left and right, with its head at the top of the drawing, and says what it shows. Alone it has its
+// words at its right.
+func (c *composer) lifePanel(k *canvas, s antifoul.Scheme, z wear.ZoneForecast, span int, left, right float64, alone bool) string {
 	f := s.Lasts
 	says := fmt.Sprintf("%s: %s to %s of working film at launch.", sentence(c.zone(z.Zone)), c.film(z.Film.Low), c.film(z.Film.High))
 	for m := 12; m <= span; m += 12 {
@@ -113,7 +114,10 @@ func (c *composer) lifePanel(k *canvas, s antifoul.Scheme, z wear.ZoneForecast, 
 			k.text(x(m), foot+14, middle, itoa(m)+pick(m == 0, " months", ""))
 		}
 	}
-	at := foot + 2*lineHeight + 3
+	at, legend := foot+2*lineHeight+3, left
+	if alone { // there is room beside it
+		at, legend = top+lineHeight, right+8
+	}
 	marks := c.marks(s, z, span)
 	for i, m := range marks {
 		k.line(pen{dash: "3 2"}, point{x(m.month), top - 1}, point{x(m.month), foot})
@@ -129,14 +133,14 @@ func (c *composer) lifePanel(k *canvas, s antifoul.Scheme, z wear.ZoneForecast, 
 		}
 		words := "Month " + itoa(m.month) + ": " + m.words
 		says += " " + words + "."
-		at = k.lines(left, at, start, fit(words, right-left-4))
+		at = k.lines(legend, at, start, fit(words, right-left-4))
 	}
-	k.h = max(k.h, at-lineHeight+5)
+	k.h = max(k.h, at-lineHeight+5, foot+lineHeight+6)
 	return says
 }
 
-// under is the colour that shows when the working film is gone; empty where none was named.
-func (c *composer) under(s antifoul.Scheme) string {
+// colourUnder is the colour that shows when the working film is gone; empty where none was named.
+func (c *composer) colourUnder(s antifoul.Scheme) string {
 	for i := len(s.Key) - 1; i > 0; i-- {
 		if s.Key[i].Layer.For == compat.Working && s.Key[i-1].Layer.Colour != "" {
 			return c.colour(s.Key[i-1].Layer.Colour)

@@ -3,6 +3,7 @@ package report
 import (
 	"math"
 	"slices"
+	"strings"
 
 	"boatyard.example/bottomwork/antifoul"
 	"boatyard.example/bottomwork/compat"
@@ -11,16 +12,17 @@ import (
 
 // The section through the coats, in units of a drawing.
 const (
-	sectionTall  = 104.0 // of the coats that are put on
-	sectionFound = 26.0  // of a film that stays, at most: a thicker one is broken
+	sectionTall  = 84.0 // of the coats that are put on
+	sectionFound = 22.0  // of a film that stays, at most: a thicker one is broken
 	sectionBase  = 13.0  // of the material, which is not to scale
-	sectionLeft  = 34.0
-	sectionWide  = 92.0
+	sectionLeft  = 30.0
+	sectionWide  = 78.0
 )
 
 // slab is one layer as it is drawn.
 type slab struct {
-	words          []string // its label
+	words          string   // its label
+	says           string   // the same with both systems of units
 	fill           string   // its colour; empty: not reported
 	um             float64  // typical dry film; 0: not measured
 	tall           float64  // as drawn
@@ -46,7 +48,7 @@ func (c *composer) drawSection(s antifoul.Scheme) {
 			x.tall, x.broken = pick[float64](x.um == 0, 14, sectionFound), true
 		}
 		broken = broken || x.broken
-		says += "; " + join(", ", x.words...)
+		says += "; " + x.says
 	}
 	d := drawing{title: "Section through the coats: " + s.Part + ".", note: "Thickness to scale, water above." + pick(broken, " A zigzag: thicker than drawn, or not measured.", "")}
 	d.says = says + ". " + d.note
@@ -82,13 +84,27 @@ func (c *composer) slabs(s antifoul.Scheme) []slab {
 			what = pick(x.coats == 1, "1 working coat", itoa(x.coats)+" working coats")
 		case compat.Found, compat.Undercoat, compat.Signal:
 		}
-		x.words = append(x.words, name, join(": ", what+pick(x.signal, ", the signal", ""), filmOf(l, c.units)))
+		what = name + "; " + what + pick(x.signal, ", the signal", "") + ": "
+		x.words, x.says = what+filmOf(l, c.units), what+filmOf(l, c.units)
+		if l.Film.Low.Given() {
+			x.words = what + c.filmSpan(l.Film)
+		}
 		out = append(out, x)
 	}
 	if !put {
 		return nil // nothing is put on: the table says what is there
 	}
 	return out
+}
+
+// filmSpan is a range of films in the reader's unit alone: the other stands in the table beside the drawing.
+func (c *composer) filmSpan(f quantity.Range[quantity.Film]) string {
+	low, high := f.Low.Float(quantity.Micrometre), f.High.Float(quantity.Micrometre)
+	if low == high {
+		return c.film(low)
+	}
+	unit := " " + strings.Fields(c.film(low))[1]
+	return strings.TrimSuffix(c.film(low), unit) + " to " + c.film(high)
 }
 
 // scale is how many units of the drawing a micrometre takes: what is put on fills its height.
@@ -113,9 +129,7 @@ func (c *composer) section(slabs []slab, material string, perUm float64) canvas 
 	high := make([]float64, len(slabs)) // middle of each label, then its head
 	for i, x := range slabs {
 		tall += x.tall
-		for _, w := range x.words {
-			labels[i] = append(labels[i], fit(w, columnWidth-sectionLeft-sectionWide-20)...)
-		}
+		labels[i] = fit(x.words, columnWidth-sectionLeft-sectionWide-20)
 	}
 	// labels from the top down, none over another
 	at, top := 4.0, 6.0

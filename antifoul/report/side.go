@@ -103,19 +103,20 @@ func (c *composer) hasExtra(s antifoul.Scheme, zone string) bool {
 	})
 }
 
-// placeNumbers numbers the zones that are drawn in the order of their list and gives each number a place over the hull, none on another.
+// placeNumbers numbers the zones that are drawn, from the stern to the bow, gives each number a place over the hull, none on another,
+// and sorts the zones by their numbers, those that are not drawn last.
 func placeNumbers(zones []zoned) {
 	var drawn []*zoned
 	for i := range zones {
 		if zones[i].number > 0 {
 			drawn = append(drawn, &zones[i])
-			zones[i].number = len(drawn)
 			zones[i].label = sideLeft + sideWide*zones[i].at.x
 		}
 	}
 	slices.SortStableFunc(drawn, func(a, b *zoned) int { return int(a.label - b.label) })
 	const apart = 17.0
 	for i, z := range drawn {
+		z.number = i + 1
 		z.label = max(z.label, 9)
 		if i > 0 {
 			z.label = max(z.label, drawn[i-1].label+apart)
@@ -129,6 +130,12 @@ func placeNumbers(zones []zoned) {
 		}
 		z.label = min(z.label, most)
 	}
+	slices.SortStableFunc(zones, func(a, b zoned) int {
+		if a.number == 0 || b.number == 0 {
+			return b.number - a.number
+		}
+		return a.number - b.number
+	})
 }
 
 // outlines draws hull, keel and what is reported of the rest.

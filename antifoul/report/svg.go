@@ -13,15 +13,19 @@ import (
 // above 7.5 points on paper. Lines and letters have the colour of the text around them (currentColor), light on dark as dark on light.
 type canvas struct {
 	w, h float64
-	out  strings.Builder
+	out  ink
 }
+
+// ink is what was drawn so far. It may be copied, which a strings.Builder may not.
+type ink []byte
+
+func (i *ink) WriteString(s string) { *i = append(*i, s...) }
 
 // Sizes of a drawing, in its own units.
 const (
-	columnWidth = 350.0 // of a drawing that fits a column
-	pageWidth   = 710.0 // of a drawing that takes the width of a page
+	columnWidth = 358.0 // of a drawing that fits a column
 	letterSize  = 10.0
-	lineHeight  = 12.0
+	lineHeight  = 11.5
 	letterWidth = 5.1 // the mean width of a letter, on the safe side for the common upright faces
 )
 
@@ -150,7 +154,7 @@ func (c *canvas) bold(x, y float64, a anchor, words string) {
 }
 
 func (c *canvas) words(x, y float64, a anchor, words, more string) {
-	c.out.WriteString(`<text x="` + num(x) + `" y="` + num(y) + `"`)
+	c.out.WriteString(`<text class="t" x="` + num(x) + `" y="` + num(y) + `"`)
 	if a != start {
 		c.out.WriteString(` text-anchor="` + string(a) + `"`)
 	}
@@ -190,7 +194,7 @@ func (d drawing) svg(n int) template.HTML {
 	out.WriteString(`<svg xmlns="http://www.w3.org/2000/svg" role="img" aria-labelledby="` + id + `-title ` + id + `-desc" viewBox="0 0 ` + num(d.body.w) + ` ` + num(d.body.h) +
 		`" width="` + num(d.body.w) + `" height="` + num(d.body.h) + `" font-family="Helvetica, Arial, 'Liberation Sans', sans-serif" font-size="` + num(letterSize) + `" fill="currentColor">`)
 	out.WriteString(`<title id="` + id + `-title">` + quoted(d.title) + `</title><desc id="` + id + `-desc">` + quoted(d.says) + `</desc>`)
-	out.WriteString(d.body.out.String())
+	out.Write(d.body.out)
 	out.WriteString(`</svg>`)
 	return template.HTML(out.String()) //nolint:gosec // every word in it went through quoted, every number through num, every colour through srgb
 }
