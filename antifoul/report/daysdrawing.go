@@ -69,6 +69,7 @@ func (c *composer) drawDays(turns []antifoul.Turn, p calendar.Calendar) {
 	for _, it := range p.Items {
 		rows = append(rows, c.daysBar(&bars, w, turns[it.Task], it, &y))
 	}
+	rows = append(rows, c.daysReady(&bars, w, p, &y)...)
 	for i := range w.days + 1 { // weeks
 		if t := w.first.AddDate(0, 0, i); i < w.days && t.Weekday() == time.Monday {
 			k.line(pen{faint: true, width: 0.6}, point{daysLeft + w.wide*float64(i), top}, point{daysLeft + w.wide*float64(i), y})
@@ -84,8 +85,8 @@ func (c *composer) drawDays(turns []antifoul.Turn, p calendar.Calendar) {
 // wall is the axis from the first day of work to the day on which she may go in.
 func (c *composer) wall(p calendar.Calendar) wall {
 	first, last := midnight(p.Items[0].Start()), p.Items[len(p.Items)-1].End()
-	if p.Ready.After(last) {
-		last = p.Ready
+	if !p.Ready.IsZero() && c.morningOf(p.Ready).After(last) {
+		last = c.morningOf(p.Ready)
 	}
 	if work := c.job.Boat.Work; p.Fits && work.Launch.Given() && !work.LaunchOpen.True() {
 		if at := work.Begins(work.Launch, last.Location()); at.After(last) {
@@ -182,7 +183,7 @@ func (c *composer) daysWeather(k *canvas, w wall, turns []antifoul.Turn, p calen
 		k.text(daysLeft+w.wide*float64(end)+4, *y+daysSky-6, start, "weather not known yet")
 	}
 	*y += daysSky
-	return fmt.Sprintf("By the forecast, of the working hours that it tells of: go %d, measure %d, no %d.", counts[0], counts[1], counts[2])
+	return fmt.Sprintf("By the forecast, of the working hours that it tells of: go %d, measure %d, no %d.", counts[0], counts[1], counts[2]) + pick(end < w.days, " After that the weather is not known yet.", "")
 }
 
 // nextCoat is the first coat of the plan that is not over at the moment; -1 when there is none.
@@ -240,6 +241,29 @@ func (c *composer) daysBar(k *canvas, w wall, t antifoul.Turn, it calendar.Item,
 	return it.Start().Format("Mon 2 Jan 15:04") + ": " + words + pick(windowAndLast(it) == "", "", " ("+windowAndLast(it)+")")
 }
 
+
+// daysReady marks when she may go in, and the launch.
+func (c *composer) daysReady(k *canvas, w wall, p calendar.Calendar, y *float64) []string {
+	var out []string
+	mark := func(at time.Time, full bool, words string) {
+		x, mid := w.x(at), *y+6
+		k.area(pick(full, pen{tint: 1}, pen{}), []point{{x, mid - 4}, {x + 4, mid}, {x, mid + 4}, {x - 4, mid}})
+		if x > (daysLeft+daysRight)/2 {
+			k.text(x-8, mid+3, end, words)
+		} else {
+			k.text(x+8, mid+3, start, words)
+		}
+		*y += daysRow
+		out = append(out, at.Format("Mon 2 Jan 15:04")+": "+words)
+	}
+	if !p.Ready.IsZero() {
+		mark(c.morningOf(p.Ready), false, "She may go in")
+	}
+	if work := c.job.Boat.Work; len(c.launchRow(p)) > 0 {
+		mark(work.Begins(work.Launch, w.first.Location()), true, "Launch")
+	}
+	return out
+}
 
 // srgb is the colour of a key, "#rrggbb"; empty where none is known.
 func (c *composer) srgb(key string) string {

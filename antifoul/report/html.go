@@ -48,6 +48,7 @@ type node struct {
 	Title   string // over the drawing
 	Note    string
 	Keep    bool // of a table: it is short enough to stay in one piece
+	Broad   bool // of a table: it has so many columns that a narrow screen shows a part of it
 }
 
 // sheet is a table.
@@ -132,7 +133,7 @@ func pageOf(blocks []block) page {
 					caption = before.text
 				}
 			}
-			*into = append(*into, node{Table: sheetOf(b, caption), Keep: letters(b.rows) <= mostKept})
+			*into = append(*into, node{Table: sheetOf(b, caption), Broad: len(b.head) > 4, Keep: letters(b.rows) <= mostKept})
 		case drawing:
 			drawn++
 			*into = append(*into, node{Drawing: b.svg(drawn), Title: breakable(b.title), Note: breakable(b.note)})

@@ -52,6 +52,9 @@ func (c *composer) drawSection(s antifoul.Scheme) {
 	}
 	d := drawing{title: "Section through the coats: " + s.Part + ".", note: "Thickness to scale, water above." + pick(broken, " A zigzag: thicker than drawn, or not measured.", "")}
 	d.says = says + ". " + d.note
+	if round, unit, _ := c.barOf(perUm); perUm > 0 {
+		d.says += " The bar on the left is " + num(round) + " " + unit + "."
+	}
 	d.body = c.section(slabs, words, perUm)
 	c.blocks = append(c.blocks, d)
 }
@@ -61,7 +64,10 @@ func (c *composer) slabs(s antifoul.Scheme) []slab {
 	var out []slab
 	put := false
 	for _, l := range s.Stack {
-		x := slab{um: l.Film.Typical.Float(quantity.Micrometre), coats: max(1, l.Coats), found: l.For == compat.Found || l.For == "", partly: l.For == compat.Extra}
+		x := slab{coats: max(1, l.Coats), found: l.For == compat.Found || l.For == "", partly: l.For == compat.Extra}
+		if l.Film.Typical.Given() {
+			x.um = l.Film.Typical.Float(quantity.Micrometre)
+		}
 		x.signal = l.For == compat.Signal || slices.ContainsFunc(s.Key, func(k antifoul.ColourKey) bool {
 			return (k.Shows.Rule == antifoul.RuleShowsSignal || k.Shows.Rule == antifoul.RuleShowsSignalHard) && k.Layer.For == l.For && k.Layer.Coating.Key == l.Coating.Key && k.Layer.Colour == l.Colour
 		})
@@ -143,17 +149,21 @@ func (c *composer) section(slabs []slab, material string, perUm float64) canvas 
 	k.w, k.h = columnWidth, max(foot+sectionBase, at+lineHeight)+6
 	k.base(foot, fit(material, columnWidth-sectionLeft-sectionWide-20), max(at+lineHeight-3, foot+10))
 	y, partly := foot, 0.0
+	var covered []float64 // middles of what later layers lie over
 	for i, x := range slabs {
 		k.slab(x, y, partly)
 		mid := y - x.tall/2
 		if x.partly {
 			partly = x.tall
-			k.line(pen{}, point{sectionLeft + sectionWide*0.45, mid}, point{sectionLeft + sectionWide + 4, mid})
+			covered = append(covered, mid)
 		}
 		label := high[i] + float64(len(labels[i]))*lineHeight/2
 		k.line(pen{}, point{sectionLeft + sectionWide, mid}, point{sectionLeft + sectionWide + 6, mid}, point{sectionLeft + sectionWide + 13, label}, point{sectionLeft + sectionWide + 17, label})
 		k.lines(sectionLeft+sectionWide+20, high[i]+lineHeight-2.5, start, labels[i])
 		y -= x.tall
+	}
+	for _, at := range covered {
+		k.pointer(at)
 	}
 	c.scaleBar(&k, foot, perUm)
 	return k
@@ -194,6 +204,13 @@ func (k *canvas) slab(x slab, y, step float64) {
 	}
 }
 
+// pointer leads from a layer on part of the surface to the edge at which its label begins, dark on a light rim so that it is seen on any
+// colour.
+func (k *canvas) pointer(y float64) {
+	d := `<path d="M` + num(sectionLeft+sectionWide*0.35) + " " + num(y) + "L" + num(sectionLeft+sectionWide) + " " + num(y) + `" fill="none" stroke-linecap="round" stroke="`
+	k.out.WriteString(d + `#ffffff" stroke-width="2.6"/>` + d + `#000000" stroke-width="0.9"/>`)
+}
+
 // coatLine parts two coats of one layer, stepped as the layer is.
 func (k *canvas) coatLine(colour string, left, right, y, step float64) {
 	d := "M" + num(left) + " " + num(y)
@@ -224,23 +241,29 @@ func outline(at []point) string {
 	return d
 }
 
-// scaleBar stands left of the section: a round thickness in the reader's unit.
-func (c *composer) scaleBar(k *canvas, foot, perUm float64) {
-	if perUm <= 0 {
-		return
-	}
-	unit, um := "µm", 1.0
+// barOf is the thickness that the scale bar shows: a round number of the reader's unit, and how long it is drawn.
+func (c *composer) barOf(perUm float64) (round float64, unit string, tall float64) {
+	um := 1.0
+	unit = "µm"
 	if c.units == quantity.US {
 		unit, um = "mil", 25.4
 	}
-	round := 1.0
+	round = 1
 	for _, n := range []float64{1, 2, 5, 10, 20, 50, 100, 200, 500, 1000} {
 		if n*um*perUm <= 60 {
 			round = n
 		}
 	}
-	top := foot - round*um*perUm
-	x := sectionLeft - 6
+	return round, unit, round * um * perUm
+}
+
+// scaleBar stands left of the section.
+func (c *composer) scaleBar(k *canvas, foot, perUm float64) {
+	if perUm <= 0 {
+		return
+	}
+	round, unit, tall := c.barOf(perUm)
+	top, x := foot-tall, sectionLeft-6
 	k.line(pen{width: 1.2}, point{x - 3, top}, point{x + 3, top}, point{x, top}, point{x, foot}, point{x - 3, foot}, point{x + 3, foot})
 	k.text(x-5, (top+foot)/2, end, num(round))
 	k.text(x-5, (top+foot)/2+10, end, unit)

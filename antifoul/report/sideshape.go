@@ -76,7 +76,7 @@ func middleOf(at []point) point {
 func (s shape) spot(zone string) (point, bool) {
 	switch zone {
 	case "flat", "hull":
-		return point{0.7, s.depth(0.7) * 0.62}, true
+		return point{0.83, s.depth(0.83) * 0.76}, true
 	case "waterline":
 		return point{0.36, 0.055}, true
 	case "edges":
