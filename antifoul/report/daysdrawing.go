@@ -241,7 +241,6 @@ func (c *composer) daysBar(k *canvas, w wall, t antifoul.Turn, it calendar.Item,
 	return it.Start().Format("Mon 2 Jan 15:04") + ": " + words + pick(windowAndLast(it) == "", "", " ("+windowAndLast(it)+")")
 }
 
-
 // daysReady marks when she may go in, and the launch.
 func (c *composer) daysReady(k *canvas, w wall, p calendar.Calendar, y *float64) []string {
 	var out []string
@@ -272,4 +271,3 @@ func (c *composer) srgb(key string) string {
 	}
 	return ""
 }
-

@@ -13,19 +13,19 @@ import (
 // The section through the coats, in units of a drawing.
 const (
 	sectionTall  = 84.0 // of the coats that are put on
-	sectionFound = 22.0  // of a film that stays, at most: a thicker one is broken
-	sectionBase  = 13.0  // of the material, which is not to scale
+	sectionFound = 22.0 // of a film that stays, at most: a thicker one is broken
+	sectionBase  = 13.0 // of the material, which is not to scale
 	sectionLeft  = 30.0
 	sectionWide  = 78.0
 )
 
 // slab is one layer as it is drawn.
 type slab struct {
-	words          string   // its label
-	says           string   // the same with both systems of units
-	fill           string   // its colour; empty: not reported
-	um             float64  // typical dry film; 0: not measured
-	tall           float64  // as drawn
+	words          string  // its label
+	says           string  // the same with both systems of units
+	fill           string  // its colour; empty: not reported
+	um             float64 // typical dry film; 0: not measured
+	tall           float64 // as drawn
 	coats          int
 	signal, partly bool // partly: not all over the part
 	broken, found  bool
