@@ -4,6 +4,7 @@ import (
 	_ "embed"
 	"html/template"
 	"io"
+	"slices"
 	"strings"
 	"sync"
 	"unicode/utf8"
@@ -221,6 +222,9 @@ func numbersOnly(rows [][]string, col int) bool {
 
 // plain takes out of words what neither a page nor a drawing can hold.
 func plain(s string) string {
+	if harmless(s) {
+		return s
+	}
 	return strings.Map(func(r rune) rune {
 		if r == 0xFFFE || r == 0xFFFF {
 			return -1
@@ -229,12 +233,28 @@ func plain(s string) string {
 	}, clean(s))
 }
 
+// harmless reports whether words hold nothing but letters and signs of Latin and Greek script, and common punctuation: nearly all do, and
+// a closer look takes longer.
+func harmless(s string) bool {
+	for _, r := range s {
+		switch {
+		case r >= ' ' && r <= '~', r >= 0xA0 && r < 0x600 && r != 0xAD, r >= 0x2010 && r <= 0x2027, r == 0x221A, r == 0x2212:
+		default:
+			return false
+		}
+	}
+	return true
+}
+
 // longWord is how many letters a word may have before it may break anywhere.
 const longWord = 36
 
 // breakable is plain words in which a very long one may break, so that it pushes no table off the page.
 func breakable(s string) string {
 	s = plain(s)
+	if !slices.ContainsFunc(strings.Fields(s), func(word string) bool { return len(word) > longWord }) {
+		return s
+	}
 	var out strings.Builder
 	run := 0
 	for _, r := range s {

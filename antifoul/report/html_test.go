@@ -127,7 +127,7 @@ func pages(t *testing.T, f func(t *testing.T, page *element)) {
 
 // Whoever reads the page with a screen reader, a word processor or a keyboard finds what they need.
 func TestPageIsAccessible(t *testing.T) {
-	pages(t, func(t *testing.T, page *element) {
+	pages(t, func(t *testing.T, page *element) { //nolint:thelper // it is the test
 		html := page.all("html")
 		if len(html) != 1 || html[0].at["lang"] != "en" {
 			t.Error("the language is not said once")
@@ -183,7 +183,7 @@ func TestPageIsAccessible(t *testing.T) {
 
 // The page brings everything along: no script, no style sheet, picture, font or frame from elsewhere.
 func TestPageStandsAlone(t *testing.T) {
-	pages(t, func(t *testing.T, page *element) {
+	pages(t, func(t *testing.T, page *element) { //nolint:thelper // it is the test
 		if n := len(page.all("script", "link", "iframe", "object", "embed", "img", "form", "base", "foreignObject", "image", "use")); n > 0 {
 			t.Errorf("%d elements that fetch or run something", n)
 		}
@@ -198,7 +198,7 @@ func TestPageStandsAlone(t *testing.T) {
 // Each drawing is told in words: a title and a description, which hold every word and number that is lettered in it.
 func TestDrawingsSayWhatTheyShow(t *testing.T) {
 	drawn := 0
-	pages(t, func(t *testing.T, page *element) {
+	pages(t, func(t *testing.T, page *element) { //nolint:thelper // it is the test
 		for _, figure := range page.all("figure") {
 			svg := figure.all("svg")
 			if len(svg) != 1 || svg[0].at["role"] != "img" || len(svg[0].in) < 3 || svg[0].in[0].name != "title" || svg[0].in[1].name != "desc" {
@@ -230,7 +230,7 @@ func TestLetteringHasRoom(t *testing.T) {
 		x1, x2, y float64
 		text      string
 	}
-	pages(t, func(t *testing.T, page *element) {
+	pages(t, func(t *testing.T, page *element) { //nolint:thelper // it is the test
 		for _, svg := range page.all("svg") {
 			view := strings.Fields(svg.at["viewBox"])
 			w, _ := strconv.ParseFloat(view[2], 64)
@@ -279,7 +279,7 @@ func lettered(s string) float64 {
 
 // A drawing holds numbers only where numbers belong.
 func TestDrawingsHoldNumbers(t *testing.T) {
-	pages(t, func(t *testing.T, page *element) {
+	pages(t, func(t *testing.T, page *element) { //nolint:thelper // it is the test
 		for _, svg := range page.all("svg") {
 			for _, r := range svg.all("rect") {
 				for _, a := range []string{"x", "y", "width", "height"} {

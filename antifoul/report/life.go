@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 
 	"boatyard.example/bottomwork/antifoul"
 	"boatyard.example/bottomwork/antifoul/wear"
@@ -84,10 +85,10 @@ func (c *composer) marks(s antifoul.Scheme, z wear.ZoneForecast, span int) []mar
 // words at its right.
 func (c *composer) lifePanel(k *canvas, s antifoul.Scheme, z wear.ZoneForecast, span int, left, right float64, alone bool) string {
 	f := s.Lasts
-	says := fmt.Sprintf("%s: %s to %s of working film at launch.", sentence(c.zone(z.Zone)), c.film(z.Film.Low), c.film(z.Film.High))
+	says := []string{fmt.Sprintf("%s: %s to %s of working film at launch.", sentence(c.zone(z.Zone)), c.film(z.Film.Low), c.film(z.Film.High))}
 	for m := 12; m <= span; m += 12 {
 		if at, ok := f.Left(z.Zone, float64(m)); ok {
-			says += fmt.Sprintf(" After %d months %s to %s are left.", m, c.film(math.Floor(at.Low)), c.film(math.Ceil(at.High)))
+			says = append(says, fmt.Sprintf("After %d months %s to %s are left.", m, c.film(math.Floor(at.Low)), c.film(math.Ceil(at.High))))
 		}
 	}
 	plot := left + lifeAxis
@@ -132,11 +133,11 @@ func (c *composer) lifePanel(k *canvas, s antifoul.Scheme, z wear.ZoneForecast, 
 			k.text(x(m.month), top-3, side, itoa(m.month))
 		}
 		words := "Month " + itoa(m.month) + ": " + m.words
-		says += " " + words + "."
+		says = append(says, words+".")
 		at = k.lines(legend, at, start, fit(words, right-left-4))
 	}
 	k.h = max(k.h, at-lineHeight+5, foot+lineHeight+6)
-	return says
+	return strings.Join(says, " ")
 }
 
 // colourUnder is the colour that shows when the working film is gone; empty where none was named.

@@ -39,7 +39,7 @@ func (c *composer) drawSection(s antifoul.Scheme) {
 	}
 	perUm := scale(slabs)
 	words := c.material(s.Part)
-	says := "Bottom to top, thickness to scale: " + words
+	says := []string{"Bottom to top, thickness to scale: " + words}
 	broken := false
 	for i := range slabs {
 		x := &slabs[i]
@@ -48,10 +48,10 @@ func (c *composer) drawSection(s antifoul.Scheme) {
 			x.tall, x.broken = pick[float64](x.um == 0, 14, sectionFound), true
 		}
 		broken = broken || x.broken
-		says += "; " + x.says
+		says = append(says, x.says)
 	}
 	d := drawing{title: "Section through the coats: " + s.Part + ".", note: "Thickness to scale, water above." + pick(broken, " A zigzag: thicker than drawn, or not measured.", "")}
-	d.says = says + ". " + d.note
+	d.says = strings.Join(says, "; ") + ". " + d.note
 	if round, unit, _ := c.barOf(perUm); perUm > 0 {
 		d.says += " The bar on the left is " + num(round) + " " + unit + "."
 	}
@@ -231,14 +231,6 @@ func (k *canvas) zigzag(left, right, y float64) {
 	}
 	k.line(pen{width: 2.4}, at...)
 	k.out.WriteString(`<path d="` + outline(at) + `" fill="none" stroke="#ffffff" stroke-width="1.2"/>`)
-}
-
-func outline(at []point) string {
-	d := ""
-	for i, q := range at {
-		d += pick(i == 0, "M", "L") + num(q.x) + " " + num(q.y)
-	}
-	return d
 }
 
 // barOf is the thickness that the scale bar shows: a round number of the reader's unit, and how long it is drawn.

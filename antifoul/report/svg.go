@@ -109,11 +109,16 @@ func (c *canvas) path(p pen, closed bool, at []point) {
 	if len(at) == 0 {
 		return
 	}
+	c.out.WriteString(`<path d="` + outline(at) + pick(closed, "Z", "") + `"` + p.attributes() + `/>`)
+}
+
+// outline is points as the data of a path.
+func outline(at []point) string {
 	var d strings.Builder
 	for i, q := range at {
 		d.WriteString(pick(i == 0, "M", "L") + num(q.x) + " " + num(q.y))
 	}
-	c.out.WriteString(`<path d="` + d.String() + pick(closed, "Z", "") + `"` + p.attributes() + `/>`)
+	return d.String()
 }
 
 // hatch fills a rectangle with slanting lines, so many units apart: it is told from its neighbours without any colour. A negative

@@ -98,11 +98,11 @@ func compose(j *antifoul.Job, o *Options) (*composer, error) {
 // render writes the blocks.
 func (c *composer) render(w io.Writer, o Options) error {
 	render := renderText
-	switch o.Format {
-	case Markdown:
-		render = renderMarkdown
-	case HTML:
+	if o.Format == HTML {
 		return c.renderHTML(w, o)
+	}
+	if o.Format == Markdown {
+		render = renderMarkdown
 	}
 	_, err := io.WriteString(w, render(c.blocks))
 	return err
