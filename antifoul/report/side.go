@@ -155,17 +155,16 @@ func (k *canvas) outlines(s shape, at func(point) point, zones []zoned) {
 	k.line(pen{faint: true}, at(point{0, 0}), at(point{-0.02, top}), at(point{1.03, top - 0.08}), at(point{1, 0}))
 	edge := pick(has("edges"), pen{width: 2.4}, pen{})
 	if len(s.keel) > 0 {
-		p := edge
-		p.tint = 0.1
 		if s.board {
-			p = pen{dash: "3 2"}
+			k.area(pen{dash: "3 2"}, all(s.keel))
+		} else {
+			k.area(pen{tint: 0.1, width: -1}, all(s.keel))
+			k.line(edge, all(s.keel)...)
 		}
-		k.area(p, all(s.keel))
 	}
 	if has("rudder") || has("edges") && len(s.rudder) > 0 {
-		p := edge
-		p.tint = 0.1
-		k.area(p, all(s.rudder))
+		k.area(pen{tint: 0.1, width: -1}, all(s.rudder))
+		k.line(edge, all(s.rudder)...)
 	}
 	if has("leg") {
 		l := at(s.leg)
@@ -212,13 +211,16 @@ func (c *composer) drawStands(k *canvas, s shape, at func(point) point) string {
 		k.line(pen{width: 0.7}, p, point{p.x - 4, ground}, p, point{p.x + 4, ground})
 		k.rect(p.x-3, p.y-3, 6, 6, pen{tint: 0.5})
 	}
-	from, to, foot := 0.15, 0.75, s.depth(0.5)
+	from, to, foot := 0.15, 0.75, s.depth
 	if len(s.keel) > 2 && !s.board {
-		from, to, foot = s.keel[1].x, s.keel[2].x, max(s.keel[1].y, s.keel[2].y)
+		a, b := s.keel[1], s.keel[2]
+		from, to = a.x, b.x
+		foot = func(x float64) float64 { return a.y + (b.y-a.y)*(x-a.x)/(b.x-a.x) }
 	}
 	n = min(on.KeelBlocks, mostStood)
 	for i := range n {
-		p := at(point{from + (to-from)*(float64(i)+0.5)/float64(n), foot})
+		x := from + (to-from)*(float64(i)+0.5)/float64(n)
+		p := at(point{x, foot(x)})
 		wide := min(8, sideWide*(to-from)/float64(n)*0.7)
 		k.rect(p.x-wide/2, p.y, wide, ground-p.y, pen{tint: 0.5})
 	}
