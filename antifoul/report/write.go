@@ -20,10 +20,14 @@ const (
 	Text     Format = "text"
 	Markdown Format = "markdown"
 	Calendar Format = "icalendar" // the plan of days alone, for a calendar program (RFC 5545)
+
+	JSON        Format = "json"         // the whole job for programs, whatever Short says; see JobSchema
+	LayersCSV   Format = "csv-layers"   // the layers of each part, zone by zone, for a spreadsheet
+	ShoppingCSV Format = "csv-shopping" // what to buy, for a spreadsheet
 )
 
 // Formats lists the formats.
-func Formats() []Format { return []Format{Text, Markdown, Calendar} }
+func Formats() []Format { return []Format{Text, Markdown, Calendar, JSON, LayersCSV, ShoppingCSV} }
 
 // ParseFormat reads a format's word. The error names the words taken.
 func ParseFormat(s string) (Format, error) {
@@ -51,8 +55,8 @@ func Write(w io.Writer, j *antifoul.Job, o Options) error {
 	switch {
 	case err != nil:
 		return err
-	case o.Format == Calendar:
-		return c.writeCalendar(w)
+	case o.Format.data():
+		return c.writeData(w, o.Format)
 	case o.Short:
 		c.short()
 	default:
@@ -68,7 +72,7 @@ func Morning(w io.Writer, j *antifoul.Job, at time.Time, o Options) error {
 	if err != nil {
 		return err
 	}
-	if o.Format == Calendar {
+	if o.Format.data() {
 		return fmt.Errorf("report: read %q, taken for one morning: %s, %s", o.Format, Text, Markdown)
 	}
 	if err := c.oneMorning(at); err != nil {
