@@ -15,7 +15,6 @@ import (
 type sheet struct {
 	head  []string
 	rows  [][]string
-	units quantity.System
 }
 
 // write writes the sheet, whole or with an error of w.
