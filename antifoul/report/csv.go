@@ -13,8 +13,8 @@ import (
 // without a byte order mark. The unit stands in the heading in square brackets, as in the sheets that a boat file names; numbers have a decimal
 // point and no separator. An empty cell is not known, or has no meaning for its row.
 type sheet struct {
-	head  []string
-	rows  [][]string
+	head []string
+	rows [][]string
 }
 
 // write writes the sheet, whole or with an error of w.

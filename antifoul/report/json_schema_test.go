@@ -204,8 +204,10 @@ func defName(t reflect.Type) string {
 	return strings.ToLower(regexp.MustCompile(`([a-z])([A-Z])`).ReplaceAllString(name, "${1}_$2"))
 }
 
+// amountPattern takes an amount as it is written: "24 months", and "1 month".
 func amountPattern(units []string) string {
-	return "^-?[0-9]+([.][0-9]+)? (" + strings.Join(units, "|") + ")$"
+	pattern := "^-?[0-9]+([.][0-9]+)? (" + strings.Join(units, "|") + ")$"
+	return strings.NewReplacer("months", "months?", "years", "years?").Replace(pattern)
 }
 
 // The schema is that of the types that are encoded. With -update it is written again; then read the difference: a key that is gone, or means
