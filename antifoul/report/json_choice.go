@@ -159,7 +159,7 @@ func (c *composer) outPlace(p antifoul.Place) outPlace {
 		if row, err := c.job.Book.Criterion(k.Key); err == nil {
 			name = row.Name
 		}
-		out.Criteria = append(out.Criteria, outCriterion{k.Key, name, k.Judged, digits(k.Value), digits(k.Points), k.Bars, c.outValue(k.Boat), c.outValue(k.Type), c.outFinding(k.Finding)})
+		out.Criteria = append(out.Criteria, outCriterion{k.Key, name, k.Judged, digits(k.Value), digits(k.Points), k.Bars, outValueOf(k.Boat), outValueOf(k.Type), c.outFinding(k.Finding)})
 	}
 	return out
 }
@@ -182,7 +182,7 @@ func (c *composer) outWay(r compat.Route) *outWay {
 func (c *composer) outChanges(list []antifoul.Change) []outChange {
 	var out []outChange
 	for _, x := range list {
-		out = append(out, outChange{x.Key, c.outValue(x.From), c.outValue(x.To), x.Type, *c.outFinding(x.Finding)})
+		out = append(out, outChange{x.Key, outValueOf(x.From), outValueOf(x.To), x.Type, *c.outFinding(x.Finding)})
 	}
 	return out
 }

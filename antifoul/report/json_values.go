@@ -162,7 +162,7 @@ func (c *composer) outFinding(f finding.Finding) *outFinding {
 	}
 	out := &outFinding{Rule: string(f.Rule), Verdict: verdictWord(f.Verdict.String()), About: f.About, Against: f.Against, Says: c.job.Book.Say(f, c.units)}
 	for _, x := range f.Facts {
-		if v := c.outValue(x.Value); v.v != nil {
+		if v := outValueOf(x.Value); v.v != nil {
 			out.Facts = append(out.Facts, outFact{x.Name, v})
 		}
 	}
@@ -206,7 +206,7 @@ func outSteps(list []finding.Step) []outStep {
 }
 
 // outValue encodes a value of a finding or a criterion; it holds nothing where the value is not given.
-func (c *composer) outValue(v any) outValue {
+func outValueOf(v any) outValue {
 	switch v := v.(type) {
 	case nil:
 		return outValue{}
@@ -237,6 +237,11 @@ func (c *composer) outValue(v any) outValue {
 	case quantity.Range[quantity.Months]:
 		return valueOf(v)
 	case interface {
+		Ends() (low, high quantity.Temperature)
+	}:
+		low, high := v.Ends()
+		return outValue{outRange[quantity.Temperature]{Low: low, High: high}}
+	case interface {
 		Given() bool
 		String() string
 	}: // an amount, money or a date
@@ -245,7 +250,7 @@ func (c *composer) outValue(v any) outValue {
 		}
 		return outValue{}
 	}
-	return outValue{tables.Show(v, c.units)}
+	return outValue{tables.Show(v, quantity.Metric)} // whatever the reader's units: a value is no sentence
 }
 
 func valueOf[A amount](r quantity.Range[A]) outValue {
