@@ -3,6 +3,7 @@ package report_test
 import (
 	"bytes"
 	"encoding/json"
+	"flag"
 	"maps"
 	"os"
 	"path/filepath"
@@ -79,7 +80,7 @@ barrier_film = ["400 um", "450 um", "500 um"]
 		t.Fatal(err)
 	}
 	out := map[string]*antifoul.Job{}
-	for name, text := range map[string]string{"rare": rare, "steel": rareSteel, "wet": rareWet, "quick": rareQuick} {
+	for name, text := range map[string]string{"rare": rare, "rare-steel": rareSteel, "rare-wet": rareWet, "rare-quick": rareQuick} {
 		boat, err := antifoul.ReadBoatWith(book, fstest.MapFS{"boat.toml": {Data: []byte(text)}, "offsets.csv": {Data: []byte(rareOffsets)}, "weather.csv": {Data: []byte(rareWeather)}, "gauge.csv": {Data: []byte("zone,reading [um]\nflat,310\nflat,330\n")}}, "boat.toml")
 		if err != nil {
 			t.Fatal(err)
@@ -401,6 +402,9 @@ func walk(t *testing.T, root, schema map[string]any, def string, v any, seen map
 				continue
 			}
 			seen[def+"."+k] = true
+			if word, is := e.(string); is && strings.HasPrefix(word, "invalid ") {
+				t.Errorf("%s.%s is %q", def, k, word)
+			}
 			walk(t, root, one, def, e, seen)
 		}
 	}
@@ -412,6 +416,9 @@ var never = map[string]string{
 	"mass_range.typical":   "of paint that comes off only the two ends are reckoned",
 }
 
+// documents is a folder for the documents of all boats, so that .ci/schemas can hold them against the schema.
+var documents = flag.String("documents", "", "write the JSON of every boat into this folder")
+
 // Each key of a document stands in the schema, and each key of the schema in the document of some boat.
 func TestJSONKeysAreThoseOfTheSchema(t *testing.T) {
 	var schema map[string]any
@@ -421,8 +428,15 @@ func TestJSONKeysAreThoseOfTheSchema(t *testing.T) {
 	seen := map[string]bool{}
 	jobs := allJobs(t)
 	maps.Copy(jobs, rareJobs(t))
-	for _, j := range jobs {
+	for name, j := range jobs {
 		walk(t, schema, schema, "", decoded(t, j, quantity.Metric), seen)
+		if *documents == "" {
+			continue
+		}
+		file := filepath.Join(*documents, filepath.Base(name)+".json")
+		if err := os.WriteFile(file, []byte(write(t, j, report.Options{Format: report.JSON})), 0o644); err != nil {
+			t.Fatal(err)
+		}
 	}
 	have := func(def string, s map[string]any) {
 		properties, _ := s["properties"].(map[string]any)
@@ -438,6 +452,69 @@ func TestJSONKeysAreThoseOfTheSchema(t *testing.T) {
 	for _, def := range slices.Sorted(maps.Keys(defs)) {
 		if def != "value" {
 			have(def, defs[def].(map[string]any))
+		}
+	}
+}
+
+// The boat in a document has the keys of the boat file: those that differ are listed, and why.
+func TestBoatKeysAreThoseOfTheBoatFile(t *testing.T) {
+	var job, file map[string]any
+	if err := json.Unmarshal([]byte(report.JobSchema()), &job); err != nil {
+		t.Fatal(err)
+	}
+	if err := json.Unmarshal([]byte(antifoul.BoatSchema()), &file); err != nil {
+		t.Fatal(err)
+	}
+	differ := map[string]string{
+		"boat.boat":               "its name stands in the boat, its date is asked_on",
+		"boat.name":               "as above",
+		"boat.hull.girths":        "the stations of the sheet",
+		"boat.hull.offsets":       "likewise",
+		"boat.hull.measured":      "a list, since zones are rows of the tables",
+		"boat.work.forecast":      "how far the sheet reaches",
+		"boat.part.found.coating": "with its name",
+		"boat.gauge.readings":     "how many the sheet has",
+		"boat.part.readings.film": "a range",
+		"boat.part.found.film":    "a range",
+		"boat.record.film":        "a range",
+		"boat.record.look.laid":   "a range",
+	}
+	used := map[string]bool{}
+	var compare func(path string, a, b map[string]any)
+	compare = func(path string, a, b map[string]any) {
+		if ref, ok := a["$ref"].(string); ok {
+			a = job["$defs"].(map[string]any)[strings.TrimPrefix(ref, "#/$defs/")].(map[string]any)
+		}
+		if items, ok := a["items"].(map[string]any); ok && b["items"] != nil {
+			compare(path, items, b["items"].(map[string]any))
+			return
+		}
+		mine, _ := a["properties"].(map[string]any)
+		theirs, _ := b["properties"].(map[string]any)
+		keys := maps.Clone(mine)
+		if keys == nil {
+			keys = map[string]any{}
+		}
+		maps.Copy(keys, theirs)
+		for k := range keys {
+			key := path + "." + k
+			one, okMine := mine[k].(map[string]any)
+			other, okTheirs := theirs[k].(map[string]any)
+			if differ[key] != "" {
+				used[key] = true
+				continue
+			}
+			if !okMine || !okTheirs {
+				t.Errorf("%s: in the document %t, in the boat file %t", key, okMine, okTheirs)
+				continue
+			}
+			compare(key, one, other)
+		}
+	}
+	compare("boat", job["$defs"].(map[string]any)["boat"].(map[string]any), file)
+	for key := range differ {
+		if !used[key] {
+			t.Errorf("%s is no key", key)
 		}
 	}
 }

@@ -1,7 +1,7 @@
 // Command bottomjob reads a boat file and prints what to put on her bottom, why, how much, in what order and how long it lasts.
 //
-//	bottomjob [-boat boat.toml] [-tables folder] [-zone Europe/Copenhagen] [-format text|markdown|icalendar] [-units metric|us]
-//	          [-short] [-morning "2027-04-16 08:00"] [-out file]
+//	bottomjob [-boat boat.toml] [-tables folder] [-zone Europe/Copenhagen] [-units metric|us] [-short]
+//	          [-format text|markdown|icalendar|json|csv-layers|csv-shopping] [-morning "2027-04-16 08:00"] [-out file]
 //
 // Without -boat it runs on an invented demonstration boat. It exits 0 when the report is written, 3 for bad input, 4 when the
 // report is written but on some part nothing may be used.
@@ -88,7 +88,7 @@ func parse(args []string, stderr io.Writer) (flags, error) {
 		f.zone, err = time.LoadLocation(s)
 		return err
 	})
-	set.Func("format", "text, markdown or icalendar (default text); icalendar writes the plan of days", func(s string) (err error) {
+	set.Func("format", "text, markdown, icalendar for the plan of days, json for all of it, csv-layers or csv-shopping (default text)", func(s string) (err error) {
 		f.options.Format, err = report.ParseFormat(s)
 		return err
 	})
