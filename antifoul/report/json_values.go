@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strconv"
 	"time"
 
 	"boatyard.example/bottomwork/compat"
@@ -88,11 +89,11 @@ func numbers(r quantity.Range[float64]) *outNumbers {
 
 // digits rounds to four significant digits.
 func digits(x float64) float64 {
-	if x == 0 {
-		return 0
+	y, err := strconv.ParseFloat(strconv.FormatFloat(x, 'g', 4, 64), 64)
+	if err != nil {
+		return x
 	}
-	scale := math.Pow(10, 3-math.Floor(math.Log10(math.Abs(x))))
-	return math.Round(x*scale) / scale
+	return y
 }
 
 // outFinding is one judgement.
