@@ -207,7 +207,10 @@ var boatFile = []section{
 	{path: "tin.kit", many: sectionsTaken, says: "a kit on sale", keys: object{{"base", aVolume}, {"hardener", aVolume}, {"price", aMoney}, {"batch", aText}}},
 	{path: "tin.store", many: 1000, says: "cans at hand", keys: object{{"size", aVolume}, {"count", whole(1, 1000)}, {"colour", aText}, {"batch", aText}}},
 	{path: "wishes", says: "what the owner would like", keys: object{
-		{"repaint_after", aMonths}, {"biocide", words(antifoul.WishLess, antifoul.WishNone)}, {"racing_finish", aYesNo}, {"top_colour", aText}, {"signal_colour", aText}, {"coating", aText},
+		{"repaint_after", aMonths}, {"reckon_over", aMonths}, {"biocide", words(antifoul.WishLess, antifoul.WishNone)}, {"racing_finish", aYesNo}, {"top_colour", aText}, {"signal_colour", aText}, {"coating", aText},
+	}},
+	{path: "timed", many: sectionsTaken, says: "a patch that was worked on by the clock, by one hand", keys: object{
+		{"part", aText}, {"work", aText}, {"area", aArea}, {"took", aHours}, {"goes", words(antifoul.GoesEasy, antifoul.GoesHard)},
 	}},
 	{path: "gauge", many: sectionsTaken, says: "a survey of a part by a gauge of dry film", keys: object{
 		{"part", aText}, {"instrument", aText}, {"standard", aText}, {"nominal", aFilm}, {"most", aFilm}, {"profile", aText}, {"coating", aText}, {"file", aText},
@@ -338,7 +341,7 @@ func TestBoatSchemaKeys(t *testing.T) {
 		read = append(read, k.key)
 	}
 	read = append(read, wordsOnly...)
-	read = append(read, "use.cleaned_every", "part.electrode")
+	read = append(read, besides...)
 	for _, s := range boatFile {
 		for _, k := range s.keys {
 			have = append(have, s.path+"."+k.key)

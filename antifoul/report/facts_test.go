@@ -12,6 +12,7 @@ import (
 	"testing"
 
 	"boatyard.example/bottomwork/antifoul"
+	"boatyard.example/bottomwork/antifoul/cost"
 	"boatyard.example/bottomwork/antifoul/report"
 	"boatyard.example/bottomwork/compat"
 	"boatyard.example/bottomwork/tables/quantity"
@@ -66,7 +67,7 @@ func unwrapped(text string) string {
 			for k, l := range lines[i:end] {
 				rs := []rune(l)
 				if i+k != at && start < len(rs) {
-					out = append(out, strings.TrimSpace(string(rs[start:min(len(rs), start+len(column))])))
+					out = append(out, "| "+strings.TrimSpace(string(rs[start:min(len(rs), start+len(column))]))) // no heading
 				}
 			}
 			start += len(column) + 2
@@ -133,6 +134,11 @@ func facts(j *antifoul.Job) []fact {
 	for _, s := range j.Schemes {
 		if d := s.Lasts.NextHaul; d.Given() {
 			out = append(out, fact{what: s.Part + ": next haul-out", under: "What the colours will tell, and when", page: []string{"Paint again from " + d.String()}, json: "paint_again_from " + d.String()})
+		}
+	}
+	for by, b := range map[string]cost.Bill{"owner": j.Costs.Owner, "yard": j.Costs.Yard} {
+		if r := b.Net; r.Typical.Given() {
+			out = append(out, fact{what: by + ": sum of the bill", under: "What it comes to", page: []string{r.Typical.Amount().StringFixed(2)}, json: fmt.Sprintf("sum low %s typical %s high %s", r.Low, r.Typical, r.High)})
 		}
 	}
 	for _, k := range j.Cautions {

@@ -28,7 +28,7 @@ type outJob struct {
 	Schema      int              `json:"schema" says:"number of this schema; it rises when a key is removed or changes its meaning"`
 	AskedOn     quantity.Date    `json:"asked_on" says:"the day of the question"`
 	Tables      string           `json:"tables" says:"fingerprint of the reference tables, own tables included"`
-	Units       unitWord         `json:"units" says:"the reader's units, first in every sentence; amounts outside sentences stay as they were written or reckoned"`
+	Units       systemWord       `json:"units" says:"the reader's units, first in every sentence; amounts outside sentences stay as they were written or reckoned"`
 	Boat        outBoat          `json:"boat" says:"the boat as reported, under the keys of the boat file; a sheet stands there as what was read from it"`
 	Assumed     []outAssumed     `json:"assumed,omitempty" says:"what the boat file does not say, and what was taken instead"`
 	Answer      outAnswer        `json:"answer" says:"the whole job in a few lines"`
@@ -40,6 +40,8 @@ type outJob struct {
 	Purchases   []outPurchase    `json:"purchases,omitempty" says:"the paint to buy"`
 	Supplies    []outSupply      `json:"supplies,omitempty" says:"what is used up beside the paint"`
 	Waste       *outWaste        `json:"waste,omitempty" says:"the paint that comes off"`
+	Costs       *outCosts        `json:"costs,omitempty" says:"what it comes to by the prices of own tables; absent without any"`
+	Timed       []outTimed       `json:"timed,omitempty" says:"what patches that were worked on by the clock say"`
 	Work        *outWork         `json:"work,omitempty" says:"the order of work and its hold points"`
 	Places      *outPlaces       `json:"places_under_stands,omitempty" says:"the places where stands, blocks and chains touch"`
 	Days        *outDays         `json:"days,omitempty" says:"the plan of days; absent where the boat file names none"`
@@ -55,8 +57,8 @@ type outJob struct {
 	Limits      []string         `json:"limits" says:"what was not inspected, and for what this holds"`
 }
 
-// unitWord is a system of units.
-type unitWord string
+// systemWord is a system of units.
+type systemWord string
 
 // writeJSON writes the job as one JSON document, indented, with a line break at its end.
 func (c *composer) writeJSON(w io.Writer) error {
@@ -72,9 +74,9 @@ func (c *composer) writeJSON(w io.Writer) error {
 func (c *composer) outJob() outJob {
 	j := c.job
 	out := outJob{
-		Document: jsonDocument, Schema: jsonSchema, AskedOn: j.Boat.On, Tables: j.Book.Fingerprint(), Units: unitWord(c.units.String()),
+		Document: jsonDocument, Schema: jsonSchema, AskedOn: j.Boat.On, Tables: j.Book.Fingerprint(), Units: systemWord(c.units.String()),
 		Boat: c.outBoat(), Answer: c.outAnswer(), OldFilms: c.outOldFilms(), PutOn: c.outPutOn(), Ranking: c.outRankings(), Schemes: c.outSchemes(),
-		Areas: c.outAreas(), Purchases: c.outPurchases(), Supplies: c.outSupplies(), Waste: c.outWaste(), Work: c.outWork(), Places: c.outPlaces(),
+		Areas: c.outAreas(), Purchases: c.outPurchases(), Supplies: c.outSupplies(), Waste: c.outWaste(), Costs: c.outCosts(), Timed: c.outTimed(), Work: c.outWork(), Places: c.outPlaces(),
 		Days: c.outDays(), AfterLaunch: c.outAfterLaunch(), Growth: c.outGrowth(), Metals: c.outMetals(), Law: c.outFindings(c.lawFindings()),
 		Cautions: c.outCautions(), Biocide: c.outBiocides(), OwnTables: c.outOwnCells(), Limits: c.limitItems(),
 	}

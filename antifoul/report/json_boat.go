@@ -11,19 +11,20 @@ import (
 
 // outBoat is the boat as reported, under the keys of the boat file.
 type outBoat struct {
-	Name    string      `json:"name,omitempty" says:"her name"`
-	Hull    outHull     `json:"hull" says:"the size of the bottom"`
-	Part    []outPart   `json:"part" says:"the parts, in the order of the boat file"`
-	Use     outUse      `json:"use" says:"how she is used"`
-	Berth   []outBerth  `json:"berth,omitempty" says:"the places in her life"`
-	Work    outWorkDays `json:"work" says:"who works on her and when"`
-	Paint   outPaint    `json:"paint" says:"how the paint goes on"`
-	Record  []outRecord `json:"record,omitempty" says:"what was seen of earlier films"`
-	Tin     []outTin    `json:"tin,omitempty" says:"what labels and store say of the coatings"`
-	Wishes  outWishes   `json:"wishes" says:"what the owner would like"`
-	Gauge   []outGauge  `json:"gauge,omitempty" says:"surveys by a gauge of dry film"`
-	Comb    []outComb   `json:"comb,omitempty" says:"fresh coats that a wet-film comb read"`
-	UsedFor []outUsed   `json:"used,omitempty" says:"paints whose litres were noted"`
+	Name    string          `json:"name,omitempty" says:"her name"`
+	Hull    outHull         `json:"hull" says:"the size of the bottom"`
+	Part    []outPart       `json:"part" says:"the parts, in the order of the boat file"`
+	Use     outUse          `json:"use" says:"how she is used"`
+	Berth   []outBerth      `json:"berth,omitempty" says:"the places in her life"`
+	Work    outWorkDays     `json:"work" says:"who works on her and when"`
+	Paint   outPaint        `json:"paint" says:"how the paint goes on"`
+	Record  []outRecord     `json:"record,omitempty" says:"what was seen of earlier films"`
+	Tin     []outTin        `json:"tin,omitempty" says:"what labels and store say of the coatings"`
+	Timed   []outTimedPatch `json:"timed,omitempty" says:"patches that were worked on by the clock"`
+	Wishes  outWishes       `json:"wishes" says:"what the owner would like"`
+	Gauge   []outGauge      `json:"gauge,omitempty" says:"surveys by a gauge of dry film"`
+	Comb    []outComb       `json:"comb,omitempty" says:"fresh coats that a wet-film comb read"`
+	UsedFor []outUsed       `json:"used,omitempty" says:"paints whose litres were noted"`
 }
 
 type outHull struct {
@@ -217,11 +218,20 @@ type outStored struct {
 
 type outWishes struct {
 	RepaintAfter  quantity.Months `json:"repaint_after,omitzero" says:"calendar months until the next bottom paint"`
+	ReckonOver    quantity.Months `json:"reckon_over,omitzero" says:"calendar time over which money is reckoned"`
 	Biocide       string          `json:"biocide,omitempty" says:"less or none"`
 	RacingFinish  *bool           `json:"racing_finish,omitempty" says:"whether a racing finish is wanted"`
 	TopColour     string          `json:"top_colour,omitempty" says:"key of a colour"`
 	SignalColour  string          `json:"signal_colour,omitempty" says:"key of a colour"`
 	CoatingWished string          `json:"coating,omitempty" says:"key of a type wanted on the hull"`
+}
+
+type outTimedPatch struct {
+	Part string            `json:"part" says:"name of the part"`
+	Work string            `json:"work" says:"the work that was timed"`
+	Area quantity.Area     `json:"area" says:"of the patch"`
+	Took quantity.Duration `json:"took" says:"time of one hand"`
+	Goes string            `json:"goes,omitempty" says:"an easy place or a hard one"`
 }
 
 type outGauge struct {
@@ -276,8 +286,11 @@ func (c *composer) outBoat() outBoat {
 	for _, t := range x.Tins {
 		out.Tin = append(out.Tin, outTinOf(t))
 	}
+	for _, p := range x.Timed {
+		out.Timed = append(out.Timed, outTimedPatch{p.Part, string(p.Work), p.Area, p.Took, p.Goes})
+	}
 	w := x.Wishes
-	out.Wishes = outWishes{w.RepaintAfter, w.Biocide, yes(w.Racing), w.TopColour, w.SignalColour, w.Coating}
+	out.Wishes = outWishes{w.RepaintAfter, w.ReckonOver, w.Biocide, yes(w.Racing), w.TopColour, w.SignalColour, w.Coating}
 	for _, g := range x.Gauged {
 		out.Gauge = append(out.Gauge, outGauge{g.Part, g.Instrument, g.Standard, g.Nominal, g.Most, g.Profile, g.Coating, g.File, len(g.Readings)})
 	}

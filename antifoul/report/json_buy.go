@@ -131,7 +131,7 @@ func (c *composer) outSupplies() []outSupply {
 	var out []outSupply
 	for _, s := range c.job.Supplies {
 		out = append(out, outSupply{
-			s.Supply.Key, s.Supply.Name, s.Buy, s.Supply.Unit, numbers(s.Uses), numbers(s.Supply.Rate), s.Supply.Per, c.outBases([]finding.Basis{s.Supply.Basis("rate")}),
+			s.Supply.Key, s.Supply.Name, s.Buy, s.Supply.Unit, plainRange(s.Uses), plainRange(s.Supply.Rate), s.Supply.Per, c.outBases([]finding.Basis{s.Supply.Basis("rate")}),
 		})
 	}
 	return out

@@ -169,7 +169,7 @@ func (c *composer) outWay(r compat.Route) *outWay {
 	if r.Findings.Worst() == finding.Forbidden && len(r.Steps) == 0 {
 		return nil
 	}
-	out := &outWay{Steps: outSteps(r.Steps), HoursM2: numbers(r.Effort)}
+	out := &outWay{Steps: outSteps(r.Steps), HoursM2: plainRange(r.Effort)}
 	for _, l := range r.Keeps {
 		out.Keeps = append(out.Keeps, coating(l.Coating))
 	}

@@ -75,7 +75,11 @@ override = true
 reason = "a thicker barrier is asked for"
 barrier_film = ["400 um", "450 um", "500 um"]
 `)}}
-	book, err := tables.Default().With(own)
+	yard, err := tables.Default().With(os.DirFS("../../examples/yard")) // its prices
+	if err != nil {
+		t.Fatal(err)
+	}
+	book, err := yard.With(own)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -214,8 +218,15 @@ coating = "ablative-cuprous-multi"
 coats = 2
 litres = "6 L"
 asked = "50 um"
+[[timed]]
+part = "hull"
+work = "abrade"
+area = "0.5 m2"
+took = "9 min"
+goes = "hard"
 [wishes]
 repaint_after = "24 months"
+reckon_over = "10 years"
 biocide = "less"
 racing_finish = true
 top_colour = "black"

@@ -51,8 +51,9 @@ func (o object) MarshalJSON() ([]byte, error) {
 
 // schemaOf makes the schema of the out types.
 type schemaOf struct {
-	t    *testing.T
-	defs map[string]object
+	t     *testing.T
+	defs  map[string]object
+	types map[string]reflect.Type // of the definitions
 }
 
 // units are the quantities of a document with their units.
@@ -94,7 +95,7 @@ func closed() map[reflect.Type]object {
 		reflect.TypeFor[tierWord]():    words(tiers),
 		reflect.TypeFor[basisWord]():   words(kinds),
 		reflect.TypeFor[roleWord]():    words(roles),
-		reflect.TypeFor[unitWord]():    words([]string{quantity.Metric.String(), quantity.US.String()}),
+		reflect.TypeFor[systemWord]():  words([]string{quantity.Metric.String(), quantity.US.String()}),
 		reflect.TypeFor[momentWord](): {
 			{"type", "string"},
 			{"pattern", `^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}(Z|[+-][0-9]{2}:[0-9]{2})?$`},
@@ -115,7 +116,12 @@ func closed() map[reflect.Type]object {
 
 var numberOrText = object{{"type", []string{"string", "number"}}}
 
-func (s schemaOf) ref(name string, def object) object {
+// ref is a reference to the definition of a type, which no other type may have.
+func (s schemaOf) ref(t reflect.Type, name string, def object) object {
+	if other := s.types[name]; other != nil && other != t {
+		s.t.Errorf("%s and %s are both called %s", t, other, name)
+	}
+	s.types[name] = t
 	s.defs[name] = def
 	return object{{"$ref", "#/$defs/" + name}}
 }
@@ -123,16 +129,18 @@ func (s schemaOf) ref(name string, def object) object {
 // of is the schema of a Go type.
 func (s schemaOf) of(t reflect.Type) object {
 	if u, ok := units[t]; ok {
-		return s.ref(u.name, object{{"type", "string"}, {"pattern", amountPattern(u.units)}, {"description", "an amount in " + strings.Join(u.units, ", ")}})
+		return s.ref(t, u.name, object{{"type", "string"}, {"pattern", amountPattern(u.units)}, {"description", "an amount in " + strings.Join(u.units, ", ")}})
 	}
 	if def, ok := closed()[t]; ok {
-		return s.ref(defName(t), def)
+		return s.ref(t, defName(t), def)
 	}
 	switch t {
+	case reflect.TypeFor[json.Number]():
+		return object{{"type", "number"}}
 	case reflect.TypeFor[quantity.Date]():
-		return s.ref("date", object{{"type", "string"}, {"format", "date"}, {"pattern", "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"}})
+		return s.ref(t, "date", object{{"type", "string"}, {"format", "date"}, {"pattern", "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"}})
 	case reflect.TypeFor[quantity.Money]():
-		return s.ref("money", object{{"type", "string"}, {"pattern", "^-?[0-9]+([.][0-9]+)? [A-Z]{3}$"}, {"description", "an amount and a currency"}})
+		return s.ref(t, "money", object{{"type", "string"}, {"pattern", "^-?[0-9]+([.][0-9]+)? [A-Z]{3}$"}, {"description", "an amount and a currency"}})
 	}
 	switch t.Kind() {
 	case reflect.Pointer:
@@ -152,12 +160,14 @@ func (s schemaOf) of(t reflect.Type) object {
 	case reflect.Struct:
 		name := defName(t)
 		if strings.HasPrefix(t.Name(), "outRange[") {
-			name = units[t.Field(0).Type].name + "_range"
+			if name = units[t.Field(0).Type].name + "_range"; t.Field(0).Type == reflect.TypeFor[quantity.Money]() {
+				name = "money_range"
+			}
 		}
-		if _, known := s.defs[name]; known {
+		if s.types[name] == t {
 			return object{{"$ref", "#/$defs/" + name}}
 		}
-		return s.ref(name, s.object(t))
+		return s.ref(t, name, s.object(t))
 	default:
 		s.t.Fatalf("no schema for %s", t)
 		return nil
@@ -213,7 +223,7 @@ func amountPattern(units []string) string {
 // The schema is that of the types that are encoded. With -update it is written again; then read the difference: a key that is gone, or means
 // something else, is a new schema number.
 func TestJobSchemaIsOfTheTypes(t *testing.T) {
-	s := schemaOf{t, map[string]object{}}
+	s := schemaOf{t, map[string]object{}, map[string]reflect.Type{}}
 	root := s.object(reflect.TypeFor[outJob]())
 	out := object{
 		{"$schema", "https://json-schema.org/draft/2020-12/schema"},

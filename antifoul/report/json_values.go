@@ -77,8 +77,8 @@ type outNumbers struct {
 	High    float64 `json:"high"`
 }
 
-// numbers rounds a range to four digits; nil when one of them is none.
-func numbers(r quantity.Range[float64]) *outNumbers {
+// plainRange rounds a range to four digits; nil when one of them is none.
+func plainRange(r quantity.Range[float64]) *outNumbers {
 	for _, x := range []float64{r.Low, r.Typical, r.High} {
 		if math.IsNaN(x) || math.IsInf(x, 0) {
 			return nil
@@ -219,7 +219,7 @@ func outValueOf(v any) outValue {
 		}
 		return outValue{digits(v)}
 	case quantity.Range[float64]:
-		if n := numbers(v); n != nil {
+		if n := plainRange(v); n != nil {
 			return outValue{n}
 		}
 		return outValue{}

@@ -35,7 +35,7 @@ func (c *composer) outGrowth() *outGrowth {
 		return out
 	}
 	for _, x := range g.Costs {
-		out.Grades = append(out.Grades, outGrade{x.Grade.Key, x.Grade.Name, x.Grade.Rating, x.Grade.Ks, numbers(x.Friction), ranged(x.Resistance), ranged(x.Power), c.outFindings(x.Findings)})
+		out.Grades = append(out.Grades, outGrade{x.Grade.Key, x.Grade.Name, x.Grade.Rating, x.Grade.Ks, plainRange(x.Friction), ranged(x.Resistance), ranged(x.Power), c.outFindings(x.Findings)})
 	}
 	return out
 }
@@ -128,7 +128,7 @@ func (c *composer) outReleases(x *outBiocide, g biocidal, season float64) {
 			return
 		}
 		for _, h := range in.Held {
-			x.Substances = append(x.Substances, outSubstance{Name: h.Name, Held: numbers(h.UgCm2)})
+			x.Substances = append(x.Substances, outSubstance{Name: h.Name, Held: plainRange(h.UgCm2)})
 		}
 		x.Findings = c.outFindings(in.Findings)
 		return
@@ -147,7 +147,7 @@ func (c *composer) outReleases(x *outBiocide, g biocidal, season float64) {
 		if r.Metal && !r.Element { // its copper is counted in all of it
 			continue
 		}
-		s := outSubstance{Name: r.Name, Held: numbers(r.UgCm2), Short: outReleaseOf(short, i, g.area, season)}
+		s := outSubstance{Name: r.Name, Held: plainRange(r.UgCm2), Short: outReleaseOf(short, i, g.area, season)}
 		if g.life.High > g.life.Low {
 			s.Long = outReleaseOf(long, i, g.area, season)
 		}
@@ -162,8 +162,8 @@ func outReleaseOf(r leach.Rate, i int, area quantity.Range[quantity.Area], seaso
 		if err != nil {
 			return nil
 		}
-		return numbers(g)
+		return plainRange(g)
 	}
 	x := r.Releases[i]
-	return &outRelease{digits(r.Months), numbers(x.Raw), numbers(x.Corrected), grams(x.Raw), grams(x.Corrected)}
+	return &outRelease{digits(r.Months), plainRange(x.Raw), plainRange(x.Corrected), grams(x.Raw), grams(x.Corrected)}
 }

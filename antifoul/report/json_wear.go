@@ -46,7 +46,7 @@ func (c *composer) outForecast(s antifoul.Scheme) *outForecast {
 	}
 	out := &outForecast{OwnRecord: f.Own != nil, Lasts: months(f.Life), Launch: f.Launch, PaintFrom: f.NextHaul}
 	if f.Coating.Wears() {
-		out.Wear = numbers(f.Rate)
+		out.Wear = plainRange(f.Rate)
 	}
 	if z, ok := f.First(); ok {
 		out.LookFirst = &outName{z.Zone, c.zone(z.Zone)}
@@ -56,7 +56,7 @@ func (c *composer) outForecast(s antifoul.Scheme) *outForecast {
 			break
 		}
 		out.Zones = append(out.Zones, outZoneForecast{
-			Zone: outName{z.Zone, c.zone(z.Zone)}, Film: near(z.Film, quantity.Micrometre, quantity.Nearest), Times: numbers(z.Wear), Lasts: months(z.Months), From: z.First, Left: leftOf(f, z.Zone),
+			Zone: outName{z.Zone, c.zone(z.Zone)}, Film: near(z.Film, quantity.Micrometre, quantity.Nearest), Times: plainRange(z.Wear), Lasts: months(z.Months), From: z.First, Left: leftOf(f, z.Zone),
 		})
 	}
 	if f.Own != nil {
