@@ -40,7 +40,7 @@ func pastOf(b *tables.Book, boat Boat) map[string]past {
 			where = at.Name
 		}
 		f := finding.Finding{
-			Rule: RulePastSoFar, About: name, Basis: []finding.Basis{p.Basis("outcome")},
+			Rule: RulePastSoFar, Verdict: finding.Fine, About: name, Basis: []finding.Basis{p.Basis("outcome")},
 			Facts: facts(fact("months", p.Months), fact("place", where), fact("boats", p.Boats), fact("wished", months(wished))),
 		}
 		seen := out[p.Coating]

@@ -64,7 +64,7 @@ func TestWhatHeldHereComesFirst(t *testing.T) {
 			t.Errorf("%s was seen to hold at %s; first is %s, rank %d", other.Coating.Key, where, first.Coating.Key, first.Rank)
 			continue
 		}
-		if f := first.Reasons()[0]; f.Rule != antifoul.RulePastHeld || f.Basis[0].Source != "yard's log" {
+		if f := first.Reasons()[0]; f.Rule != antifoul.RulePastHeld || f.Verdict != finding.Fine || f.Basis[0].Source != "yard's log" {
 			t.Errorf("the first reason is %v", f)
 		}
 		if why := first.Why(); !strings.HasPrefix(why, "It held growth off for 24 months on boats kept in these waters (") || !strings.Contains(why, "boats seen: 2") {

@@ -3,7 +3,6 @@ package compat
 import (
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
-	"boatyard.example/bottomwork/tables/quantity"
 )
 
 // Beside judges the hull's coating against the parts that it ends beside: one finding for each neighbour, and one when there is none.
@@ -46,7 +45,7 @@ func beside(b *tables.Book, hull *tables.Coating, n *Part) finding.Finding {
 	switch hull.Biocide {
 	case tables.CuprousOxide, tables.UnknownBiocide, tables.Organotin:
 		f.Rule, f.Verdict = ruleBesideStrip, finding.Needs
-		f.Facts = []finding.Fact{{Name: "gap", Value: gap{z.Gap}}}
+		f.Facts = []finding.Fact{{Name: "gap", Value: z.Gap}}
 		f.First = []finding.Step{{Do: finding.Barrier, Coating: m.With, Film: m.Film}}
 	case tables.MetallicCopper:
 		f.Rule, f.Verdict = ruleBesideMetallic, finding.Ask
@@ -55,11 +54,3 @@ func beside(b *tables.Book, hull *tables.Coating, n *Part) finding.Finding {
 	}
 	return f
 }
-
-// gap is a range of widths that prints as one.
-type gap struct {
-	quantity.Range[quantity.Length]
-}
-
-// Show returns the range for a reader of the system.
-func (g gap) Show(s quantity.System) string { return quantity.ShowRange(g.Range, s) }

@@ -13,10 +13,22 @@ import (
 
 // law tells what the law screen found, for the chosen types and for what is on the boat.
 func (c *composer) law() {
-	var items []string
+	items := c.findings(c.lawFindings(), finding.Fine)
+	if len(items) == 0 {
+		return
+	}
+	c.head(2, "Law")
+	c.list(items)
+	c.say("No legal advice: laws move. Check the rule in force where she is painted, kept and cleaned; the label of the tin decides who may apply it.")
+}
+
+// lawFindings are what the law screen found, each statement once.
+func (c *composer) lawFindings() finding.List {
+	var out finding.List
+	var said []string
 	add := func(f finding.Finding) {
-		if text := c.finding(f); !slices.Contains(items, text) {
-			items = append(items, text)
+		if text := c.job.Book.Say(f, c.units); !slices.Contains(said, text) {
+			said, out = append(said, text), append(out, f)
 		}
 	}
 	for _, s := range c.job.Schemes {
@@ -35,12 +47,7 @@ func (c *composer) law() {
 			add(f)
 		}
 	}
-	if len(items) == 0 {
-		return
-	}
-	c.head(2, "Law")
-	c.list(items)
-	c.say("No legal advice: laws move. Check the rule in force where she is painted, kept and cleaned; the label of the tin decides who may apply it.")
+	return out
 }
 
 // basis lists what the report rests on: sources by number, doubts, own tables and overrides.
@@ -81,13 +88,17 @@ func (c *composer) basis() {
 // limits says what was not looked at.
 func (c *composer) limits() {
 	c.head(2, "Not inspected")
+	c.list(c.limitItems())
+}
+
+// limitItems are what was not inspected, and for what the report holds.
+func (c *composer) limitItems() []string {
 	items := []string{
 		"This is worked out from a boat file, by a program that has not seen the boat; what the file reports, readings and all, is taken as reported.",
 		"Structure, blisters, corrosion under paint, fastenings, running gear and everything above the paint line were not looked at.",
 		"No opinion is given on how long anything lasts beyond the ranges stated. This report holds for the day on which it was asked and for the tables named at the top.",
 	}
-	items = append(items, c.unmeasured()...)
-	c.list(items)
+	return append(items, c.unmeasured()...)
 }
 
 // unmeasured names the parts with films of no measured thickness, and which gauge could read there.

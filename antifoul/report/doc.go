@@ -1,7 +1,8 @@
 // Package report answers one question: how is a job told?
 //
-// Write turns an antifoul.Job into a report in text, Markdown or HTML, long for a surveyor or short for the shed wall. All words of a
-// report are made here and from the rule rows of the book; the packages below hold values only.
+// Write turns an antifoul.Job into a report in text, Markdown or HTML, long for a surveyor or short for the shed wall, and into data for programs: one JSON
+// document with all of it, sheets of the layers and of what to buy, a calendar. All words of a report are made here and from the rule rows of the book;
+// the packages below hold values only.
 //
 //	err := report.Write(os.Stdout, job, report.Options{Format: report.Markdown, Units: quantity.Metric})
 //

@@ -43,7 +43,7 @@ type node struct {
 	Items   []string
 	Ordered bool
 	RunOn   bool // of a list: its items run on in print
-	Table   *sheet
+	Table   *grid
 	Pairs   [][2]string
 	Drawing template.HTML
 	Title   string // over the drawing
@@ -52,8 +52,8 @@ type node struct {
 	Broad   bool // of a table: it has so many columns that a narrow screen shows a part of it
 }
 
-// sheet is a table.
-type sheet struct {
+// grid is a table.
+type grid struct {
 	Caption string
 	Head    []column
 	Rows    [][]cell
@@ -144,9 +144,9 @@ func pageOf(blocks []block) page {
 }
 
 // sheetOf makes a table's cells: the first cell of a row names it. A column in which nothing stands is left out.
-func sheetOf(t table, caption string) *sheet {
+func sheetOf(t table, caption string) *grid {
 	t = withoutEmpty(t)
-	s := &sheet{Caption: breakable(caption)}
+	s := &grid{Caption: breakable(caption)}
 	for i, h := range t.head {
 		class := ""
 		switch {

@@ -297,12 +297,6 @@ func TestDrawingsHoldNumbers(t *testing.T) {
 	})
 }
 
-// hostile names are what a boat file may hold.
-var hostile = []string{
-	"<script>alert(1)</script>", `"><svg onload=alert(1)>`, "'};</style><script>x</script>", "]]> &amp; &lt; <!-- --> <?x?>", "\u202etxt.exe\u2066", "שלום עולם", "line\nbreak\r\n## two",
-	"bell\a\x00\x1b[31mend\ufffe\uffff", "bad utf-8 \xff\xfe", strings.Repeat("long ", 2000), strings.Repeat("x", 10000), "{{.}} ${x} `y`", "\\0022 \\3c",
-}
-
 // Words from outside are words, wherever they stand: the page has the same elements as with a plain name.
 func TestHostileNamesInPage(t *testing.T) {
 	named := func(name string) func(b *antifoul.Boat) {

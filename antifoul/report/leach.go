@@ -151,9 +151,20 @@ func (c *composer) released(r leach.Rate, i int, area quantity.Range[quantity.Ar
 	return []string{sentence(x.Name), afloat(r.Months), fromTo(x.Raw), fromTo(x.Corrected), grams(x.Raw), grams(x.Corrected)}
 }
 
-// limitsOfRelease holds the means beside each limit of the laws, the longer life only where it says something else.
+// limitsOfRelease holds the means beside each limit of the laws.
 func (c *composer) limitsOfRelease(short, long leach.Rate, law finding.List) {
 	var told []string
+	for _, text := range c.findings(againstLimits(short, long, law), finding.Fine) {
+		if !slices.Contains(told, text) {
+			told = append(told, text)
+			c.say("%s", text)
+		}
+	}
+}
+
+// againstLimits holds the means beside each limit of the laws, the longer life only where it says something else.
+func againstLimits(short, long leach.Rate, law finding.List) finding.List {
+	var out finding.List
 	for _, f := range law {
 		limit, ok := leach.CapOf(f)
 		if !ok {
@@ -163,13 +174,9 @@ func (c *composer) limitsOfRelease(short, long leach.Rate, law finding.List) {
 		if more := leach.Against(long, limit); more[0].Rule != said[0].Rule {
 			said = append(said, more...)
 		}
-		for _, text := range c.findings(said, finding.Fine) {
-			if !slices.Contains(told, text) {
-				told = append(told, text)
-				c.say("%s", text)
-			}
-		}
+		out = append(out, said...)
 	}
+	return out
 }
 
 // afloat says months to a tenth.

@@ -25,8 +25,8 @@ func Log(w io.Writer, j *antifoul.Job, l antifoul.Logged, o Options) error {
 	if err != nil {
 		return err
 	}
-	if o.Format == Calendar {
-		return fmt.Errorf("report: read %q, taken for a job log: %s, %s", o.Format, Text, Markdown)
+	if o.Format.data() {
+		return fmt.Errorf("report: read %q, taken for a job log: %s, %s, %s", o.Format, Text, Markdown, HTML)
 	}
 	c.log(l)
 	return c.render(w, o)

@@ -14,6 +14,9 @@ import (
 	"boatyard.example/bottomwork/tables/quantity"
 )
 
+// lookFirst comes before the first task.
+const lookFirst = "Look at what is not paint while she is dry: anodes, skin fittings, bearings, rudder and propeller."
+
 // order tells the work in its order, with the points at which it stops until something is right.
 func (c *composer) order() {
 	if len(c.job.Order) == 0 {
@@ -24,7 +27,7 @@ func (c *composer) order() {
 	for _, t := range c.job.Order {
 		items = append(items, c.task(t))
 	}
-	items = append([]string{"Look at what is not paint while she is dry: anodes, skin fittings, bearings, rudder and propeller."}, items...)
+	items = append([]string{lookFirst}, items...)
 	items = append(items, c.closing()...)
 	c.blocks = append(c.blocks, bullets{items: items, numbered: true})
 	days := c.job.Boat.Work.Hours(c.job.Hours)

@@ -13,9 +13,9 @@ const width = 100
 func clean(s string) string {
 	return strings.Map(func(r rune) rune {
 		switch {
-		case r == '\n' || r == '\t' || r == '\r':
+		case r == '\n' || r == '\t' || r == '\r' || r == '\u2028' || r == '\u2029': // the last two end lines and paragraphs
 			return ' '
-		case unicode.IsControl(r), unicode.In(r, unicode.Cf):
+		case !unicode.IsPrint(r) && !unicode.Is(unicode.Zs, r): // controls, marks of direction, what is no character
 			return -1
 		}
 		return r

@@ -21,10 +21,16 @@ const (
 	Markdown Format = "markdown"
 	HTML     Format = "html"      // one page with drawings, for a screen, a printer or a word processor
 	Calendar Format = "icalendar" // the plan of days alone, for a calendar program (RFC 5545)
+
+	JSON        Format = "json"         // the whole job for programs, whatever Short says; see JobSchema
+	LayersCSV   Format = "csv-layers"   // the layers of each part, zone by zone, for a spreadsheet
+	ShoppingCSV Format = "csv-shopping" // what to buy, for a spreadsheet
 )
 
 // Formats lists the formats.
-func Formats() []Format { return []Format{Text, Markdown, HTML, Calendar} }
+func Formats() []Format {
+	return []Format{Text, Markdown, HTML, Calendar, JSON, LayersCSV, ShoppingCSV}
+}
 
 // ParseFormat reads a format's word. The error names the words taken.
 func ParseFormat(s string) (Format, error) {
@@ -52,8 +58,8 @@ func Write(w io.Writer, j *antifoul.Job, o Options) error {
 	switch {
 	case err != nil:
 		return err
-	case o.Format == Calendar:
-		return c.writeCalendar(w)
+	case o.Format.data():
+		return c.writeData(w, o.Format)
 	case o.Short:
 		c.short()
 	default:
@@ -69,7 +75,7 @@ func Morning(w io.Writer, j *antifoul.Job, at time.Time, o Options) error {
 	if err != nil {
 		return err
 	}
-	if o.Format == Calendar {
+	if o.Format.data() {
 		return fmt.Errorf("report: read %q, taken for one morning: %s, %s, %s", o.Format, Text, Markdown, HTML)
 	}
 	if err := c.oneMorning(at); err != nil {

@@ -11,6 +11,9 @@ type between struct{ low, high quantity.Temperature }
 // Show writes both ends for a reader of the system.
 func (b between) Show(s quantity.System) string { return b.low.Show(s) + " to " + b.high.Show(s) }
 
+// Ends are the two, for who wants them as values.
+func (b between) Ends() (low, high quantity.Temperature) { return b.low, b.high }
+
 // surface is the temperature of a surface: one number where it was measured, from where to where it lies where not.
 func surface(s span) finding.Fact {
 	if s.low == s.high {

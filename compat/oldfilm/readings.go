@@ -59,7 +59,7 @@ func (r Readings) all() []reading {
 	class("adhesion", r.Adhesion)
 	share("alligatored", r.Alligatored)
 	if r.Film.Low.Given() {
-		out = append(out, reading{"film", filmRange{r.Film}, r.Film.Low.Float(quantity.Micrometre), r.Film.High.Float(quantity.Micrometre)})
+		out = append(out, reading{"film", r.Film, r.Film.Low.Float(quantity.Micrometre), r.Film.High.Float(quantity.Micrometre)})
 	}
 	class("blisters", r.Blisters)
 	class("rust", r.Rust)
@@ -86,23 +86,12 @@ func (r Readings) Check(b *tables.Book) finding.Faults {
 	for _, x := range r.all() {
 		t, err := b.Threshold(x.key)
 		if err != nil {
-			bad(finding.ErrMissing, x.key, fmt.Sprint(x.shown), "a row of the threshold table with this key")
+			bad(finding.ErrMissing, x.key, tables.Show(x.shown, quantity.Metric), "a row of the threshold table with this key")
 			continue
 		}
 		if x.better < t.Least || x.worse > t.Most {
-			bad(finding.ErrImpossible, x.key, fmt.Sprint(x.shown), fmt.Sprintf("a reading from %g to %g %s", t.Least, t.Most, t.Unit))
+			bad(finding.ErrImpossible, x.key, tables.Show(x.shown, quantity.Metric), fmt.Sprintf("a reading from %g to %g %s", t.Least, t.Most, t.Unit))
 		}
 	}
 	return fs
 }
-
-// filmRange is a range of films that prints as one.
-type filmRange struct {
-	quantity.Range[quantity.Film]
-}
-
-// Show returns the range for a reader of the system.
-func (f filmRange) Show(s quantity.System) string { return quantity.ShowRange(f.Range, s) }
-
-// String returns the range in metric units.
-func (f filmRange) String() string { return f.Show(quantity.Metric) }

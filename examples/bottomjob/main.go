@@ -1,7 +1,7 @@
 // Command bottomjob reads a boat file and prints what to put on her bottom, why, how much, in what order and how long it lasts.
 //
-//	bottomjob [-boat boat.toml] [-tables folder] [-zone Europe/Copenhagen] [-format text|markdown|html|icalendar] [-units metric|us]
-//	          [-short] [-morning "2027-04-16 08:00"] [-out file]
+//	bottomjob [-boat boat.toml] [-tables folder] [-zone Europe/Copenhagen] [-units metric|us] [-short]
+//	          [-format text|markdown|html|icalendar|json|csv-layers|csv-shopping] [-morning "2027-04-16 08:00"] [-out file]
 //	bottomjob -boat boat.toml -log job-log.toml [-now "2027-04-17 09:00"] [-passport next.toml] [-zone …] [-tables …] [-format …] [-units …] [-out file]
 //
 // With -log it prints the job as it was done, held against the plan, and with -passport it writes the boat file for the next haul-out.
@@ -101,7 +101,7 @@ func parse(args []string, stderr io.Writer) (flags, error) {
 		f.zone, err = time.LoadLocation(s)
 		return err
 	})
-	set.Func("format", "text, markdown, html or icalendar (default text); html is one page with drawings, to look at or to print, icalendar the plan of days", func(s string) (err error) {
+	set.Func("format", "text, markdown, html for one page with drawings, icalendar for the plan of days, json for all of it, csv-layers or csv-shopping (default text)", func(s string) (err error) {
 		f.options.Format, err = report.ParseFormat(s)
 		return err
 	})

@@ -2,6 +2,7 @@ package main
 
 import (
 	"bytes"
+	"encoding/json"
 	"errors"
 	"flag"
 	"os"
@@ -84,6 +85,8 @@ func TestReports(t *testing.T) {
 		{"trailer.txt", []string{"-boat", boats + "trailer.toml"}, exitDone},
 		{"late.txt", []string{"-boat", boats + "late.toml"}, exitDone},
 		{"late.ics", []string{"-boat", boats + "late.toml", "-format", "icalendar", "-zone", "Europe/London"}, exitDone},
+		{"demo-layers.csv", []string{"-format", "csv-layers"}, exitDone},
+		{"demo-shopping.csv", []string{"-format", "csv-shopping", "-units", "us"}, exitDone},
 		{"morning-go.txt", []string{"-morning", "2027-04-16 11:00"}, exitDone},
 		{"morning-wait.txt", []string{"-zone", "Europe/Stockholm", "-morning", "2027-04-16 09:00", "-units", "us"}, exitDone},
 		{"morning-none.txt", []string{"-morning", "2027-04-10 08:00"}, exitDone},
@@ -98,6 +101,24 @@ func TestReports(t *testing.T) {
 			}
 			golden(t, tt.golden, out)
 		})
+	}
+}
+
+// The JSON is one document that says what it is, also where nothing may be used.
+func TestJSON(t *testing.T) {
+	for boat, want := range map[string]int{"../boats/sloop.toml": exitDone, "testdata/nothing.toml": exitNothing} {
+		code, out, bad := call(t, "-boat", boat, "-format", "json")
+		var doc struct {
+			Document string                     `json:"document"`
+			Schema   int                        `json:"schema"`
+			Answer   struct{ Without []string } `json:"answer"`
+		}
+		if err := json.Unmarshal([]byte(out), &doc); err != nil || code != want || bad != "" {
+			t.Errorf("%s: exit %d, said %q, %v", boat, code, bad, err)
+		}
+		if doc.Document != "bottom-job" || doc.Schema != 1 || (len(doc.Answer.Without) > 0) != (want == exitNothing) {
+			t.Errorf("%s: %+v", boat, doc)
+		}
 	}
 }
 
@@ -116,6 +137,7 @@ func TestBadInput(t *testing.T) {
 		{"-morning", "at eight"},
 		{"-boat", "../boats/sloop.toml", "-format", "icalendar"},
 		{"-boat", "../boats/sloop.toml", "-morning", "2027-04-10 08:00"},
+		{"-format", "json", "-morning", "2027-04-16 11:00"},
 		{"-nonsense"},
 		{"boat.toml"},
 	} {
