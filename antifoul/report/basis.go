@@ -86,6 +86,9 @@ func (c *composer) limits() {
 		"Structure, blisters, corrosion under paint, fastenings, running gear and everything above the paint line were not looked at.",
 		"No opinion is given on how long anything lasts beyond the ranges stated. This report holds for the day on which it was asked and for the tables named at the top.",
 	}
+	if c.job.Survey != nil {
+		items = c.looked()
+	}
 	items = append(items, c.unmeasured()...)
 	c.list(items)
 }

@@ -9,6 +9,7 @@
 //
 //	the answer in a few lines        answer.go
 //	the boat, and what was assumed   boat.go
+//	condition as found               survey.go
 //	old films, metals in the water   films.go
 //	why this type, why not others    choice.go
 //	layers, litres, cans             layers.go, buy.go

@@ -56,6 +56,8 @@ func rooms() []room {
 		{3, "antifoul/law", nil},
 		// What does growth cost?
 		{3, "antifoul/drag", nil},
+		// What was seen on her, and what does it ask for?
+		{3, "antifoul/survey", nil},
 		// May paint go on in this hour?
 		{3, "antifoul/weather", nil},
 		// On which days does each coat go on?
