@@ -168,6 +168,17 @@ func digest(j *antifoul.Job) string {
 		fmt.Fprintln(&s, u.Result.Coat)
 		say(u.Result.Findings)
 	}
+	if j.Survey != nil {
+		for _, a := range j.Survey.Advice {
+			fmt.Fprintln(&s, a.Urgency, a.Row.Key, j.Book.Say(a.Finding, quantity.Metric))
+		}
+		say(j.Survey.Open)
+		say(j.Survey.Differs)
+		say(j.Survey.Limits)
+		for _, m := range j.Survey.Moisture {
+			say(m.Findings)
+		}
+	}
 	for _, m := range j.Metals {
 		fmt.Fprintln(&s, m.Parts, m.Pair.Anode)
 		say(m.Findings)
@@ -399,14 +410,18 @@ func TestElectrodeMatters(t *testing.T) {
 }
 
 // wordsOnly are the keys that only name things for the reader; the report prints them, and no rule reads them.
-var wordsOnly = []string{"boat.name", "part.found.known_by"}
+var wordsOnly = []string{
+	"boat.name", "part.found.known_by",
+	"survey.by", "survey.hidden", "survey.light", "survey.weather", "survey.not_inspected", "seen.where", "seen.photo", "seen.note",
+	"seen.mark.photo", "seen.mark.note", "moisture.meter", "moisture.spots", "moisture.photo", "fitting.name", "fitting.photo", "fitting.note", "fitting.mark.photo", "fitting.mark.note",
+}
 
 var keyInReader = regexp.MustCompile(`(?:Text|Word|Words|readClock|readDates|sheetName|Int|YesNo|Date|Texts|Amount\[[a-z.A-Z]+\]|Range\[[a-z.A-Z]+\])\((?:(\w+), )?"([a-z_]+)"`)
 
 // Every key that the reader reads stands in the list above, in the README, and the other way round.
 func TestKeysAreAllListed(t *testing.T) {
 	var read []string
-	for _, file := range []string{"read.go", "readwork.go", "readputon.go"} {
+	for _, file := range []string{"read.go", "readwork.go", "readputon.go", "readsurvey.go"} {
 		src, err := os.ReadFile(file)
 		if err != nil {
 			t.Fatal(err)
@@ -415,7 +430,7 @@ func TestKeysAreAllListed(t *testing.T) {
 			read = append(read, m[2])
 		}
 	}
-	cases := slices.Concat(keyCases, putOnCases)
+	cases := slices.Concat(keyCases, putOnCases, surveyCases)
 	if len(read) < 40 {
 		t.Fatalf("found %d keys in read.go, expected at least 40: does the pattern still fit?", len(read))
 	}
@@ -423,7 +438,10 @@ func TestKeysAreAllListed(t *testing.T) {
 	for _, k := range cases {
 		listed = append(listed, k.key[strings.LastIndex(k.key, ".")+1:])
 	}
-	listed = append(listed, "cleaned_every", "electrode", "name", "known_by")
+	listed = append(listed, "cleaned_every", "electrode")
+	for _, k := range wordsOnly {
+		listed = append(listed, k[strings.LastIndex(k, ".")+1:])
+	}
 	for _, k := range read {
 		if !slices.Contains(listed, k) {
 			t.Errorf("read.go reads %q, and no test shows that it matters", k)
@@ -442,7 +460,7 @@ func TestKeysAreAllListed(t *testing.T) {
 			t.Errorf("README.md does not list the boat-file key `%s`", k)
 		}
 	}
-	for _, m := range regexp.MustCompile("\\| `((?:boat|hull|part|use|berth|work|paint|wishes|tin|record|gauge|comb|used)\\.[a-z_.]+)`").FindAllStringSubmatch(string(readme), -1) {
+	for _, m := range regexp.MustCompile("\\| `((?:boat|hull|part|use|berth|work|paint|wishes|tin|record|gauge|comb|used|survey|seen|moisture|fitting)\\.[a-z_.]+)`").FindAllStringSubmatch(string(readme), -1) {
 		if !slices.Contains(all, m[1]) && m[1] != "use.cleaned_every" && m[1] != "part.electrode" {
 			t.Errorf("README.md lists `%s`, which nobody reads", m[1])
 		}

@@ -87,7 +87,8 @@ func (c *composer) limits() {
 		"No opinion is given on how long anything lasts beyond the ranges stated. This report holds for the day on which it was asked and for the tables named at the top.",
 	}
 	if c.job.Survey != nil {
-		items = c.looked()
+		c.list(c.looked()) // what was not measured stands under the dry film
+		return
 	}
 	items = append(items, c.unmeasured()...)
 	c.list(items)

@@ -51,12 +51,38 @@ func (c *composer) survey() {
 	}
 	a := *c.job.Survey
 	c.head(2, "Condition as found")
+	c.say("%s", c.summary(a))
 	c.howSeen()
 	c.conditions()
 	c.moistures(a.Moisture)
 	c.dryFilms()
 	c.differences(a)
 	c.advice(a)
+}
+
+// summary counts what the condition asks for.
+func (c *composer) summary(a survey.Answer) string {
+	var out []string
+	for u := tables.BeforeLaunch; u > tables.NoWork; u-- {
+		if n := len(a.At(u)); n > 0 {
+			out = append(out, fmt.Sprintf("%s %d", urgencyHeads[u], n))
+		}
+	}
+	text := "What it asks for, each told below: " + strings.ToLower(strings.Join(out, ", ")) + "."
+	if len(out) == 0 {
+		text = "Nothing that was noted asks for work."
+	}
+	if n := len(a.Differs); n > 0 {
+		text += " " + plural(n, "thing does", "things do") + " not agree with what is said elsewhere."
+	}
+	if n := len(a.Open); n > 0 {
+		text += " " + plural(n, "thing is", "things are") + " still to be graded."
+	}
+	return text
+}
+
+var urgencyHeads = map[tables.Urgency]string{
+	tables.BeforeLaunch: "Before launch", tables.ThisHaulOut: "This haul-out", tables.Monitor: "To be watched", tables.NoWork: "Seen, and asking for nothing",
 }
 
 // howSeen tells who looked, when, and at how much of her.
@@ -68,7 +94,7 @@ func (c *composer) howSeen() {
 		{"Ashore since", or(ashore(h), notNoted)},
 		{"Since the wash", or(shown(h.Wash, c.units), notNoted)},
 		{"Share of the bottom visible", or(shown(h.Visible, c.units), notNoted)},
-		{"Hidden by", or(and(h.Hidden), notNoted)},
+		{"Hidden by", or(strings.Join(h.Hidden, "; "), notNoted)},
 	}
 	for _, r := range [][2]string{{"Light", h.Light}, {"Weather", h.Weather}} {
 		if r[1] != "" {
@@ -140,7 +166,10 @@ func (c *composer) conditions() {
 		c.say("Fittings:")
 		c.table([]string{"Fitting", "Made of", "What was seen", "Photo"}, fittings)
 	}
-	c.list(notes)
+	if len(notes) > 0 {
+		c.say("Notes to them:")
+		c.list(notes)
+	}
 	c.grades()
 }
 
@@ -171,9 +200,9 @@ func (c *composer) marks(marks []survey.Mark) string {
 	var out []string
 	for _, m := range marks {
 		text := m.What
-		for _, key := range m.Grades {
+		for i, key := range m.Grades {
 			if g, err := c.job.Book.Grade(key); err == nil {
-				text += " " + g.Grade
+				text += pick(i > 0, ", ", " ") + gradeName(g)
 			}
 		}
 		text = join(", ", text, shown(m.Share, c.units), shown(m.Size, c.units))
@@ -181,6 +210,14 @@ func (c *composer) marks(marks []survey.Mark) string {
 		out = append(out, join(", ", text, prefix("photo ", m.Photo)))
 	}
 	return or(strings.Join(out, "; "), "nothing noted")
+}
+
+// gradeName is the grade, with the name of the row where the grade is a bare number.
+func gradeName(g tables.GradeRow) string {
+	if _, err := strconv.Atoi(g.Grade); err == nil && g.Name != g.Key {
+		return g.Name
+	}
+	return g.Grade
 }
 
 // prefix puts a word before a text, if there is one.
@@ -243,7 +280,7 @@ func (c *composer) moistures(metered []survey.Metered) {
 		if m.Spots > 0 {
 			spots = strconv.Itoa(m.Spots)
 		}
-		rows = append(rows, []string{sentence(m.About), m.Meter, m.Scale, spots, c.show(m.Reading), dry, or(m.Photo, "–")})
+		rows = append(rows, []string{sentence(m.About), m.Meter, m.Scale, spots, survey.Needle(m.Reading).String(), dry, or(m.Photo, "–")})
 		for _, f := range m.Findings {
 			add(&items, c.finding(f))
 		}
@@ -259,6 +296,8 @@ func (c *composer) moistures(metered []survey.Metered) {
 // dryFilms sums up what is known of the dry film, part by part: read, or why not.
 func (c *composer) dryFilms() {
 	var rows [][]string
+	var order []string
+	parts := map[string][]string{} // not read, by what is said of them
 	for _, p := range c.job.Boat.Parts {
 		if m, err := c.job.Book.Material(p.Material); err != nil || m.Painted == tables.Never {
 			continue
@@ -279,25 +318,36 @@ func (c *composer) dryFilms() {
 				fmt.Sprintf("%s below %s", v.Share().Show(c.units), g.Nominal.Show(c.units)),
 			})
 		}
-		if !read && (len(p.Found) == 0 || p.Found[0].Coating.Key != tables.BareSurface) {
-			rows = append(rows, []string{sentence(p.Name), "not read: " + strings.TrimSuffix(c.readable(p.Material), "."), "–", "–", "–", "–", "–"})
+		bare := len(p.Found) > 0 && p.Found[0].Coating.Key == tables.BareSurface
+		if z, err := c.job.Book.Zone(p.Zone); read || bare || err == nil && z.Key == "fitting" {
+			continue
 		}
+		said := c.readable(p.Material)
+		if len(parts[said]) == 0 {
+			order = append(order, said)
+		}
+		parts[said] = append(parts[said], p.Name)
 	}
-	if len(rows) == 0 {
+	if len(rows)+len(order) == 0 {
 		return
 	}
 	c.head(3, "Dry film")
-	c.table([]string{"Part", "Gauge", "Readings", "Mean", "Thinnest", "Thickest", "Share below"}, rows)
-	if len(c.job.PutOn.Gauged) > 0 {
+	if len(rows) > 0 {
+		c.table([]string{"Part", "Gauge", "Readings", "Mean", "Thinnest", "Thickest", "Share below"}, rows)
 		c.say("Zone by zone, with the standard and its verdict, under “Was it put on”.")
 	}
+	var items []string
+	for _, said := range order {
+		items = append(items, "Not read on "+and(parts[said])+": "+said)
+	}
+	c.list(items)
 }
 
 // differences says where look and report do not agree, and what cannot be judged as noted.
 func (c *composer) differences(a survey.Answer) {
 	if len(a.Differs) > 0 {
 		c.head(3, "Does not agree")
-		c.say("What was seen and what is said of the old film elsewhere do not agree here. Nothing was settled in silence: what follows from the old film rests on what is said of the part.")
+		c.say("What was seen and what is said elsewhere do not agree here. Nothing was settled in silence: what follows from the old film rests on what is said of the part.")
 		c.list(c.findings(a.Differs, finding.Fine))
 	}
 	if len(a.Open) > 0 {
@@ -308,12 +358,12 @@ func (c *composer) differences(a survey.Answer) {
 
 // advice tells what the condition asks for, the most urgent first.
 func (c *composer) advice(a survey.Answer) {
-	heads := map[tables.Urgency]string{
-		tables.BeforeLaunch: "Before launch", tables.ThisHaulOut: "This haul-out", tables.Monitor: "To be watched", tables.NoWork: "Seen, and asking for nothing",
-	}
 	if len(a.Advice) > 0 {
 		c.head(3, "What it asks for")
 		c.say("Each with its reason, and in brackets the row or rule that decided and what that rests on.")
+		if slices.ContainsFunc(a.Advice, func(x survey.Advice) bool { return x.Finding.Rule == survey.RuleFilmUnknown }) {
+			c.say("Where the old paint has not been identified, no work that makes dust or chips of it begins before it has been tested, whatever is asked for below.")
+		}
 	}
 	for u := tables.BeforeLaunch; u >= tables.NoWork; u-- {
 		var items []string
@@ -329,7 +379,7 @@ func (c *composer) advice(a survey.Answer) {
 			items = append(items, c.job.Book.Say(x.Finding, c.units)+photo+strings.Replace(c.rests(x.Finding), "(", "("+key+"; ", 1))
 		}
 		if len(items) > 0 {
-			c.say("%s:", heads[u])
+			c.say("%s:", urgencyHeads[u])
 			c.blocks = append(c.blocks, bullets{items: items, numbered: true})
 		}
 	}
@@ -347,7 +397,7 @@ func (c *composer) looked() []string {
 	}
 	items := []string{by + ", readings and all. The report was worked out from the note, by a program that has not seen the boat."}
 	if len(h.Hidden) > 0 {
-		items = append(items, "Not seen: what was hidden by "+and(h.Hidden)+".")
+		items = append(items, "Not seen: what was hidden by "+strings.Join(h.Hidden, "; ")+".")
 	}
 	for _, n := range h.NotInspected {
 		items = append(items, "Not inspected: "+strings.TrimSuffix(n, ".")+".")

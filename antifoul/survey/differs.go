@@ -23,7 +23,7 @@ func (a *Answer) differs(b *tables.Book, s Survey, parts []compat.Part, states m
 		if c, err := b.Coating(p.Coating); err == nil && !alike(c, top.Coating) {
 			taken := top.Coating.Name
 			if taken == "" {
-				taken = "not given"
+				taken = "not reported"
 			}
 			say(RuleCoatingDiffers, c.Name, taken)
 		}

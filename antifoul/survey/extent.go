@@ -30,10 +30,10 @@ func extent(b *tables.Book, m Mark) Extent {
 func (e Extent) Show(s quantity.System) string {
 	parts := []string{e.Name}
 	for _, g := range e.Grades {
-		parts = append(parts, g.Grade+" ("+g.Scale+": "+g.Says+")")
+		parts = append(parts, g.Grade+" ("+g.Scale+")")
 	}
 	if e.Share.Given() {
-		parts = append(parts, e.Share.Show(s))
+		parts = append(parts, e.Share.Show(s)+" of it")
 	}
 	if e.Size.Given() {
 		parts = append(parts, e.Size.Show(s))
@@ -42,9 +42,21 @@ func (e Extent) Show(s quantity.System) string {
 	case Measured:
 		parts = append(parts, "measured")
 	case Reported:
-		parts = append(parts, "as reported, not seen")
+		parts = append(parts, "as reported, to be confirmed by a look")
 	case Assumed:
-		parts = append(parts, "assumed, not seen")
+		parts = append(parts, "assumed, to be confirmed by a look")
 	}
 	return strings.Join(parts, ", ")
+}
+
+// Needle is what a moisture meter read, from its lowest spot to its highest, in numbers of its scale.
+type Needle quantity.Range[float64]
+
+// String returns the typical reading, and in brackets the lowest and the highest where they differ.
+func (n Needle) String() string {
+	text := tables.Show(n.Typical, quantity.Metric)
+	if n.Low != n.High {
+		text += " (" + tables.Show(quantity.Range[float64](n), quantity.Metric) + ")"
+	}
+	return text
 }

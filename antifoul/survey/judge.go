@@ -52,6 +52,7 @@ func Judge(b *tables.Book, s Survey, parts []compat.Part, day quantity.Date) (An
 		return Answer{}, err
 	}
 	var a Answer
+	a.unknownFilms(b, parts)                  // first of its urgency: the other work waits for it
 	states := map[string][]tables.Condition{} // seen, by part
 	for _, p := range s.Seen {
 		part, _ := partOf(parts, p.Part)
@@ -71,7 +72,6 @@ func Judge(b *tables.Book, s Survey, parts []compat.Part, day quantity.Date) (An
 			a.mark(b, m, part.Material, f.Name, cmp.Or(m.Photo, f.Photo))
 		}
 	}
-	a.unknownFilms(b, parts)
 	a.moisture(b, s, parts)
 	a.differs(b, s, parts, states)
 	a.limits(s.How, day)
@@ -175,7 +175,7 @@ func speaks(b *tables.Book, o tables.Observation, m Mark) (ok bool, want string)
 	case o.Over.Given() && !m.Share.Given():
 		return false, "its share"
 	case (o.Size.Given() || o.Under.Given()) && !m.Size.Given():
-		return false, "its size"
+		return false, "its depth, width or diameter"
 	}
 	ok = len(scales) == 0 || reached
 	ok = ok && (!o.Over.Given() || m.Share.Cmp(o.Over) > 0)
@@ -207,20 +207,24 @@ func (a *Answer) state(b *tables.Book, p Place, about string) {
 	a.Advice = append(a.Advice, Advice{Urgency: tables.ThisHaulOut, About: about, Photo: p.Photo, Finding: f})
 }
 
-// unknownFilms asks for a test of each film that nobody has identified.
+// unknownFilms asks for a test of the films that nobody has identified.
 func (a *Answer) unknownFilms(b *tables.Book, parts []compat.Part) {
+	var names []string
 	for _, p := range parts {
 		m, err := b.Material(p.Material)
 		unknown := len(p.Found) == 0 || slices.ContainsFunc(p.Found, func(l compat.Layer) bool { return l.Coating.Key == tables.UnknownOld })
-		if err != nil || m.Painted == tables.Never || !unknown {
-			continue
+		if err == nil && m.Painted != tables.Never && unknown {
+			names = append(names, p.Name)
 		}
-		f := finding.Finding{Rule: RuleFilmUnknown, Verdict: finding.Ask, About: p.Name}
-		if c, err := b.Coating(tables.UnknownOld); err == nil {
-			f.Basis = []finding.Basis{c.Basis("hazards")}
-		}
-		a.Advice = append(a.Advice, Advice{Urgency: tables.ThisHaulOut, About: p.Name, Finding: f})
 	}
+	if len(names) == 0 {
+		return
+	}
+	f := finding.Finding{Rule: RuleFilmUnknown, Verdict: finding.Ask, About: strings.Join(names, ", ")}
+	if c, err := b.Coating(tables.UnknownOld); err == nil {
+		f.Basis = []finding.Basis{c.Basis("hazards")}
+	}
+	a.Advice = append(a.Advice, Advice{Urgency: tables.ThisHaulOut, About: f.About, Finding: f})
 }
 
 // limits says what the look itself leaves open.

@@ -83,7 +83,7 @@ func reads(b *tables.Book, x tables.Instrument, material string) finding.Finding
 func compared(m Moisture, about string) finding.Finding {
 	f := finding.Finding{
 		Rule: RuleMoistureAlone, Verdict: finding.Ask, About: about,
-		Facts: []finding.Fact{{Name: "reading", Value: m.Reading}, {Name: "scale", Value: m.Scale}, {Name: "dry", Value: m.Dry}},
+		Facts: []finding.Fact{{Name: "reading", Value: Needle(m.Reading)}, {Name: "scale", Value: m.Scale}, {Name: "dry", Value: m.Dry}},
 	}
 	switch {
 	case !m.HasDry:
