@@ -202,7 +202,7 @@ func (c *composer) marks(marks []survey.Mark) string {
 		text := m.What
 		for i, key := range m.Grades {
 			if g, err := c.job.Book.Grade(key); err == nil {
-				text += pick(i > 0, ", ", " ") + gradeName(g)
+				text += pick(i > 0, ", ", " ") + g.Label()
 			}
 		}
 		text = join(", ", text, shown(m.Share, c.units), shown(m.Size, c.units))
@@ -210,14 +210,6 @@ func (c *composer) marks(marks []survey.Mark) string {
 		out = append(out, join(", ", text, prefix("photo ", m.Photo)))
 	}
 	return or(strings.Join(out, "; "), "nothing noted")
-}
-
-// gradeName is the grade, with the name of the row where the grade is a bare number.
-func gradeName(g tables.GradeRow) string {
-	if _, err := strconv.Atoi(g.Grade); err == nil && g.Name != g.Key {
-		return g.Name
-	}
-	return g.Grade
 }
 
 // prefix puts a word before a text, if there is one.
@@ -249,7 +241,7 @@ func (c *composer) grades() {
 	var items []string
 	for g := range c.job.Book.Grades() { // in the order of the scales
 		if slices.Contains(keys, g.Key) {
-			items = append(items, fmt.Sprintf("%s of %s: %s%s", g.Grade, g.Scale, g.Says, c.cellBasis(g.Row)))
+			items = append(items, fmt.Sprintf("%s, %s: %s%s", sentence(g.Scale), g.Grade, g.Says, c.cellBasis(g.Row)))
 		}
 	}
 	if len(items) > 0 {

@@ -30,7 +30,7 @@ func extent(b *tables.Book, m Mark) Extent {
 func (e Extent) Show(s quantity.System) string {
 	parts := []string{e.Name}
 	for _, g := range e.Grades {
-		parts = append(parts, g.Grade+" ("+g.Scale+")")
+		parts = append(parts, g.Label()+" ("+g.Scale+")")
 	}
 	if e.Share.Given() {
 		parts = append(parts, e.Share.Show(s)+" of it")
