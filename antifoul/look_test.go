@@ -135,7 +135,7 @@ func TestEverySurveyKeyMatters(t *testing.T) {
 
 // A look changes no rank, no layer and no litre: what is planned with stays part.found.state, and the answer says where it does not agree.
 func TestALookPlansNothing(t *testing.T) {
-	parts := surveyed[:strings.Index(surveyed, "[survey]")]
+	parts, _, _ := strings.Cut(surveyed, "[survey]")
 	plain, err := plan(t, base+parts)
 	if err != nil {
 		t.Fatal(err)

@@ -199,12 +199,13 @@ func known(word string) string {
 func (c *composer) marks(marks []survey.Mark) string {
 	var out []string
 	for _, m := range marks {
-		text := m.What
-		for i, key := range m.Grades {
+		var grades []string
+		for _, key := range m.Grades {
 			if g, err := c.job.Book.Grade(key); err == nil {
-				text += pick(i > 0, ", ", " ") + g.Label()
+				grades = append(grades, g.Label())
 			}
 		}
+		text := join(" ", m.What, strings.Join(grades, ", "))
 		text = join(", ", text, shown(m.Share, c.units), shown(m.Size, c.units))
 		text += known(m.Known)
 		out = append(out, join(", ", text, prefix("photo ", m.Photo)))

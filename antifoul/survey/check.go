@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"slices"
+	"strconv"
 
 	"boatyard.example/bottomwork/compat"
 	"boatyard.example/bottomwork/tables"
@@ -270,6 +271,6 @@ func (k *checker) moisture(m Moisture) {
 		k.bad(finding.ErrImpossible, "reading", tables.Show(m.Reading, quantity.Metric), "numbers of the meter's scale, 0 or more")
 	}
 	if m.Spots < 0 {
-		k.bad(finding.ErrImpossible, "spots", fmt.Sprint(m.Spots), "a number of spots; 0 where it was not noted")
+		k.bad(finding.ErrImpossible, "spots", strconv.Itoa(m.Spots), "a number of spots; 0 where it was not noted")
 	}
 }

@@ -9,7 +9,7 @@ import (
 )
 
 // differs says where a look does not agree with what is said of the part: its uppermost film, that film's colour, its state.
-func (a *Answer) differs(b *tables.Book, s Survey, parts []compat.Part, states map[string][]tables.Condition) {
+func (a *answering) differs(b *tables.Book, s Survey, parts []compat.Part, states map[string][]tables.Condition) {
 	for _, p := range s.Seen {
 		part, _ := partOf(parts, p.Part)
 		var top compat.Layer
@@ -49,7 +49,7 @@ func colour(b *tables.Book, key string) string {
 }
 
 // stateDiffers holds the worst state seen on the part against the state that what follows rests on, readings counted in.
-func (a *Answer) stateDiffers(b *tables.Book, part compat.Part, seen []tables.Condition) {
+func (a *answering) stateDiffers(b *tables.Book, part compat.Part, seen []tables.Condition) {
 	seen = slices.DeleteFunc(slices.Clone(seen), func(c tables.Condition) bool { return c == "" || c == tables.NotReported })
 	n := len(part.Found)
 	if len(seen) == 0 || n == 0 {

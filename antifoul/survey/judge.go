@@ -51,7 +51,7 @@ func Judge(b *tables.Book, s Survey, parts []compat.Part, day quantity.Date) (An
 	if err := s.Check(b, parts, day).Err(); err != nil {
 		return Answer{}, err
 	}
-	var a Answer
+	var a answering
 	a.unknownFilms(b, parts)                  // first of its urgency: the other work waits for it
 	states := map[string][]tables.Condition{} // seen, by part
 	for _, p := range s.Seen {
@@ -76,8 +76,11 @@ func Judge(b *tables.Book, s Survey, parts []compat.Part, day quantity.Date) (An
 	a.differs(b, s, parts, states)
 	a.limits(s.How, day)
 	slices.SortStableFunc(a.Advice, func(x, y Advice) int { return cmp.Compare(y.Urgency, x.Urgency) })
-	return a, nil
+	return a.Answer, nil
 }
+
+// answering is an answer that is being made.
+type answering struct{ Answer }
 
 // where names a place: its part, its zone where that says more, and what the surveyor said.
 func where(b *tables.Book, p Place) string {
@@ -92,7 +95,7 @@ func where(b *tables.Book, p Place) string {
 }
 
 // mark judges one mark, and returns the state of the film that it tells of.
-func (a *Answer) mark(b *tables.Book, m Mark, material, about, photo string) tables.Condition {
+func (a *answering) mark(b *tables.Book, m Mark, material, about, photo string) tables.Condition {
 	var best tables.Observation
 	var wanted []string // by rows that may ask for more
 	var lacks []tables.Urgency
@@ -153,7 +156,6 @@ func (a *Answer) mark(b *tables.Book, m Mark, material, about, photo string) tab
 
 // speaks reports whether the row speaks of the mark; where it cannot say because the mark lacks a measure, want names that.
 func speaks(b *tables.Book, o tables.Observation, m Mark) (ok bool, want string) {
-	ok = true
 	var scales []string
 	graded, reached := false, false
 	for key := range o.From() {
@@ -184,7 +186,7 @@ func speaks(b *tables.Book, o tables.Observation, m Mark) (ok bool, want string)
 }
 
 // state is what the state in which a film was seen asks for.
-func (a *Answer) state(b *tables.Book, p Place, about string) {
+func (a *answering) state(b *tables.Book, p Place, about string) {
 	row, err := b.Condition(p.State)
 	if err != nil || row.Verdict == finding.Fine || p.State == tables.NotReported {
 		return
@@ -208,7 +210,7 @@ func (a *Answer) state(b *tables.Book, p Place, about string) {
 }
 
 // unknownFilms asks for a test of the films that nobody has identified.
-func (a *Answer) unknownFilms(b *tables.Book, parts []compat.Part) {
+func (a *answering) unknownFilms(b *tables.Book, parts []compat.Part) {
 	var names []string
 	for _, p := range parts {
 		m, err := b.Material(p.Material)
@@ -228,7 +230,7 @@ func (a *Answer) unknownFilms(b *tables.Book, parts []compat.Part) {
 }
 
 // limits says what the look itself leaves open.
-func (a *Answer) limits(h How, day quantity.Date) {
+func (a *answering) limits(h How, day quantity.Date) {
 	say := func(rule finding.ID, facts ...finding.Fact) {
 		a.Limits = append(a.Limits, finding.Finding{Rule: rule, Verdict: finding.Caution, Facts: facts})
 	}

@@ -27,7 +27,7 @@ type Metered struct {
 }
 
 // moisture judges the readings: whether the meter reads on the material, and then against the place known to be dry.
-func (a *Answer) moisture(b *tables.Book, s Survey, parts []compat.Part) {
+func (a *answering) moisture(b *tables.Book, s Survey, parts []compat.Part) {
 	for _, m := range s.Moisture {
 		p, _ := partOf(parts, m.Part)
 		out := Metered{Moisture: m, About: where(b, Place{Part: m.Part, Zone: m.Zone})}
@@ -96,7 +96,7 @@ func compared(m Moisture, about string) finding.Finding {
 }
 
 // when says what the time ashore and since the wash takes from the readings.
-func (a *Answer) when(b *tables.Book, h How) {
+func (a *answering) when(b *tables.Book, h How) {
 	say := func(rule finding.ID, key, name string, got any, unit func(int64) quantity.Duration) {
 		f := finding.Finding{Rule: rule, Verdict: finding.Caution, Facts: []finding.Fact{{Name: name, Value: got}}}
 		if row, err := b.Factor(key); err == nil {
