@@ -9,6 +9,7 @@ import (
 
 	"boatyard.example/bottomwork/antifoul"
 	"boatyard.example/bottomwork/antifoul/survey"
+	"boatyard.example/bottomwork/compat"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
 )
@@ -289,7 +290,7 @@ func (c *composer) moistures(metered []survey.Metered) {
 // dryFilms sums up what is known of the dry film, part by part: read, or why not.
 func (c *composer) dryFilms() {
 	var rows [][]string
-	var order []string
+	var order, told []string
 	parts := map[string][]string{} // not read, by what is said of them
 	for _, p := range c.job.Boat.Parts {
 		if m, err := c.job.Book.Material(p.Material); err != nil || m.Painted == tables.Never {
@@ -315,13 +316,17 @@ func (c *composer) dryFilms() {
 		if z, err := c.job.Book.Zone(p.Zone); read || bare || err == nil && z.Key == "fitting" {
 			continue
 		}
+		if len(p.Found) > 0 && !slices.ContainsFunc(p.Found, func(l compat.Layer) bool { return !l.Film.Low.Given() }) {
+			told = append(told, p.Name)
+			continue
+		}
 		said := c.readable(p.Material)
 		if len(parts[said]) == 0 {
 			order = append(order, said)
 		}
 		parts[said] = append(parts[said], p.Name)
 	}
-	if len(rows)+len(order) == 0 {
+	if len(rows)+len(order)+len(told) == 0 {
 		return
 	}
 	c.head(3, "Dry film")
@@ -330,6 +335,9 @@ func (c *composer) dryFilms() {
 		c.say("Zone by zone, with the standard and its verdict, under “Was it put on”.")
 	}
 	var items []string
+	if len(told) > 0 {
+		items = append(items, "Told with the old film, without a sheet of readings: "+and(told)+".")
+	}
 	for _, said := range order {
 		items = append(items, "Not read on "+and(parts[said])+": "+said)
 	}

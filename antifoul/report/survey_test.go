@@ -174,3 +174,22 @@ func TestASmallNote(t *testing.T) {
 		}
 	}
 }
+
+// A film is told to be not read only where nobody told it: not beside a sheet of readings, and not beside a measured old film.
+func TestDryFilmIsToldOnce(t *testing.T) {
+	text := words(found(t, look(t, nil), report.Options{}))
+	for _, want := range []string{"not read on hull no gauge is sure", "not read on drive leg"} {
+		if !strings.Contains(text, want) {
+			t.Errorf("%q is not said", want)
+		}
+	}
+	if strings.Contains(text, "not read on keel") {
+		t.Error("the keel was read by a gauge, and is told to be not read")
+	}
+	text = words(found(t, look(t, func(b *antifoul.Boat) {
+		b.Parts[0].Found[0].Film = quantity.Exactly(quantity.Micrometre.N(200))
+	}), report.Options{}))
+	if !strings.Contains(text, "without a sheet of readings hull") || strings.Contains(text, "not read on hull") {
+		t.Error("the film of the hull was told with the old film, and is told to be not read")
+	}
+}
