@@ -5,6 +5,8 @@
 //
 //	err := report.Write(os.Stdout, job, report.Options{Format: report.Markdown, Units: quantity.Metric})
 //
+// Survey tells the found half alone: of a job of antifoul.Look nothing else is known.
+//
 // The report is composed once as blocks (headings, paragraphs, lists, tables) and then rendered, so each format says the same.
 //
 //	the answer in a few lines        answer.go

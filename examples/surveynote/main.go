@@ -16,6 +16,7 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"strings"
 
 	"boatyard.example/bottomwork/antifoul"
 	"boatyard.example/bottomwork/antifoul/report"
@@ -65,7 +66,7 @@ func parse(args []string, stderr io.Writer) (flags, error) {
 	set.StringVar(&f.note, "note", "", "condition note, a TOML `file`; without it an invented note is used")
 	set.StringVar(&f.tables, "tables", "", "`folder` with own tables, which outrank the embedded ones")
 	set.StringVar(&f.out, "out", "", "`file` to write, whole or not at all; without it the report is printed")
-	set.Func("format", "text or markdown (default text)", func(s string) (err error) {
+	set.Func("format", formats()+" (default text)", func(s string) (err error) {
 		f.options.Format, err = report.ParseFormat(s)
 		return err
 	})
@@ -82,6 +83,17 @@ func parse(args []string, stderr io.Writer) (flags, error) {
 		return f, err
 	}
 	return f, nil
+}
+
+// formats are those of a report, but for the plan of days: nothing is planned here.
+func formats() string {
+	var out []string
+	for _, f := range report.Formats() {
+		if f != report.Calendar {
+			out = append(out, string(f))
+		}
+	}
+	return strings.Join(out, ", ")
 }
 
 // write reads the note, looks at it and writes what was found.
