@@ -62,6 +62,7 @@ func assume(b *tables.Book, x Boat) []Assumption {
 	}
 	say(x.Hull.Support == nil && x.Hull.Length.Given(), "hull.stand_pairs", "as many stands and blocks as her length asks for by the tables' rule")
 	say(len(x.Paint.Sizes) == 0, "paint.cans", "the can sizes of the tables")
+	say(priced(b) && !x.Wishes.ReckonOver.Given(), "wishes.reckon_over", fmt.Sprintf("types are set against each other in money over %g years", factor(b, "reckon-over")))
 	for i, g := range x.Gauged {
 		key := fmt.Sprintf("gauge[%d].", i+1)
 		say(!g.Most.Given(), key+"most", "no greatest film was agreed: how much too thick it is was not judged")

@@ -39,11 +39,13 @@ type Boat struct {
 	Combed  []Combed      // as a comb read it while it was wet
 	Used    []Used        // by the litres that went on
 	Survey  survey.Survey // what was seen of her ashore
+	Timed   []Timed       // patches that were worked on by the clock
 }
 
 // Wishes is what the owner would like: the [wishes] section of a boat file.
 type Wishes struct {
 	RepaintAfter quantity.Months // calendar months until the next bottom paint; not given: the haul-out interval
+	ReckonOver   quantity.Months // calendar time over which money is reckoned; not given: the factor "reckon-over"
 	Biocide      string          // WishLess, WishNone, or empty
 	Racing       quantity.YesNo  // a burnished racing finish
 	TopColour    string          // key of a colour
@@ -219,9 +221,31 @@ func (x Boat) check(b *tables.Book, sized bool) finding.Faults {
 		}
 		tins[y.Coating] = true
 	}
+	fs = append(fs, x.oneCurrency(b)...)
 	fs = append(fs, x.Wishes.check(b).Under("", "wishes")...)
 	fs = append(fs, x.putOnFaults(b)...)
+	fs = append(fs, x.timedFaults(b)...)
 	return append(fs, x.Survey.Check(b, x.Parts, x.On)...)
+}
+
+// oneCurrency returns a fault for each kit whose price is not of the currency of the book's prices, or of the first kit's.
+func (x Boat) oneCurrency(b *tables.Book) finding.Faults {
+	var fs finding.Faults
+	want := b.Currency()
+	for i, t := range x.Tins {
+		for k, kit := range t.Kits {
+			switch got := kit.Price.Currency(); {
+			case got == "" || got == want:
+			case want == "":
+				want = got
+			default:
+				fs = append(fs, finding.Fault{
+					Kind: finding.ErrImpossible, Key: fmt.Sprintf("tin[%d].kit[%d].price", i+1, k+1), Got: kit.Price.String(), Want: "money in " + want + ", as the other prices: nothing is exchanged",
+				})
+			}
+		}
+	}
+	return fs
 }
 
 func (w Wishes) check(b *tables.Book) finding.Faults {
@@ -231,6 +255,9 @@ func (w Wishes) check(b *tables.Book) finding.Faults {
 	}
 	if w.RepaintAfter.Given() && (w.RepaintAfter.Sign() <= 0 || w.RepaintAfter.Cmp(quantity.Month.N(240)) > 0) {
 		bad(finding.ErrImpossible, "repaint_after", w.RepaintAfter.String(), "an interval above zero, to 240 months")
+	}
+	if w.ReckonOver.Given() && (w.ReckonOver.Cmp(quantity.Month.N(12)) < 0 || w.ReckonOver.Cmp(quantity.Month.N(600)) > 0) {
+		bad(finding.ErrImpossible, "reckon_over", w.ReckonOver.String(), "a time from 1 to 50 years")
 	}
 	if w.Biocide != "" && w.Biocide != WishLess && w.Biocide != WishNone {
 		bad(finding.ErrValue, "biocide", entry.Describe(w.Biocide), "one of less, none")

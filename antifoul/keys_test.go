@@ -125,6 +125,14 @@ func digest(j *antifoul.Job) string {
 	for _, x := range j.Supplies {
 		fmt.Fprintln(&s, x.Supply.Key, x.Buy)
 	}
+	fmt.Fprintln(&s, j.Costs.Over, j.Costs.By, j.Costs.Owner.Total, j.Costs.Yard.Total)
+	for _, x := range j.Timed {
+		fmt.Fprintln(&s, x.Part, x.Work, x.Rate, x.Hours)
+		say(x.Findings)
+	}
+	for _, x := range j.Costs.Types {
+		fmt.Fprintln(&s, x.Coating.Key, x.Jobs, x.AYear)
+	}
 	fmt.Fprintln(&s, j.Waste)
 	say(j.OfWaste)
 	fmt.Fprintln(&s, j.Pads.Count, j.Boat.Work.Hours(j.Hours))
@@ -297,6 +305,11 @@ var keyCases = []struct{ key, old, new string }{
 	{"record.look.laid", "zone = \"edges\"", "zone = \"edges\"\nlaid = \"210 um\""},
 	{"record.look.film", "film = \"95 um\"", "film = \"70 um\""},
 	{"record.look.readings", "film = \"95 um\"", "film = \"95 um\"\nreadings = 20"},
+	{"timed.part", "part = \"hull\"\nwork", "part = \"rudder\"\nwork"},
+	{"timed.work", "work = \"abrade\"\narea", "work = \"strip\"\narea"},
+	{"timed.area", "area = \"0.5 m2\"", "area = \"0.6 m2\""},
+	{"timed.took", "took = \"9 min\"", "took = \"12 min\""},
+	{"timed.goes", "goes = \"hard\"", "goes = \"easy\""},
 	{"wishes.repaint_after", "[paint]", "[wishes]\nrepaint_after = \"48 months\"\n[paint]"},
 	{"wishes.biocide", "[paint]", "[wishes]\nbiocide = \"less\"\n[paint]"},
 	{"wishes.racing_finish", "[paint]", "[wishes]\nracing_finish = true\n[paint]"},
@@ -322,10 +335,15 @@ var elsewhere = map[string][]string{
 	"record.look.signal": looked, "record.look.laid": looked, "record.look.film": looked, "record.look.readings": looked,
 	"record.coats":      {looked[0], strings.Replace(looked[1], "film = \"150 um\"", "litres = \"9 L\"\ncoats = 2", 1)},
 	"paint.temperature": tin,
-	"tin.coating":       tin, "tin.ratio": tin, "tin.density_base": tin, "tin.density_hardener": tin, "tin.pot_life": tin, "tin.pot_life_at": append(tin, `by = "roller"`, "by = \"roller\"\ntemperature = \"30 degC\""),
+	"timed.part":        byClock, "timed.work": byClock, "timed.area": byClock, "timed.took": byClock, "timed.goes": byClock,
+	"tin.coating": tin, "tin.ratio": tin, "tin.density_base": tin, "tin.density_hardener": tin, "tin.pot_life": tin, "tin.pot_life_at": append(tin, `by = "roller"`, "by = \"roller\"\ntemperature = \"30 degC\""),
 	"tin.kit.base": tin, "tin.kit.hardener": tin, "tin.kit.price": tin, "tin.kit.batch": tin,
 	"tin.store.size": tin, "tin.store.count": tin, "tin.store.colour": tin, "tin.store.batch": tin,
 }
+
+// byClock is two patches that were timed.
+var byClock = []string{"[paint]", "[[timed]]\npart = \"hull\"\nwork = \"abrade\"\narea = \"0.5 m2\"\ntook = \"9 min\"\ngoes = \"hard\"\n" +
+	"[[timed]]\npart = \"hull\"\nwork = \"abrade\"\narea = \"0.4 m2\"\ntook = \"3 min\"\ngoes = \"easy\"\n[paint]"}
 
 // season is a plan of days with a forecast; other has other work in it.
 var (
@@ -416,12 +434,15 @@ var wordsOnly = []string{
 	"seen.mark.photo", "seen.mark.note", "moisture.meter", "moisture.spots", "moisture.photo", "fitting.name", "fitting.photo", "fitting.note", "fitting.mark.photo", "fitting.mark.note",
 }
 
+// besides are the keys that matter only beside another key or own tables, each with a test of its own.
+var besides = []string{"use.cleaned_every", "part.electrode", "wishes.reckon_over"}
+
 var keyInReader = regexp.MustCompile(`(?:Text|Word|Words|readClock|readDates|sheetName|Int|YesNo|Date|Texts|Amount\[[a-z.A-Z]+\]|Range\[[a-z.A-Z]+\])\((?:(\w+), )?"([a-z_]+)"`)
 
 // Every key that the reader reads stands in the list above, in the README, and the other way round.
 func TestKeysAreAllListed(t *testing.T) {
 	var read []string
-	for _, file := range []string{"read.go", "readwork.go", "readputon.go", "readsurvey.go"} {
+	for _, file := range []string{"read.go", "readwork.go", "readputon.go", "timed.go", "readsurvey.go"} {
 		src, err := os.ReadFile(file)
 		if err != nil {
 			t.Fatal(err)
@@ -438,7 +459,7 @@ func TestKeysAreAllListed(t *testing.T) {
 	for _, k := range cases {
 		listed = append(listed, k.key[strings.LastIndex(k.key, ".")+1:])
 	}
-	listed = append(listed, "cleaned_every", "electrode")
+	listed = append(listed, "cleaned_every", "electrode", "reckon_over")
 	for _, k := range wordsOnly {
 		listed = append(listed, k[strings.LastIndex(k, ".")+1:])
 	}
@@ -455,13 +476,14 @@ func TestKeysAreAllListed(t *testing.T) {
 	for _, k := range cases {
 		all = append(all, k.key)
 	}
-	for _, k := range append(all, "use.cleaned_every", "part.electrode") {
+	all = append(all, besides...)
+	for _, k := range all {
 		if !strings.Contains(string(readme), "`"+k+"`") {
 			t.Errorf("README.md does not list the boat-file key `%s`", k)
 		}
 	}
-	for _, m := range regexp.MustCompile("\\| `((?:boat|hull|part|use|berth|work|paint|wishes|tin|record|gauge|comb|used|survey|seen|moisture|fitting)\\.[a-z_.]+)`").FindAllStringSubmatch(string(readme), -1) {
-		if !slices.Contains(all, m[1]) && m[1] != "use.cleaned_every" && m[1] != "part.electrode" {
+	for _, m := range regexp.MustCompile("\\| `((?:boat|hull|part|use|berth|work|paint|wishes|tin|record|gauge|comb|used|timed|survey|seen|moisture|fitting)\\.[a-z_.]+)`").FindAllStringSubmatch(string(readme), -1) {
+		if !slices.Contains(all, m[1]) {
 			t.Errorf("README.md lists `%s`, which nobody reads", m[1])
 		}
 	}

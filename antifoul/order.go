@@ -36,7 +36,7 @@ func (t *Task) same(o *Task) bool {
 
 // order lists the work of all parts: first what each surface needs, then masking, the coats from the bottom up, and the places
 // where she stood. The same work on several parts is one task where each part's own order allows it.
-func order(b *tables.Book, schemes []Scheme, areas []PartArea, pads int, gap bool) []Task {
+func order(b *tables.Book, boat Boat, schemes []Scheme, areas []PartArea, pads int, gap bool) []Task {
 	area := map[string]quantity.Range[quantity.Area]{}
 	for _, a := range areas {
 		area[a.Part] = a.Total
@@ -44,7 +44,7 @@ func order(b *tables.Book, schemes []Scheme, areas []PartArea, pads int, gap boo
 	var prepare, paint []Task
 	for i := range schemes {
 		s := &schemes[i]
-		prepare = merge(prepare, preparation(b, s, area[s.Part]))
+		prepare = merge(prepare, preparation(b, boat, s, area[s.Part]))
 		paint = merge(paint, coating(b, s))
 	}
 	out := prepare
@@ -63,7 +63,7 @@ func order(b *tables.Book, schemes []Scheme, areas []PartArea, pads int, gap boo
 
 // preparation lists the work on one part's surface. Every surface is washed first, but for a film that must be known, or
 // tried on a spot, before water and dust carry it about.
-func preparation(b *tables.Book, s *Scheme, area quantity.Range[quantity.Area]) []Task {
+func preparation(b *tables.Book, boat Boat, s *Scheme, area quantity.Range[quantity.Area]) []Task {
 	steps := s.Route.Steps
 	at := slices.IndexFunc(steps, func(x finding.Step) bool { return x.Do != finding.Identify && x.Do != finding.TestPatch })
 	if at < 0 {
@@ -78,7 +78,7 @@ func preparation(b *tables.Book, s *Scheme, area quantity.Range[quantity.Area]) 
 			continue // its layer is among the coats; a second wash is part of the abrading
 		}
 		if row, err := b.Step(step.Do); err == nil {
-			out = append(out, Task{Parts: []string{s.Part}, Area: area, Do: step.Do, Grit: step.Grit, Says: row.Says, Hold: row.Hold, Hours: hours(row.Hours, area, 1), Wait: row.Wait})
+			out = append(out, Task{Parts: []string{s.Part}, Area: area, Do: step.Do, Grit: step.Grit, Says: row.Says, Hold: row.Hold, Hours: hours(rateOf(b, boat, s.Part, &row), area, 1), Wait: row.Wait})
 		}
 	}
 	return out

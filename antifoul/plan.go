@@ -38,6 +38,9 @@ type Job struct {
 	Growth   Growth                        // what growth would cost
 	Season   Season                        // the plan of days
 	Survey   *survey.Answer                // what was seen of her and what it asks for; nil when nothing was noted
+	Days     quantity.Range[float64]       // working days of all hands, as they dry and come back; zero where nothing is painted
+	Costs    Costs                         // in money, by own prices
+	Timed    []TimedWork                   // what patches that were timed say
 }
 
 // Layers yields the layers of every scheme, part by part, bottom to top. It yields nothing when nothing may be used.
@@ -126,7 +129,7 @@ func Plan(b *tables.Book, boat Boat) (*Job, error) {
 	if j.Patches, err = patched(b, boat, j.Schemes, j.Ranking.Hull().Part, j.Pads); err != nil {
 		return nil, err
 	}
-	j.Order = order(b, j.Schemes, j.Areas, j.Pads.Count, j.besideLeg())
+	j.Order = order(b, boat, j.Schemes, j.Areas, j.Pads.Count, j.besideLeg())
 	if j.Buy, err = buy(b, boat, j.Order, j.Patches); err != nil {
 		return nil, err
 	}
@@ -151,6 +154,10 @@ func Plan(b *tables.Book, boat Boat) (*Job, error) {
 	}
 	j.Growth = grown(b, boat)
 	if err := j.season(b, boat); err != nil {
+		return nil, err
+	}
+	j.timed(b, boat)
+	if err := j.costs(b, boat); err != nil {
 		return nil, err
 	}
 	j.Cautions = j.cautions(b, boat)

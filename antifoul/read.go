@@ -70,6 +70,9 @@ func readBoat(b *tables.Book, fsys fs.FS, name string, zone *time.Location, whol
 	for _, r := range sections(root, "tin", mostSections) {
 		x.Tins = append(x.Tins, readTin(r))
 	}
+	for _, r := range sections(root, "timed", mostSections) {
+		x.Timed = append(x.Timed, readTimed(r))
+	}
 	x.Wishes = readWishes(root.Table("wishes"))
 	unread := readPutOn(fsys, name, root, &x, faults)
 	unread = append(unread, unreadHull(root, x.Hull)...)
@@ -345,13 +348,7 @@ func readTin(r *entry.Row) coverage.Tin {
 	}
 	for _, k := range sections(r, "kit", mostSections) {
 		kit := coverage.Kit{Base: entry.Amount[quantity.Volume](k, "base"), Hardener: entry.Amount[quantity.Volume](k, "hardener"), Batch: k.Text("batch")}
-		if s := k.Text("price"); s != "" {
-			m, err := quantity.ParseMoney(s)
-			if err != nil {
-				k.Fault(finding.ErrValue, "price", entry.Describe(s), `an amount and a currency, "58.00 EUR"`)
-			}
-			kit.Price = m
-		}
+		kit.Price = entry.Money(k, "price")
 		k.Close()
 		x.Kits = append(x.Kits, kit)
 	}
@@ -368,6 +365,7 @@ func readTin(r *entry.Row) coverage.Tin {
 func readWishes(r *entry.Row) Wishes {
 	w := Wishes{
 		RepaintAfter: entry.Amount[quantity.Months](r, "repaint_after"),
+		ReckonOver:   entry.Amount[quantity.Months](r, "reckon_over"),
 		Biocide:      r.Text("biocide"),
 		Racing:       r.YesNo("racing_finish"),
 		TopColour:    r.Text("top_colour"),

@@ -38,6 +38,7 @@ func (j *Job) supplies(b *tables.Book, boat Boat) error {
 	if n := float64(j.coatDays(b)); n > w.Days.Low { // hands come back for every coat that must dry first
 		w.Days = quantity.Range[float64]{Low: n, Typical: max(n, w.Days.Typical), High: max(n, w.Days.High)}
 	}
+	j.Days = w.Days
 	var err error
 	if w.Outline, err = coverage.Outline(b, boat.Hull); err != nil {
 		return prefixed(err, "hull")

@@ -121,7 +121,14 @@ func (s *Surface) keep(want *tables.Coating, always finding.List) (w way, ok boo
 	default:
 		ok = w.put(s.m.With, missing(&s.m, w.keeps), 0) && w.ready(want, 0)
 	}
-	if bad := buried(nil, w.b, &Layer{Coating: *want}, slices.Concat(w.keeps, w.adds)); ok && len(bad) > 0 {
+	if !ok {
+		return w, ok
+	}
+	below := w.keeps
+	if len(w.adds) > 0 {
+		below = slices.Concat(w.keeps, w.adds)
+	}
+	if bad := buried(nil, w.b, &Layer{Coating: *want}, below); len(bad) > 0 {
 		w.barred, ok = append(w.barred, bad...), false
 	}
 	return w, ok

@@ -42,6 +42,7 @@ type Book struct {
 	sources    shelf[Source]
 	rules      shelf[Rule]
 	results    shelf[PastResult]
+	prices     shelf[Price]
 	signs      shelf[Sign]
 	thresholds shelf[Threshold]
 	dryings    shelf[Drying]
@@ -67,7 +68,7 @@ type Book struct {
 // tableNames are the arrays that a file may hold.
 var tableNames = []string{
 	"active", "area_method", "can", "caution", "coating", "colour", "condition", "criterion", "drying", "factor", "hull_form", "law", "loss",
-	"material", "overcoat", "past_result", "piece", "place", "rule", "sign", "source", "step", "supply", "threshold", "zone",
+	"material", "overcoat", "past_result", "piece", "place", "price", "rule", "sign", "source", "step", "supply", "threshold", "zone",
 	"electrode", "grade", "potential", "profile", "protection", "roughness", "sampling", "season", "value",
 	"acceptance", "instrument", "observation",
 }
@@ -166,6 +167,7 @@ func build(records map[string][]*record, faults *finding.Faults) (*Book, error) 
 	b.laws.fill("law", records["law"], faults, readLaw)
 	b.cautions.fill("caution", records["caution"], faults, readCaution)
 	b.results.fill("past_result", records["past_result"], faults, readPastResult)
+	b.prices.fill("price", records["price"], faults, readPrice)
 	b.signs.fill("sign", records["sign"], faults, readSign)
 	b.thresholds.fill("threshold", records["threshold"], faults, readThreshold)
 	b.potentials.fill("potential", records["potential"], faults, readPotential)
@@ -182,6 +184,7 @@ func build(records map[string][]*record, faults *finding.Faults) (*Book, error) 
 	b.classify()
 	b.settleLaws()
 	b.checkReferences(faults)
+	b.oneCurrency(faults)
 	if err := faults.Err(); err != nil {
 		return nil, err
 	}

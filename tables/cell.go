@@ -27,7 +27,7 @@ func (b *Book) Cells() iter.Seq[Cell] {
 				row := readRow(entry.New(rec.file, table, rec.m, new(finding.Faults))) // its faults were told when the book was made
 				row.heir(rec)
 				if table == "source" { // a document rests on itself
-					row.basis = finding.Basis{Kind: finding.Published, Source: rec.key(), Own: rec.fresh}
+					row.basis = &finding.Basis{Kind: finding.Published, Source: rec.key(), Own: rec.fresh}
 				}
 				for _, field := range slices.Sorted(maps.Keys(rec.m)) {
 					if slices.Contains(heading, field) {

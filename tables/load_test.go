@@ -58,6 +58,7 @@ func good() map[string]fields {
 			"key": `"hard-here"`, "basis": `"own table"`, "source": `"the yard's log"`, "coating": `"hard"`, "place": `"world"`, "outcome": `"held"`,
 			"months": `"12 months"`, "boats": `3`,
 		},
+		"price": {"key": `"wage"`, "basis": `"invented"`, "of": `"labour"`, "per": `"h"`, "price": `["40 EUR", "48.50 EUR", "60 EUR"]`},
 		"law": {
 			"key": `"law-one"`, "basis": `"published"`, "source": `"paper"`, "place": `"world"`, "says": `"no"`, "subject": `"coating"`,
 			"verdict": `"forbidden"`, "read_on": `2026-11-25`,
@@ -279,7 +280,7 @@ var mistakes = []broken{
 	{table: "can", change: fields{"size": `"0 L"`}, key: "size", kind: finding.ErrImpossible, says: "more than zero"},
 	{table: "can", change: fields{"size": `"1 gal"`}, key: "size", kind: finding.ErrValue, says: "US gal"},
 	{table: "can", change: fields{"price": `"58.00"`}, key: "price", kind: finding.ErrValue, says: "58.00 EUR"},
-	{table: "can", change: fields{"price": `58`}, key: "price", kind: finding.ErrValue, says: "text in quotes"},
+	{table: "can", change: fields{"price": `58`}, key: "price", kind: finding.ErrValue, says: "58.00 EUR"},
 	{table: "can", change: fields{"price": `"-58 EUR"`}, key: "price", kind: finding.ErrImpossible},
 	{table: "colour", change: fields{"srgb": `"black"`}, key: "srgb", kind: finding.ErrValue, says: "#rrggbb"},
 	{table: "colour", change: fields{"srgb": `"#1c1c1"`}, key: "srgb", kind: finding.ErrValue, says: "#rrggbb"},
@@ -301,6 +302,20 @@ var mistakes = []broken{
 	{table: "past_result", change: fields{"months": ""}, key: "months", kind: finding.ErrMissing, says: "how long after the paint"},
 	{table: "past_result", change: fields{"months": `"0 months"`}, key: "months", kind: finding.ErrImpossible},
 	{table: "past_result", change: fields{"boats": `0`}, key: "boats", kind: finding.ErrValue, says: "a whole number from 1"},
+	{table: "price", change: fields{}, key: "of", kind: finding.ErrDuplicate, says: "price[wage] is of the same"},
+	{table: "price", change: fields{"by": `"yard"`, "price": `"40 DKK"`}, key: "price", kind: finding.ErrImpossible, says: "money in EUR"},
+	{table: "can", change: fields{"price": `"58 DKK"`}, key: "price", kind: finding.ErrImpossible, says: "money in EUR"},
+	{table: "price", change: fields{"of": `"beer"`}, key: "of", kind: finding.ErrValue, says: "paint, thinner"},
+	{table: "price", change: fields{"per": `"L"`}, key: "per", kind: finding.ErrValue, says: "one of h"},
+	{table: "price", change: fields{"price": `"40"`}, key: "price", kind: finding.ErrValue, says: "58.00 EUR"},
+	{table: "price", change: fields{"price": `"-1 EUR"`}, key: "price", kind: finding.ErrImpossible, says: "zero or more"},
+	{table: "price", change: fields{"price": `["40 EUR", "30 EUR", "60 EUR"]`}, key: "price", kind: finding.ErrValue, says: "rising"},
+	{table: "price", change: fields{"price": `["40 EUR", "45 DKK", "60 EUR"]`}, key: "price", kind: finding.ErrValue, says: "one currency"},
+	{table: "price", change: fields{"price": ""}, key: "price", kind: finding.ErrMissing},
+	{table: "price", change: fields{"what": `"hard"`}, key: "what", kind: finding.ErrImpossible, says: "no such key here"},
+	{table: "price", change: fields{"of": `"work"`, "per": `"m2"`}, key: "what", kind: finding.ErrMissing, says: "the kind of work"},
+	{table: "price", change: fields{"of": `"paint"`, "per": `"L"`, "what": `"soft"`}, key: "what", kind: finding.ErrUnknown, says: `read "soft"`},
+	{table: "price", change: fields{"by": `"crew"`}, key: "by", kind: finding.ErrValue, says: "owner, yard"},
 	{table: "step", change: fields{"key": `"abrade"`, "hours_m2": ""}, key: "hours_m2", kind: finding.ErrMissing},
 	{table: "step", change: fields{"key": `"abrade"`, "hours_m2": `21`}, key: "hours_m2", kind: finding.ErrValue},
 	{table: "factor", change: fields{"value": ""}, key: "value", kind: finding.ErrMissing},
@@ -395,6 +410,9 @@ func TestRowsBeforeTheMistake(t *testing.T) {
 			f["key"] = `"abrade"`
 		} else {
 			f["key"] = `"another"`
+		}
+		if table == "price" {
+			f["by"] = `"yard"` // a second price of the same thing is a mistake of its own
 		}
 		if _, err := tables.Load(folder(map[string]string{"another.toml": row(table, f)})); err != nil {
 			t.Errorf("%s:\n%v", table, err)

@@ -114,6 +114,11 @@ func (b *Book) checkReferences(faults *finding.Faults) {
 		miss(b.results.from[i], "past_result", "coating", p.Coating, coatings)
 		miss(b.results.from[i], "past_result", "place", p.Place, places)
 	}
+	for i, p := range b.prices.rows {
+		if known, ok := map[Priced][]string{PricedPaint: coatings, PricedSupply: b.supplies.keys(), PricedWork: actionWords}[p.Of]; ok {
+			miss(b.prices.from[i], "price", "what", p.What, known)
+		}
+	}
 	for i, s := range b.signs.rows {
 		for _, key := range s.speaks {
 			miss(b.signs.from[i], "sign", "for", key, coatings)

@@ -12,9 +12,9 @@ import (
 
 // Row is what every row of every table has.
 type Row struct {
-	Key   string // unique in its table
-	Name  string // as a painter says it; the key where no name is given
-	basis finding.Basis
+	Key   string                   // unique in its table
+	Name  string                   // as a painter says it; the key where no name is given
+	basis *finding.Basis           // its own, never changed once the row is made; nil in a row that no table holds
 	cells map[string]finding.Basis // where a cell's basis differs from the row's
 }
 
@@ -23,7 +23,10 @@ func (r Row) Basis(field string) finding.Basis {
 	if b, ok := r.cells[field]; ok {
 		return b
 	}
-	return r.basis
+	if r.basis == nil {
+		return finding.Basis{}
+	}
+	return *r.basis
 }
 
 // Own lists the fields that an own table replaced in a row of the book below, sorted, with what they rest on; of a row that stands in
@@ -49,7 +52,7 @@ func readRow(r *entry.Row) Row {
 		r.Raw("basis")
 		r.Fault(finding.ErrBasis, "basis", "", "one of "+strings.Join(kinds(), ", "))
 	}
-	out.basis = finding.Basis{
+	out.basis = &finding.Basis{
 		Kind:   finding.Kind(r.Word("basis", kinds()...)),
 		Source: r.Text("source"),
 		Place:  r.Text("where"),
@@ -68,7 +71,7 @@ func readRow(r *entry.Row) Row {
 		if out.cells == nil {
 			out.cells = map[string]finding.Basis{}
 		}
-		b := out.basis
+		b := *out.basis
 		b.Kind = k
 		if k != finding.Published && k != finding.OwnTable {
 			b.Source, b.Place, b.Read = "", "", ""

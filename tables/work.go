@@ -47,16 +47,7 @@ func readCan(r *entry.Row) Can {
 	if c.Size.Given() && c.Size.Sign() <= 0 {
 		r.Fault(finding.ErrImpossible, "size", c.Size.String(), "more than zero")
 	}
-	if s := r.Text("price"); s != "" {
-		m, err := quantity.ParseMoney(s)
-		if err != nil {
-			r.Fault(finding.ErrValue, "price", entry.Describe(s), `an amount and a currency, "58.00 EUR"`)
-		}
-		if m.Sign() < 0 {
-			r.Fault(finding.ErrImpossible, "price", entry.Describe(s), "a price of zero or more")
-		}
-		c.Price = m
-	}
+	c.Price = entry.Money(r, "price")
 	return c
 }
 

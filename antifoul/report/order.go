@@ -28,9 +28,23 @@ func (c *composer) order() {
 	items = append(items, c.closing()...)
 	c.blocks = append(c.blocks, bullets{items: items, numbered: true})
 	days := c.job.Boat.Work.Hours(c.job.Hours)
-	c.say("Hours of one hand in all: %s, without setting up, other work and waiting; for %s at work %s. Rates are from memory of practice: time two patches of your own before you trust them.",
-		hoursRange(c.job.Hours), plural(max(1, c.job.Boat.Work.Hands), "hand", "hands"), hoursRange(days))
+	rates := "Rates are from memory of practice: time an easy and a hard patch of your own before you trust them."
+	if len(c.job.Timed) > 0 {
+		rates = "Rates are from memory of practice, but for what was timed on her:"
+	}
+	c.say("Hours of one hand in all: %s, without setting up, other work and waiting; for %s at work %s. %s",
+		hoursRange(c.job.Hours), plural(max(1, c.job.Boat.Work.Hands), "hand", "hands"), hoursRange(days), rates)
+	c.timed()
 	c.pads()
+}
+
+// timed tells what patches that were worked on by the clock say.
+func (c *composer) timed() {
+	var items []string
+	for _, t := range c.job.Timed {
+		items = append(items, c.findings(t.Findings, finding.Fine)...)
+	}
+	c.list(items)
 }
 
 // parts names the parts of a task, where it is not for all of them.

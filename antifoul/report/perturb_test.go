@@ -114,6 +114,13 @@ func stages(t *testing.T) []stage {
 	return []stage{
 		func(b *tables.Book) string { return told(b, first) },
 		surfaces, pairs, amounts, berths, oldFilms, metals, gauges, days, looks,
+		func(b *tables.Book) string {
+			priced, err := b.With(os.DirFS("../../examples/yard"))
+			if err != nil {
+				return err.Error()
+			}
+			return told(priced, first[1:])
+		},
 		func(b *tables.Book) string { return told(b, more) },
 	}
 }

@@ -116,6 +116,7 @@ func (c *composer) full() {
 	c.layers()
 	c.areas()
 	c.buy()
+	c.costs()
 	c.order()
 	c.days()
 	c.wear()

@@ -85,6 +85,7 @@ func TestReports(t *testing.T) {
 		{"morning-go.txt", []string{"-morning", "2027-04-16 11:00"}, exitDone},
 		{"morning-wait.txt", []string{"-zone", "Europe/Stockholm", "-morning", "2027-04-16 09:00", "-units", "us"}, exitDone},
 		{"morning-none.txt", []string{"-morning", "2027-04-10 08:00"}, exitDone},
+		{"yard-late.txt", []string{"-boat", boats + "late.toml", "-tables", "../yard"}, exitDone},
 		{"yard.txt", []string{"-boat", boats + "sloop.toml", "-tables", "../yard", "-short"}, exitDone},
 		{"nothing.txt", []string{"-boat", "testdata/nothing.toml"}, exitNothing},
 	} {

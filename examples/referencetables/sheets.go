@@ -147,6 +147,10 @@ func (w *writer) work() {
 	for p := range w.book.PastResults() {
 		w.row(p.Row, p.Coating, p.Place, string(p.Outcome), w.show(p.Months), strconv.Itoa(p.Boats))
 	}
+	w.sheet("Prices", "What a unit costs; own tables only.", "what", "which", "paid to", "per", "low", "typical", "high")
+	for p := range w.book.Prices() {
+		w.row(p.Row, string(p.Of), p.What, p.By, p.Per, p.Money.Low.String(), p.Money.Typical.String(), p.Money.High.String())
+	}
 	w.sheet("Cautions", "A report prints those that a job calls for.", "caution", "says")
 	for c := range w.book.Cautions() {
 		w.row(c.Row, c.Name, c.Says)

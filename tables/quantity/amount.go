@@ -12,9 +12,14 @@ import (
 // The zero Amount is "not given", which differs from 0 m. Amounts cannot be
 // compared with ==, which would compare spellings: use Equal or Cmp.
 type Amount[D Dim] struct {
-	_ [0]func() // no ==, no map key
-	f float64   // the number as float, for physics and for quick comparing
+	_ [0]func()   // no ==, no map key
+	w *written[D] // nil if not given; never changed, so copies share it: rows are full of amounts
+}
+
+// written is an amount as written.
+type written[D Dim] struct {
 	n decimal.Decimal
+	f float64 // the number as float, for physics and for quick comparing
 	u Unit[D]
 }
 
@@ -22,20 +27,30 @@ type Amount[D Dim] struct {
 const mixedPlaces = 12
 
 // Given says whether there is an amount at all, be it 0 of something.
-func (a Amount[D]) Given() bool { return a.u != 0 }
+func (a Amount[D]) Given() bool { return a.w != nil }
 
 // IsZero is the opposite of Given, for omitzero. For nought of something ask
 // Sign.
-func (a Amount[D]) IsZero() bool { return a.u == 0 }
+func (a Amount[D]) IsZero() bool { return a.w == nil }
 
 // Number is the number as written, 0 if not given.
-func (a Amount[D]) Number() decimal.Decimal { return a.n }
+func (a Amount[D]) Number() decimal.Decimal {
+	if a.w == nil {
+		return decimal.Decimal{}
+	}
+	return a.w.n
+}
 
 // Unit is the unit as written, the invalid unit if not given.
-func (a Amount[D]) Unit() Unit[D] { return a.u }
+func (a Amount[D]) Unit() Unit[D] {
+	if a.w == nil {
+		return 0
+	}
+	return a.w.u
+}
 
 // Sign is -1, 0 or 1 for the number as written, 0 if not given.
-func (a Amount[D]) Sign() int { return a.n.Sign() }
+func (a Amount[D]) Sign() int { return a.Number().Sign() }
 
 // Add is a + b: in their unit if they share one, else in the dimension's base
 // unit (see the constants).
@@ -50,20 +65,20 @@ func (a Amount[D]) Add(b Amount[D]) Amount[D] { return a.sum(b, decimal.Decimal.
 func (a Amount[D]) Sub(b Amount[D]) Amount[D] { return a.sum(b, decimal.Decimal.Sub) }
 
 func (a Amount[D]) sum(b Amount[D], op func(x, y decimal.Decimal) decimal.Decimal) Amount[D] {
-	if a.u == 0 || b.u == 0 {
+	if a.w == nil || b.w == nil {
 		return Amount[D]{}
 	}
-	if a.u == b.u {
-		return a.u.Of(op(a.n, b.n))
+	if a.Unit() == b.Unit() {
+		return a.Unit().Of(op(a.Number(), b.Number()))
 	}
 	t := tableOf[D]()
 	if t.affine {
 		return Amount[D]{}
 	}
 	// a·fa + b·fb over the common denominator: one division at most.
-	da, db := a.u.def(), b.u.def()
-	x := scaled(a.n, da).Mul(decimal.NewFromInt(db.den))
-	y := scaled(b.n, db).Mul(decimal.NewFromInt(da.den))
+	da, db := a.Unit().def(), b.Unit().def()
+	x := scaled(a.Number(), da).Mul(decimal.NewFromInt(db.den))
+	y := scaled(b.Number(), db).Mul(decimal.NewFromInt(da.den))
 	n := op(x, y)
 	if den := da.den * db.den; den != 1 {
 		n = quotient(n, decimal.NewFromInt(den), mixedPlaces, Nearest)
@@ -84,7 +99,7 @@ func scaled(n decimal.Decimal, d *unitDef) decimal.Decimal {
 
 // Scale is a times k, in the unit of a, exact. For a temperature it multiplies
 // the number as written.
-func (a Amount[D]) Scale(k decimal.Decimal) Amount[D] { return a.u.Of(a.n.Mul(k)) }
+func (a Amount[D]) Scale(k decimal.Decimal) Amount[D] { return a.Unit().Of(a.Number().Mul(k)) }
 
 // Cmp is -1 if a is less than b, 0 if they are equal and 1 if a is more.
 //
@@ -93,20 +108,20 @@ func (a Amount[D]) Scale(k decimal.Decimal) Amount[D] { return a.u.Of(a.n.Mul(k)
 // given; ask Given where that matters.
 func (a Amount[D]) Cmp(b Amount[D]) int {
 	switch {
-	case a.u == 0 || b.u == 0:
-		return int(min(a.u, 1)) - int(min(b.u, 1))
-	case a.u == b.u:
-		if sure := apart(a.f, b.f, 0); sure != 0 {
+	case a.w == nil || b.w == nil:
+		return int(min(a.Unit(), 1)) - int(min(b.Unit(), 1))
+	case a.Unit() == b.Unit():
+		if sure := apart(a.w.f, b.w.f, 0); sure != 0 {
 			return sure
 		}
-		return a.n.Cmp(b.n)
+		return a.Number().Cmp(b.Number())
 	}
-	da, db := a.u.def(), b.u.def()
-	if sure := apart(convert(a.f, da, &unity), convert(b.f, db, &unity), float64(da.off+db.off)); sure != 0 {
+	da, db := a.Unit().def(), b.Unit().def()
+	if sure := apart(convert(a.w.f, da, &unity), convert(b.w.f, db, &unity), float64(da.off+db.off)); sure != 0 {
 		return sure
 	}
-	x := scaled(a.n, da).Mul(decimal.NewFromInt(db.den))
-	y := scaled(b.n, db).Mul(decimal.NewFromInt(da.den))
+	x := scaled(a.Number(), da).Mul(decimal.NewFromInt(db.den))
+	y := scaled(b.Number(), db).Mul(decimal.NewFromInt(da.den))
 	return x.Cmp(y)
 }
 
@@ -138,15 +153,15 @@ func (a Amount[D]) Equal(b Amount[D]) bool { return a.Cmp(b) == 0 }
 // taken as those. For an amount not given, or an invalid u, it is 0: ask Given
 // first.
 func (a Amount[D]) In(u Unit[D], places int32, r Rounding) decimal.Decimal {
-	da, du := a.u.def(), u.def()
+	da, du := a.Unit().def(), u.def()
 	if da == nil || du == nil {
 		return decimal.Decimal{}
 	}
 	places = clampPlaces(places)
-	if a.u == u {
-		return quotient(a.n, one, places, r)
+	if a.Unit() == u {
+		return quotient(a.Number(), one, places, r)
 	}
-	num := scaled(a.n, da)
+	num := scaled(a.Number(), da)
 	if du.den != 1 {
 		num = num.Mul(decimal.NewFromInt(du.den))
 	}
@@ -163,7 +178,7 @@ func (a Amount[D]) In(u Unit[D], places int32, r Rounding) decimal.Decimal {
 // To is a in unit u, rounded once to the given places, as In. An amount not
 // given stays so; an invalid u gives an amount not given.
 func (a Amount[D]) To(u Unit[D], places int32, r Rounding) Amount[D] {
-	if a.u == 0 {
+	if a.w == nil {
 		return Amount[D]{}
 	}
 	return u.Of(a.In(u, places, r))
@@ -173,14 +188,14 @@ func (a Amount[D]) To(u Unit[D], places int32, r Rounding) Amount[D] {
 // within some units in the last place; no decimal is touched. For an amount not
 // given, or an invalid u, it is NaN.
 func (a Amount[D]) Float(u Unit[D]) float64 {
-	da, du := a.u.def(), u.def()
+	da, du := a.Unit().def(), u.def()
 	if da == nil || du == nil {
 		return math.NaN()
 	}
-	if a.u == u {
-		return a.f
+	if a.Unit() == u {
+		return a.w.f
 	}
-	return convert(a.f, da, du)
+	return convert(a.w.f, da, du)
 }
 
 // convert is f of unit a in unit b. Whole numbers are multiplied first and

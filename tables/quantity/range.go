@@ -29,7 +29,7 @@ func ShowRange[D Dim](r Range[Amount[D]], s System) string {
 		return low.Show(s)
 	}
 	return showWith(low, s, func(u Unit[D]) string {
-		return plain(low.in3(u).n) + " to " + high.printed(u)
+		return plain(low.in3(u).Number()) + " to " + high.printed(u)
 	})
 }
 

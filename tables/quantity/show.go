@@ -77,19 +77,19 @@ func (a Amount[D]) Show(s System) string {
 // shown are the units to print a in: the reader's first, then the other, 0 if
 // there is none.
 func (a Amount[D]) shown(s System) (first, second Unit[D]) {
-	d := a.u.def()
+	d := a.Unit().def()
 	metric, us := Unit[D](d.metric), Unit[D](d.us)
 	switch {
 	case metric == 0 && us == 0:
-		return a.u, 0
+		return a.Unit(), 0
 	case s == Metric && metric != 0:
-		return a.small(metric), a.u
+		return a.small(metric), a.Unit()
 	case s == US && us != 0:
-		return a.small(us), a.u
+		return a.small(us), a.Unit()
 	case metric != 0:
-		return a.u, a.small(metric)
+		return a.Unit(), a.small(metric)
 	}
-	return a.u, a.small(us)
+	return a.Unit(), a.small(us)
 }
 
 // small is millilitres in place of litres below one litre, else u.
@@ -103,16 +103,16 @@ func (a Amount[D]) small(u Unit[D]) Unit[D] {
 // printed is the number in unit u and the unit's symbol.
 func (a Amount[D]) printed(u Unit[D]) string {
 	n, d := a.in3(u), u.def()
-	if d.single != "" && isOne(n.n) {
-		return plain(n.n) + " " + d.single
+	if d.single != "" && isOne(n.Number()) {
+		return plain(n.Number()) + " " + d.single
 	}
-	return plain(n.n) + " " + d.print
+	return plain(n.Number()) + " " + d.print
 }
 
 // in3 is a in unit u: as written if that is its unit, else rounded to 3
 // significant digits.
 func (a Amount[D]) in3(u Unit[D]) Amount[D] {
-	if u == a.u {
+	if u == a.Unit() {
 		return a
 	}
 	f := math.Abs(a.Float(u))

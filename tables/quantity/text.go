@@ -27,14 +27,14 @@ func isOne(n decimal.Decimal) bool { return n.Abs().Cmp(one) == 0 }
 // String is the amount as written in files, the number with the digits it has:
 // "15.20 m". An amount not given is "not given".
 func (a Amount[D]) String() string {
-	d := a.u.def()
+	d := a.Unit().def()
 	switch {
 	case d == nil:
 		return "not given"
-	case d.single != "" && isOne(a.n):
-		return plain(a.n) + " " + d.single
+	case d.single != "" && isOne(a.Number()):
+		return plain(a.Number()) + " " + d.single
 	}
-	return plain(a.n) + " " + d.file
+	return plain(a.Number()) + " " + d.file
 }
 
 // MarshalText is String; an amount not given is an error.

@@ -26,7 +26,7 @@ func (u Unit[D]) Of(n decimal.Decimal) Amount[D] {
 		return Amount[D]{}
 	}
 	f, _ := n.Float64()
-	return Amount[D]{n: n, f: f, u: u}
+	return Amount[D]{w: &written[D]{n: n, f: f, u: u}}
 }
 
 // Near is the border from physics: f of the unit, taken at 12 significant
