@@ -40,6 +40,9 @@ type Boat struct {
 	Used    []Used        // by the litres that went on
 	Survey  survey.Survey // what was seen of her ashore
 	Timed   []Timed       // patches that were worked on by the clock
+
+	Passport int       // the form of the passport that it was read from; 0: it is none
+	Jobs     []PastJob // what earlier logs told, the oldest first
 }
 
 // Wishes is what the owner would like: the [wishes] section of a boat file.
@@ -202,6 +205,9 @@ func (x Boat) check(b *tables.Book, sized bool) finding.Faults {
 	}
 	for i, y := range x.Records {
 		fs = append(fs, y.check(b).Under("", fmt.Sprintf("record[%d]", i+1))...)
+	}
+	for i, y := range x.Jobs {
+		fs = append(fs, y.check(b).Under("", fmt.Sprintf("job[%d]", i+1))...)
 	}
 	for i, p := range x.Hull.Pieces {
 		row, err := b.Piece(p.What)

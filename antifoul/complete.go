@@ -15,7 +15,7 @@ import (
 // factors are the rows of the factor table that this package, compat and coverage ask for; wear.Factors and drag.Factors are those of
 // the wear and of growth, weather.Factors those of an hour, cost.Factors that of a bill, survey.Factors those of a look at her, leach.Values the numbers of the release that a report tells.
 var factors = []string{
-	"abraded-film", "hard-film-speed", "day-hours", "day-setup", "launch-reserve", "late-coat", "stand-after", "abrade-after", "forecast-trust", "idle-bar", "lightness-step", "lightness-step-clear", "open-launch-days", "reckon-over", "work-hours-full", "comb-thick", "used-doubt",
+	"abraded-film", "hard-film-speed", "day-hours", "day-setup", "launch-reserve", "late-coat", "stand-after", "abrade-after", "forecast-trust", "idle-bar", "lightness-step", "lightness-step-clear", "open-launch-days", "reckon-over", "work-hours-full", "comb-thick", "used-doubt", "log-dew-differs", "log-look-fresh",
 	"area-guard", "area-differs", "area-outline-beams", "area-water-density", "pad-area", "patch-step", "profile-void", "pot-life-span", "pot-life-share", "stand-spacing", "block-spacing", "stand-pairs-least",
 }
 

@@ -49,6 +49,9 @@ func readBoat(b *tables.Book, fsys fs.FS, name string, zone *time.Location, whol
 		return Boat{}, faults.Err()
 	}
 	var x Boat
+	if newer := readPassport(root, &x); newer {
+		return x, faults.Err()
+	}
 	top := root.Table("boat")
 	x.Name, x.On = top.Text("name"), top.Date("date")
 	top.Close()

@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"io/fs"
 	"path"
-	"strings"
 
 	"boatyard.example/bottomwork/coverage"
 	"boatyard.example/bottomwork/coverage/gauge"
@@ -82,14 +81,9 @@ func readTeeth(r *entry.Row) []coverage.Tooth {
 	}
 	for i, e := range list {
 		s, _ := e.(string)
-		var t coverage.Tooth
-		low, high, both := strings.Cut(s, " to ")
-		err := t.Wetted.UnmarshalText([]byte(strings.TrimSpace(low)))
-		if both && err == nil {
-			err = t.Dry.UnmarshalText([]byte(strings.TrimSpace(high)))
-		}
+		t, err := coverage.ParseTooth(s)
 		if err != nil {
-			r.Fault(finding.ErrValue, fmt.Sprintf("readings[%d]", i+1), entry.Describe(e), "a tooth in um or mil, or the last wetted and the first dry one: \"100 um to 120 um\"")
+			r.Fault(finding.ErrValue, fmt.Sprintf("readings[%d]", i+1), entry.Describe(e), coverage.ToothWant)
 			continue
 		}
 		out = append(out, t)

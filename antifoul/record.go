@@ -47,33 +47,42 @@ func (r Record) check(b *tables.Book) finding.Faults {
 	return fs
 }
 
-// fitted returns the boat with the rates of wear that her own records give. Litres become a film by coverage.Used over the whole hull.
+// fitted returns the boat with the rates of wear that her own records give, and with a film in each of them. Litres become a film by coverage.Used over the whole hull.
 // Where the use does not say the water, it is that of the berth where she is kept.
 func (x Boat) fitted(b *tables.Book) (Boat, error) {
 	x.Use.Water = x.water(b)
 	if len(x.Records) == 0 {
 		return x, nil
 	}
-	var records []wear.Record
+	x.Records = slices.Clone(x.Records)
 	for i, r := range x.Records {
-		if r.Litres.Given() {
-			_, wetted, err := partAreas(b, x.filled(b))
-			if err != nil {
-				return x, err
-			}
-			c, err := b.Coating(r.Coating)
-			if err != nil {
-				return x, err
-			}
-			used, err := coverage.Used(b, coverage.Spent{Litres: r.Litres, Area: wetted.Total, Coats: r.Coats, Coating: c, Method: x.byRoller()})
-			if err != nil {
-				return x, prefixed(err, fmt.Sprintf("record[%d]", i+1))
-			}
-			n := decimal.NewFromInt(int64(r.Coats))
-			r.Film = quantity.Range[quantity.Film]{Low: used.Coat.Low.Scale(n), Typical: used.Coat.Typical.Scale(n), High: used.Coat.High.Scale(n)}
+		if !r.Litres.Given() {
+			continue
 		}
-		records = append(records, r.Record)
+		_, wetted, err := partAreas(b, x.filled(b))
+		if err != nil {
+			return x, err
+		}
+		c, err := b.Coating(r.Coating)
+		if err != nil {
+			return x, err
+		}
+		used, err := coverage.Used(b, coverage.Spent{Litres: r.Litres, Area: wetted.Total, Coats: r.Coats, Coating: c, Method: x.byRoller()})
+		if err != nil {
+			return x, prefixed(err, fmt.Sprintf("record[%d]", i+1))
+		}
+		n := decimal.NewFromInt(int64(r.Coats))
+		x.Records[i].Film = quantity.Range[quantity.Film]{Low: used.Coat.Low.Scale(n), Typical: used.Coat.Typical.Scale(n), High: used.Coat.High.Scale(n)}
 	}
-	x.Use.Fits = wear.FitRecords(b, x.Use, records)
+	x.Use.Fits = wear.FitRecords(b, x.Use, x.wearRecords())
 	return x, nil
+}
+
+// wearRecords are the records as wear takes them, each with a film: those of a boat that was fitted.
+func (x Boat) wearRecords() []wear.Record {
+	var out []wear.Record
+	for _, r := range x.Records {
+		out = append(out, r.Record)
+	}
+	return out
 }

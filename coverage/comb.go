@@ -2,6 +2,7 @@ package coverage
 
 import (
 	"fmt"
+	"strings"
 
 	"github.com/shopspring/decimal"
 
@@ -22,6 +23,20 @@ const (
 type Tooth struct {
 	Wetted quantity.Film
 	Dry    quantity.Film // not given: only the wetted tooth was noted, and the film is taken to end there
+}
+
+// ToothWant says how a tooth is written.
+const ToothWant = "a tooth in um or mil, or the last wetted and the first dry one: \"100 um to 120 um\""
+
+// ParseTooth reads one reading of a comb: the last wetted tooth, "120 um", or that and the first dry one, "100 um to 120 um".
+func ParseTooth(s string) (Tooth, error) {
+	var t Tooth
+	low, high, both := strings.Cut(s, " to ")
+	err := t.Wetted.UnmarshalText([]byte(strings.TrimSpace(low)))
+	if both && err == nil {
+		err = t.Dry.UnmarshalText([]byte(strings.TrimSpace(high)))
+	}
+	return t, err
 }
 
 // WetCoat is a fresh coat as a comb read it.

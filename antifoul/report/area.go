@@ -46,9 +46,10 @@ func (c *composer) areas() {
 		c.list(items)
 	}
 	c.list(slices.Compact(c.findings(w.Findings, finding.Fine)))
+	c.drawSide()
 }
 
-func pick(yes bool, a, b string) string {
+func pick[T any](yes bool, a, b T) T {
 	if yes {
 		return a
 	}

@@ -58,14 +58,14 @@ func (c *composer) basis() {
 		}
 		items = append(items, fmt.Sprintf("[%d] %s", i+1, text))
 	}
-	c.list(items)
+	c.runOn(items)
 	if len(c.doubts) > 0 {
 		c.say("Doubts that come with the values used:")
 		var doubts []string
 		for _, d := range c.doubts {
 			doubts = append(doubts, sentence(d))
 		}
-		c.list(doubts)
+		c.runOn(doubts)
 	}
 	c.ownTables()
 	var overrides []string

@@ -1,6 +1,6 @@
 package report
 
-// block is one piece of a report. The renderers know these five and nothing else.
+// block is one piece of a report. The renderers know these six and nothing else.
 type block interface{ isBlock() }
 
 type (
@@ -12,6 +12,7 @@ type (
 	bullets struct {
 		items    []string
 		numbered bool
+		runOn    bool // many short items, which may run on where room is dear
 	}
 	table struct {
 		head []string
@@ -19,6 +20,12 @@ type (
 	}
 	// pairs is a list of names and values.
 	pairs struct{ rows [][2]string }
+	// drawing is a picture that shows what the words beside it say. Text and Markdown leave it out; HTML has both.
+	drawing struct {
+		title, says string // what it is of, and every fact that it shows
+		note        string // how to read it, under the title; may be empty
+		body        canvas
+	}
 )
 
 func (heading) isBlock() {}
@@ -26,3 +33,4 @@ func (para) isBlock()    {}
 func (bullets) isBlock() {}
 func (table) isBlock()   {}
 func (pairs) isBlock()   {}
+func (drawing) isBlock() {}

@@ -70,6 +70,7 @@ func (c *composer) boat() {
 	c.blocks = append(c.blocks, pairs{rows})
 	c.found()
 	c.records()
+	c.jobs()
 	c.assumed()
 }
 

@@ -124,7 +124,6 @@ const (
 
 // firm tells how firm the first place is, and what would change it.
 func (c *composer) firm(p antifoul.PartRanking) {
-	var items []string
 	var told []finding.Finding // of the same share, once
 	for _, l := range p.Closeness(draws, seed, rivals).Rows {
 		at := slices.IndexFunc(told, func(f finding.Finding) bool {
@@ -137,21 +136,12 @@ func (c *composer) firm(p antifoul.PartRanking) {
 		}
 		told[at].Against += "; " + l.Finding.Against
 	}
-	for _, f := range told {
-		items = append(items, c.finding(f))
-	}
-	if len(items) > 0 {
-		c.say("How firm that is, with the wear, the life and the hours of work drawn from their ranges:")
-		c.list(items)
-	}
-	items = nil
+	c.under("How firm that is, with the wear, the life and the hours of work drawn from their ranges", told)
+	var swaps []finding.Finding
 	for _, s := range p.Swaps() {
-		items = append(items, c.finding(s.Finding))
+		swaps = append(swaps, s.Finding)
 	}
-	if len(items) > 0 {
-		c.say("What would change it, one fact at a time and all else as it is:")
-		c.list(items)
-	}
+	c.under("What would change it, one fact at a time and all else as it is", swaps)
 }
 
 // lifts tells what would bring a ruled-out type back, by the fact that would.
@@ -168,15 +158,12 @@ func (c *composer) lifts(p antifoul.PartRanking) {
 		}
 		all[at].names = append(all[at].names, x.Finding.About)
 	}
-	var items []string
+	var fs []finding.Finding
 	for _, l := range all {
 		l.f.About = strings.Join(l.names, "; ")
-		items = append(items, c.finding(l.f))
+		fs = append(fs, l.f)
 	}
-	if len(items) > 0 {
-		c.say("What would let a type in that her use rules out, where one fact is enough:")
-		c.list(items)
-	}
+	c.under("What would let a type in that her use rules out, where one fact is enough", fs)
 }
 
 // sameTurn reports whether two findings turn the same fact to the same value.

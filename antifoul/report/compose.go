@@ -46,6 +46,13 @@ func (c *composer) list(items []string) {
 	}
 }
 
+// runOn lists many short items, which run on in print.
+func (c *composer) runOn(items []string) {
+	if len(items) > 0 {
+		c.blocks = append(c.blocks, bullets{items: items, runOn: true})
+	}
+}
+
 func (c *composer) table(head []string, rows [][]string) {
 	if len(rows) > 0 {
 		c.blocks = append(c.blocks, table{head, rows})
@@ -125,6 +132,23 @@ func (c *composer) findings(fs finding.List, v finding.Verdict) []string {
 		}
 	}
 	return out
+}
+
+// under lists findings below a few words. What all of them rest on is said there, once.
+func (c *composer) under(words string, fs []finding.Finding) {
+	if len(fs) == 0 {
+		return
+	}
+	var says, rests []string
+	for _, f := range fs {
+		says, rests = append(says, c.job.Book.Say(f, c.units)), append(rests, c.rests(f))
+	}
+	alike := len(slices.Compact(slices.Clone(rests))) == 1
+	for i := range says {
+		says[i] += pick(alike, "", rests[i])
+	}
+	c.say("%s%s:", words, pick(alike, rests[0], ""))
+	c.list(says)
 }
 
 func (c *composer) colour(key string) string {

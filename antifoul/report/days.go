@@ -34,6 +34,7 @@ func (c *composer) days() {
 		c.say("Every day after drying out stands only once two readings a month apart agree.")
 	}
 	c.table([]string{"Day", "Hours", "Work", "Weather", "Window and last start"}, append(c.dayRows(turns, plan), c.launchRow(plan)...))
+	c.drawDays(turns, plan)
 	c.list(c.findings(plan.Findings, finding.Fine))
 	if len(s.Kept) == 0 {
 		c.list(c.findings(s.Findings, finding.Fine))
@@ -183,25 +184,38 @@ func (c *composer) turn(t antifoul.Turn, it calendar.Item) string {
 	if len(t.Coats) == 0 {
 		return sentence(t.Name)
 	}
-	var what []string
-	var on [][]string
+	type same struct { // coats of one paint
+		paint string
+		what  []string
+		on    [][]string
+	}
+	var paints []same
 	for _, k := range t.Coats {
-		text := k.What()
+		paint := ""
 		if k.Layer.For != compat.Undercoat {
-			text += ", " + k.Layer.Coating.Name
+			paint = ", " + k.Layer.Coating.Name
 		}
 		if k.Layer.Colour != "" {
-			text += " in " + c.colour(k.Layer.Colour)
+			paint += " in " + c.colour(k.Layer.Colour)
 		}
-		i := slices.Index(what, text)
+		i := slices.IndexFunc(paints, func(s same) bool { return s.paint == paint })
 		if i < 0 {
-			i, what, on = len(what), append(what, text), append(on, nil)
+			i, paints = len(paints), append(paints, same{paint: paint})
 		}
-		on[i] = append(on[i], k.Part)
+		p := &paints[i]
+		n := slices.Index(p.what, k.What())
+		if n < 0 {
+			n, p.what, p.on = len(p.what), append(p.what, k.What()), append(p.on, nil)
+		}
+		p.on[n] = append(p.on[n], k.Part)
 	}
 	var out []string
-	for i, text := range what {
-		out = append(out, sentence(and(on[i]))+": "+text)
+	for _, p := range paints {
+		var coats []string
+		for i, text := range p.what {
+			coats = append(coats, pick(i == 0, sentence(and(p.on[i])), and(p.on[i]))+": "+text)
+		}
+		out = append(out, and(coats)+p.paint)
 	}
 	text := strings.Join(out, "; ")
 	if t.Do == finding.Blast {

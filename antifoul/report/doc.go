@@ -1,6 +1,6 @@
 // Package report answers one question: how is a job told?
 //
-// Write turns an antifoul.Job into a report in text or Markdown, long for a surveyor or short for the shed wall. All words of a
+// Write turns an antifoul.Job into a report in text, Markdown or HTML, long for a surveyor or short for the shed wall. All words of a
 // report are made here and from the rule rows of the book; the packages below hold values only.
 //
 //	err := report.Write(os.Stdout, job, report.Options{Format: report.Markdown, Units: quantity.Metric})
@@ -19,6 +19,8 @@
 //	colours and how long             wear.go
 //	law, cautions, bases, limits     basis.go
 //	one page                         short.go
+//	drawings, for HTML alone         section.go, life.go, side.go, daysdrawing.go; svg.go
+//	the page and its style           html.go, page.html, page.css
 //
-// Not covered yet: HTML, drawings, JSON, CSV.
+// Not covered yet: JSON, CSV. A drawing of the side is of the kind of hull, not of the boat; the page is in English, left to right.
 package report

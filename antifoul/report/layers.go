@@ -18,6 +18,7 @@ func (c *composer) layers() {
 		}
 		c.head(2, "Layers: "+s.Part)
 		c.layerTable(s)
+		c.drawSection(s)
 		var notes []string
 		for _, f := range s.Findings {
 			if f.Verdict > finding.Fine || strings.HasPrefix(string(f.Rule), "scheme-") { // pairs that are fine need no words

@@ -18,7 +18,13 @@ import (
 
 func job(t *testing.T, name string, change func(*antifoul.Boat)) *antifoul.Job {
 	t.Helper()
-	boat, err := antifoul.ReadBoat(os.DirFS(boats), name)
+	return jobIn(t, boats, name, change)
+}
+
+// jobIn is the job of a boat file in a folder.
+func jobIn(t *testing.T, folder, name string, change func(*antifoul.Boat)) *antifoul.Job {
+	t.Helper()
+	boat, err := antifoul.ReadBoat(os.DirFS(folder), name)
 	if err != nil {
 		t.Fatal(err)
 	}

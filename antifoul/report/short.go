@@ -38,6 +38,7 @@ func (c *composer) short() {
 		c.blocks = append(c.blocks, bullets{items: append(work, c.closing()...), numbered: true})
 	}
 	c.shortDays()
+	c.shortDrawings()
 	if len(c.job.Buy) > 0 {
 		c.head(2, "Buy")
 		var rows [][]string
@@ -86,6 +87,14 @@ func (c *composer) shortAnswer(p antifoul.PartRanking) string {
 		}
 	}
 	return out + why.String() + littleJudged(place) + c.asks(place)
+}
+
+// shortDrawings shows the layers and the days.
+func (c *composer) shortDrawings() {
+	for _, s := range c.job.Schemes {
+		c.drawSection(s)
+	}
+	c.drawDays(c.job.Season.Shown())
 }
 
 // shortDays tells the days in one paragraph.

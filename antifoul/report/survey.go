@@ -23,7 +23,7 @@ func Survey(w io.Writer, j *antifoul.Job, o Options) error {
 		return err
 	}
 	if o.Format == Calendar {
-		return fmt.Errorf("report: read %q, taken for a condition note: %s, %s", o.Format, Text, Markdown)
+		return fmt.Errorf("report: read %q, taken for a condition note: %s, %s, %s", o.Format, Text, Markdown, HTML)
 	}
 	c.alone = true
 	c.foundHalf()
@@ -144,7 +144,7 @@ func (c *composer) conditions() {
 		if p.State != "" {
 			state += known(p.Known)
 		}
-		rows = append(rows, []string{sentence(about), film, or(strings.Join(each(p.Colours, c.colour), ", "), "–"), state, c.marks(p.Marks), or(p.Photo, "–")})
+		rows = append(rows, []string{sentence(about), film, or(strings.Join(each(p.Colours, c.colour), ", "), "–"), state, c.seenMarks(p.Marks), or(p.Photo, "–")})
 		note(about, p.Note)
 		c.markNotes(about, p.Marks, note)
 	}
@@ -155,7 +155,7 @@ func (c *composer) conditions() {
 				on = m.Name
 			}
 		}
-		fittings = append(fittings, []string{sentence(f.Name), on, c.marks(f.Marks), or(f.Photo, "–")})
+		fittings = append(fittings, []string{sentence(f.Name), on, c.seenMarks(f.Marks), or(f.Photo, "–")})
 		note(f.Name, f.Note)
 		c.markNotes(f.Name, f.Marks, note)
 	}
@@ -196,8 +196,8 @@ func known(word string) string {
 	return " (" + word + ")"
 }
 
-// marks are the things seen at one place, each with its grade, share, size and photo.
-func (c *composer) marks(marks []survey.Mark) string {
+// seenMarks are the things seen at one place, each with its grade, share, size and photo.
+func (c *composer) seenMarks(marks []survey.Mark) string {
 	var out []string
 	for _, m := range marks {
 		var grades []string
@@ -209,13 +209,13 @@ func (c *composer) marks(marks []survey.Mark) string {
 		text := join(" ", m.What, strings.Join(grades, ", "))
 		text = join(", ", text, shown(m.Share, c.units), shown(m.Size, c.units))
 		text += known(m.Known)
-		out = append(out, join(", ", text, prefix("photo ", m.Photo)))
+		out = append(out, join(", ", text, before("photo ", m.Photo)))
 	}
 	return or(strings.Join(out, "; "), "nothing noted")
 }
 
-// prefix puts a word before a text, if there is one.
-func prefix(head, s string) string {
+// before puts a word before a text, if there is one.
+func before(head, s string) string {
 	if s == "" {
 		return ""
 	}
@@ -373,7 +373,7 @@ func (c *composer) advice(a survey.Answer) {
 			if key == "" {
 				key = string(x.Finding.Rule)
 			}
-			photo := prefix(" Photo ", x.Photo)
+			photo := before(" Photo ", x.Photo)
 			if photo != "" {
 				photo += "."
 			}

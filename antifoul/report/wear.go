@@ -22,7 +22,13 @@ func (c *composer) wear() {
 			continue
 		}
 		c.head(3, sentence(s.Part))
-		c.colourKey(s)
+		if like, ok := c.keyedLike(s); ok {
+			c.say("The colours, their steps and what they mean are those of the %s.", like)
+		} else {
+			c.colourKey(s)
+		}
+		c.rings(s)
+		c.drawLife(s)
 		c.forecast(s)
 	}
 }
@@ -39,9 +45,31 @@ func (c *composer) colourKey(s antifoul.Scheme) {
 	c.say("Top to bottom, what it means when a colour shows:")
 	c.table([]string{"Colour", "Layer", "When it shows"}, rows)
 	c.steps(s)
-	if s.Zone == antifoul.HullZone && c.job.Pads.Count > 0 {
+}
+
+// rings tells how the places where she stood show.
+func (c *composer) rings(s antifoul.Scheme) {
+	if len(s.Key) > 0 && s.Zone == antifoul.HullZone && c.job.Pads.Count > 0 {
 		c.say("Where stands, blocks and chains stood the same colours lie in rings, the lowest layer innermost and smallest, each with its own edge: whoever sands her next reads them from the inside out.")
 	}
+}
+
+// keyedLike is an earlier part of which the very same is to be said of its colours.
+func (c *composer) keyedLike(s antifoul.Scheme) (part string, ok bool) {
+	told := func(s antifoul.Scheme) string {
+		k := composer{job: c.job, units: c.units}
+		k.colourKey(s)
+		return fmt.Sprint(k.blocks)
+	}
+	for _, o := range c.job.Schemes {
+		if o.Part == s.Part {
+			break
+		}
+		if len(o.Coats) > 0 && len(o.Key) > 0 && told(o) == told(s) {
+			return o.Part, true
+		}
+	}
+	return "", false
 }
 
 // steps tells how far in lightness the neighbouring colours are apart, and which other signals would stand out.

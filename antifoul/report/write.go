@@ -19,11 +19,12 @@ type Format string
 const (
 	Text     Format = "text"
 	Markdown Format = "markdown"
+	HTML     Format = "html"      // one page with drawings, for a screen, a printer or a word processor
 	Calendar Format = "icalendar" // the plan of days alone, for a calendar program (RFC 5545)
 )
 
 // Formats lists the formats.
-func Formats() []Format { return []Format{Text, Markdown, Calendar} }
+func Formats() []Format { return []Format{Text, Markdown, HTML, Calendar} }
 
 // ParseFormat reads a format's word. The error names the words taken.
 func ParseFormat(s string) (Format, error) {
@@ -69,7 +70,7 @@ func Morning(w io.Writer, j *antifoul.Job, at time.Time, o Options) error {
 		return err
 	}
 	if o.Format == Calendar {
-		return fmt.Errorf("report: read %q, taken for one morning: %s, %s", o.Format, Text, Markdown)
+		return fmt.Errorf("report: read %q, taken for one morning: %s, %s, %s", o.Format, Text, Markdown, HTML)
 	}
 	if err := c.oneMorning(at); err != nil {
 		return err
@@ -97,6 +98,9 @@ func compose(j *antifoul.Job, o *Options) (*composer, error) {
 // render writes the blocks.
 func (c *composer) render(w io.Writer, o Options) error {
 	render := renderText
+	if o.Format == HTML {
+		return c.renderHTML(w, o)
+	}
 	if o.Format == Markdown {
 		render = renderMarkdown
 	}

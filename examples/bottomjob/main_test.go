@@ -73,6 +73,8 @@ func TestReports(t *testing.T) {
 	}{
 		{"demo.txt", nil, exitDone},
 		{"demo.md", []string{"-format", "markdown"}, exitDone},
+		{"demo-short.html", []string{"-format", "html", "-short"}, exitDone},
+		{"trailer.html", []string{"-boat", boats + "trailer.toml", "-format", "html", "-units", "us"}, exitDone},
 		{"sloop.txt", []string{"-boat", boats + "sloop.toml"}, exitDone},
 		{"planing.txt", []string{"-boat", boats + "planing.toml", "-units", "us"}, exitDone},
 		{"planing-short.txt", []string{"-boat", boats + "planing.toml", "-units", "us", "-short"}, exitDone},

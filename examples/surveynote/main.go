@@ -1,7 +1,7 @@
 // Command surveynote turns a surveyor's condition note, and the gauge sheet that it names, into the found half of a report: what was seen,
 // what it asks for and when, and what was not looked at. Nothing is planned.
 //
-//	surveynote [-note note.toml] [-tables folder] [-format text|markdown] [-units metric|us] [-out file]
+//	surveynote [-note note.toml] [-tables folder] [-format text|markdown|html] [-units metric|us] [-out file]
 //
 // Without -note it runs on an invented note. It exits 0 when the report is written, 3 for bad input, of which every fault is listed.
 package main

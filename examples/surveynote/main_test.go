@@ -82,6 +82,19 @@ func TestBadInput(t *testing.T) {
 	}
 }
 
+// Every format of a report but the plan of days is one of a note.
+func TestEveryFormat(t *testing.T) {
+	for _, f := range report.Formats() {
+		code, out, bad := call(t, "-format", string(f))
+		if f == report.Calendar {
+			continue // see TestBadInput
+		}
+		if code != exitDone || bad != "" || !strings.Contains(out, "Condition as found") {
+			t.Errorf("%s: exit %d, said %q", f, code, bad)
+		}
+	}
+}
+
 // A boat file of the other command is a note too, with and without a look in it.
 func TestBoatFilesAreNotes(t *testing.T) {
 	files, err := filepath.Glob("../boats/*.toml")
@@ -89,6 +102,9 @@ func TestBoatFilesAreNotes(t *testing.T) {
 		t.Fatalf("%d boat files, %v", len(files), err)
 	}
 	for _, name := range append(files, "../bottomjob/demo.toml") {
+		if strings.HasSuffix(name, "-log.toml") { // the log of a job is no boat file
+			continue
+		}
 		code, out, bad := call(t, "-note", name)
 		if code != exitDone || bad != "" || !strings.Contains(out, "Condition as found") || strings.Contains(out, "What to buy") {
 			t.Errorf("%s: exit %d, said %q", name, code, bad)

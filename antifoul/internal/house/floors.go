@@ -62,6 +62,8 @@ func rooms() []room {
 		{3, "antifoul/cost", nil},
 		// May paint go on in this hour?
 		{3, "antifoul/weather", nil},
+		// What was really done, and can it have been so?
+		{3, "antifoul/joblog", nil},
 		// On which days does each coat go on?
 		{3, "antifoul/calendar", []string{"antifoul/weather"}},
 
