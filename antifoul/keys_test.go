@@ -439,7 +439,7 @@ var wordsOnly = []string{
 var besides = []string{"use.cleaned_every", "part.electrode", "wishes.reckon_over"}
 
 // ofLogs are keys of a log of a job, whose sections of one name are another file's.
-var ofLogs = []string{"survey.who", "survey.readings"}
+var ofLogs = []string{"survey.part", "survey.zone", "survey.layer", "survey.coating", "survey.film", "survey.readings", "survey.who"}
 
 var keyInReader = regexp.MustCompile(`(?:Text|Word|Words|readClock|readDates|sheetName|Int|YesNo|Date|Texts|Amount\[[a-z.A-Z]+\]|Range\[[a-z.A-Z]+\])\((?:(\w+), )?"([a-z_]+)"`)
 
