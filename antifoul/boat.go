@@ -7,6 +7,7 @@ import (
 
 	"boatyard.example/bottomwork/antifoul/calendar"
 	"boatyard.example/bottomwork/antifoul/law"
+	"boatyard.example/bottomwork/antifoul/survey"
 	"boatyard.example/bottomwork/antifoul/wear"
 	"boatyard.example/bottomwork/compat"
 	"boatyard.example/bottomwork/coverage"
@@ -34,10 +35,11 @@ type Boat struct {
 	Records []Record       // what was seen of earlier films of hers
 	Tins    []coverage.Tin // what labels and store say of the coatings
 	Wishes  Wishes
-	Gauged  []Gauged // what was put on, as a gauge of dry film read it
-	Combed  []Combed // as a comb read it while it was wet
-	Used    []Used   // by the litres that went on
-	Timed   []Timed  // patches that were worked on by the clock
+	Gauged  []Gauged      // what was put on, as a gauge of dry film read it
+	Combed  []Combed      // as a comb read it while it was wet
+	Used    []Used        // by the litres that went on
+	Survey  survey.Survey // what was seen of her ashore
+	Timed   []Timed       // patches that were worked on by the clock
 
 	Passport int       // the form of the passport that it was read from; 0: it is none
 	Jobs     []PastJob // what earlier logs told, the oldest first
@@ -153,7 +155,10 @@ func (x Boat) Months() float64 {
 }
 
 // Check returns every fault of the boat, keys as in a boat file. Each section is checked by the package that owns it.
-func (x Boat) Check(b *tables.Book) finding.Faults {
+func (x Boat) Check(b *tables.Book) finding.Faults { return x.check(b, true) }
+
+// check is Check; where nothing is said of the hull's size, and nobody needs it, sized is false.
+func (x Boat) check(b *tables.Book, sized bool) finding.Faults {
 	var fs finding.Faults
 	bad := func(kind error, key, got, want string) {
 		fs = append(fs, finding.Fault{Kind: kind, Key: key, Got: got, Want: want})
@@ -161,7 +166,11 @@ func (x Boat) Check(b *tables.Book) finding.Faults {
 	if !x.On.Given() {
 		bad(finding.ErrMissing, "boat.date", "", "the day the question is asked, 2027-04-03")
 	}
-	fs = append(fs, x.Hull.Check(b).Under("", "hull")...)
+	if sized {
+		fs = append(fs, x.Hull.Check(b).Under("", "hull")...)
+	} else {
+		fs = append(fs, x.unsizedFaults()...)
+	}
 	fs = append(fs, x.Use.Check().Under("", "use")...)
 	fs = append(fs, x.Work.Check(x.On).Under("", "work")...)
 	fs = append(fs, x.byRoller().Check(b).Under("", "paint")...)
@@ -181,10 +190,12 @@ func (x Boat) Check(b *tables.Book) finding.Faults {
 			hulls++
 		}
 		fs = append(fs, p.Check(b).Under("", key)...)
-		fs = append(fs, checkArea(b, x, i).Under("", key)...)
+		if sized {
+			fs = append(fs, checkArea(b, x, i).Under("", key)...)
+		}
 	}
 	switch {
-	case hulls == 0:
+	case hulls == 0 && sized:
 		bad(finding.ErrMissing, "part", "no part with zone = \"hull\"", "exactly one")
 	case hulls > 1:
 		bad(finding.ErrDuplicate, "part", fmt.Sprintf("%d parts with zone = \"hull\"", hulls), "exactly one")
@@ -220,7 +231,7 @@ func (x Boat) Check(b *tables.Book) finding.Faults {
 	fs = append(fs, x.Wishes.check(b).Under("", "wishes")...)
 	fs = append(fs, x.putOnFaults(b)...)
 	fs = append(fs, x.timedFaults(b)...)
-	return fs
+	return append(fs, x.Survey.Check(b, x.Parts, x.On)...)
 }
 
 // oneCurrency returns a fault for each kit whose price is not of the currency of the book's prices, or of the first kit's.

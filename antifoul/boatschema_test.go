@@ -15,6 +15,7 @@ import (
 
 	"boatyard.example/bottomwork/antifoul"
 	"boatyard.example/bottomwork/antifoul/calendar"
+	"boatyard.example/bottomwork/antifoul/survey"
 	"boatyard.example/bottomwork/antifoul/wear"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/quantity"
@@ -116,6 +117,12 @@ type section struct {
 }
 
 const sectionsTaken = 100
+
+var (
+	aNumber  = object{{"type", "number"}, {"minimum", 0}, {"maximum", 1000000}}
+	aNumbers = object{{"anyOf", []object{aNumber, {{"type", "array"}, {"items", aNumber}, {"minItems", 3}, {"maxItems", 3}}}}}
+	aMark    = object{{"what", aText}, {"grade", aTexts}, {"share", aShare}, {"size", aLength}, {"known", words(survey.Words()...)}, {"photo", aText}, {"note", aText}}
+)
 
 // boatFile is every section of a boat file. TestBoatSchemaKeys holds its keys against those that ReadBoat reads.
 var boatFile = []section{
@@ -219,6 +226,18 @@ var boatFile = []section{
 		{"part", aText}, {"zone", aText}, {"coating", aText}, {"readings", listOf(aTooth)}, {"thinner", aShare}, {"asked", aFilm},
 	}},
 	{path: "used", many: sectionsTaken, says: "a paint whose litres were noted", keys: object{{"part", aText}, {"zone", aText}, {"coating", aText}, {"coats", whole(1, 50)}, {"litres", aVolume}, {"asked", aFilm}}},
+	{path: "survey", says: "how she was seen ashore", keys: object{
+		{"by", aText}, {"on", aDate}, {"ashore_since", aDate}, {"since_wash", aHours}, {"visible", aShare}, {"hidden", aTexts}, {"not_inspected", aTexts}, {"light", aText}, {"weather", aText},
+	}},
+	{path: "seen", many: sectionsTaken, says: "what one place of a part showed", keys: object{
+		{"part", aText}, {"zone", aText}, {"where", aText}, {"coating", aText}, {"colours", aTexts}, {"state", aText}, {"known", words(survey.Words()...)}, {"photo", aText}, {"note", aText},
+	}},
+	{path: "seen.mark", many: sectionsTaken, says: "one thing that was seen there", keys: aMark},
+	{path: "moisture", many: sectionsTaken, says: "a reading of a moisture meter", keys: object{
+		{"part", aText}, {"zone", aText}, {"instrument", aText}, {"meter", aText}, {"scale", aText}, {"reading", aNumbers}, {"dry", aNumber}, {"spots", whole(1, 10000)}, {"photo", aText},
+	}},
+	{path: "fitting", many: sectionsTaken, says: "an anode, a bond, a leg, a seal, a transducer", keys: object{{"name", aText}, {"part", aText}, {"photo", aText}, {"note", aText}}},
+	{path: "fitting.mark", many: sectionsTaken, says: "one thing that was seen on it", keys: aMark},
 	{path: "passport", says: "the form of a boat file that was made from a job log", keys: object{{"version", whole(1, antifoul.PassportVersion)}}},
 	{path: "job", many: sectionsTaken, says: "an earlier job as its log told it", keys: object{{"log", aText}, {"begun", aDate}, {"ended", aDate}, {"launched", aDate}, {"hauled", aDate}}},
 	{path: "job.coat", many: 1000, says: "a layer that the job laid", keys: object{
@@ -342,7 +361,7 @@ func TestBoatSchemaIsUpToDate(t *testing.T) {
 // The keys of the schema are those that ReadBoat reads, as keyCases lists them, and the other way round.
 func TestBoatSchemaKeys(t *testing.T) {
 	var read, have []string
-	for _, k := range slices.Concat(keyCases, putOnCases) {
+	for _, k := range slices.Concat(keyCases, putOnCases, surveyCases) {
 		read = append(read, k.key)
 	}
 	read = append(read, wordsOnly...)
@@ -391,7 +410,8 @@ func validate(t *testing.T, schema map[string]any, path string, v any) (bad []st
 		case "type":
 			_, isInt := v.(int64)
 			_, isBool := v.(bool)
-			if is := map[string]bool{"object": isMap, "array": isList, "string": isText, "integer": isInt, "boolean": isBool}; !is[want.(string)] {
+			_, isFloat := v.(float64)
+			if is := map[string]bool{"object": isMap, "array": isList, "string": isText, "integer": isInt, "boolean": isBool, "number": isInt || isFloat}; !is[want.(string)] {
 				note("%v is no %s", v, want)
 			}
 		case "pattern":
@@ -403,11 +423,11 @@ func validate(t *testing.T, schema map[string]any, path string, v any) (bad []st
 				note("%v is no word of %v", v, want)
 			}
 		case "minimum":
-			if _, is := v.(int64); is && number(v) < number(want) {
+			if number(v) < number(want) {
 				note("%v is too small", v)
 			}
 		case "maximum":
-			if _, is := v.(int64); is && number(v) > number(want) {
+			if number(v) > number(want) {
 				note("%v is too large", v)
 			}
 		case "minItems":

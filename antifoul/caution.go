@@ -3,12 +3,13 @@ package antifoul
 import (
 	"slices"
 
+	"boatyard.example/bottomwork/antifoul/survey"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
 )
 
 // cautions lists the cautions that this job calls for, in the order of the book: those of the work, of the paint, of the old
-// films that the work disturbs, or that signs leave possible, of the materials, of what she stands on, and of cleaning a film with biocide afloat.
+// films that the work disturbs, or that signs leave possible, of what was seen of her, of the materials, of what she stands on, and of cleaning a film with biocide afloat.
 func (j *Job) cautions(b *tables.Book, boat Boat) []tables.Caution {
 	schemes, tasks, pads := j.Schemes, j.Order, j.Pads
 	on := map[string]bool{}
@@ -16,6 +17,16 @@ func (j *Job) cautions(b *tables.Book, boat Boat) []tables.Caution {
 		if f.May != nil {
 			for _, h := range f.May.Hazards {
 				on[h] = true
+			}
+		}
+	}
+	if j.Survey != nil {
+		for _, a := range j.Survey.Advice {
+			for k := range a.Row.Cautions() {
+				on[k] = true
+			}
+			if c, err := b.Coating(tables.UnknownOld); err == nil && a.Finding.Rule == survey.RuleFilmUnknown {
+				mark(on, c)
 			}
 		}
 	}

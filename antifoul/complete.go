@@ -4,6 +4,7 @@ import (
 	"boatyard.example/bottomwork/antifoul/cost"
 	"boatyard.example/bottomwork/antifoul/drag"
 	"boatyard.example/bottomwork/antifoul/leach"
+	"boatyard.example/bottomwork/antifoul/survey"
 	"boatyard.example/bottomwork/antifoul/wear"
 	"boatyard.example/bottomwork/antifoul/weather"
 	"boatyard.example/bottomwork/tables"
@@ -12,7 +13,7 @@ import (
 )
 
 // factors are the rows of the factor table that this package, compat and coverage ask for; wear.Factors and drag.Factors are those of
-// the wear and of growth, weather.Factors those of an hour, cost.Factors that of a bill, leach.Values the numbers of the release that a report tells.
+// the wear and of growth, weather.Factors those of an hour, cost.Factors that of a bill, survey.Factors those of a look at her, leach.Values the numbers of the release that a report tells.
 var factors = []string{
 	"abraded-film", "hard-film-speed", "day-hours", "day-setup", "launch-reserve", "late-coat", "stand-after", "abrade-after", "forecast-trust", "idle-bar", "lightness-step", "lightness-step-clear", "open-launch-days", "reckon-over", "work-hours-full", "comb-thick", "used-doubt", "log-dew-differs", "log-look-fresh",
 	"area-guard", "area-differs", "area-outline-beams", "area-water-density", "pad-area", "patch-step", "profile-void", "pot-life-span", "pot-life-share", "stand-spacing", "block-spacing", "stand-pairs-least",
@@ -28,7 +29,7 @@ func complete(b *tables.Book) finding.Faults {
 	lacks := func(table, key string) {
 		fs = append(fs, finding.Fault{Kind: finding.ErrMissing, File: tablesFile, Key: table + "[" + key + "]", Want: "a row with this key, as the module's own tables have"})
 	}
-	for _, keys := range [][]string{factors, wear.Factors(), drag.Factors(), weather.Factors(), cost.Factors()} {
+	for _, keys := range [][]string{factors, wear.Factors(), drag.Factors(), weather.Factors(), cost.Factors(), survey.Factors()} {
 		for _, key := range keys {
 			if _, err := b.Factor(key); err != nil {
 				lacks("factor", key)

@@ -176,6 +176,17 @@ func digest(j *antifoul.Job) string {
 		fmt.Fprintln(&s, u.Result.Coat)
 		say(u.Result.Findings)
 	}
+	if j.Survey != nil {
+		for _, a := range j.Survey.Advice {
+			fmt.Fprintln(&s, a.Urgency, a.Row.Key, j.Book.Say(a.Finding, quantity.Metric))
+		}
+		say(j.Survey.Open)
+		say(j.Survey.Differs)
+		say(j.Survey.Limits)
+		for _, m := range j.Survey.Moisture {
+			say(m.Findings)
+		}
+	}
 	for _, m := range j.Metals {
 		fmt.Fprintln(&s, m.Parts, m.Pair.Anode)
 		say(m.Findings)
@@ -420,6 +431,8 @@ func TestElectrodeMatters(t *testing.T) {
 var wordsOnly = []string{
 	"boat.name", "part.found.known_by", "passport.version",
 	"job.log", "job.begun", "job.ended", "job.launched", "job.hauled", "job.coat.part", "job.coat.layer", "job.coat.coating", "job.coat.colour", "job.coat.coats", "job.coat.film", "job.coat.litres", "job.coat.batch",
+	"survey.by", "survey.hidden", "survey.light", "survey.weather", "survey.not_inspected", "seen.where", "seen.photo", "seen.note",
+	"seen.mark.photo", "seen.mark.note", "moisture.meter", "moisture.spots", "moisture.photo", "fitting.name", "fitting.photo", "fitting.note", "fitting.mark.photo", "fitting.mark.note",
 }
 
 // besides are the keys that matter only beside another key or own tables, each with a test of its own.
@@ -430,7 +443,7 @@ var keyInReader = regexp.MustCompile(`(?:Text|Word|Words|readClock|readDates|she
 // Every key that the reader reads stands in the list above, in the README, and the other way round.
 func TestKeysAreAllListed(t *testing.T) {
 	var read []string
-	for _, file := range []string{"read.go", "readwork.go", "readputon.go", "timed.go", "pastjob.go"} {
+	for _, file := range []string{"read.go", "readwork.go", "readputon.go", "timed.go", "pastjob.go", "readsurvey.go"} {
 		src, err := os.ReadFile(file)
 		if err != nil {
 			t.Fatal(err)
@@ -439,7 +452,7 @@ func TestKeysAreAllListed(t *testing.T) {
 			read = append(read, m[2])
 		}
 	}
-	cases := slices.Concat(keyCases, putOnCases)
+	cases := slices.Concat(keyCases, putOnCases, surveyCases)
 	if len(read) < 40 {
 		t.Fatalf("found %d keys in read.go, expected at least 40: does the pattern still fit?", len(read))
 	}
@@ -465,7 +478,7 @@ func TestKeysAreAllListed(t *testing.T) {
 			t.Errorf("README.md does not list the boat-file key `%s`", k)
 		}
 	}
-	for _, m := range regexp.MustCompile("\\| `((?:boat|hull|part|use|berth|work|paint|wishes|tin|record|gauge|comb|used|timed|passport|job)\\.[a-z_.]+)`").FindAllStringSubmatch(string(readme), -1) {
+	for _, m := range regexp.MustCompile("\\| `((?:boat|hull|part|use|berth|work|paint|wishes|tin|record|gauge|comb|used|timed|passport|job|survey|seen|moisture|fitting)\\.[a-z_.]+)`").FindAllStringSubmatch(string(readme), -1) {
 		if !slices.Contains(all, m[1]) {
 			t.Errorf("README.md lists `%s`, which nobody reads", m[1])
 		}

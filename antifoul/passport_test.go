@@ -549,7 +549,7 @@ func FuzzLog(f *testing.F) {
 	files := fstest.MapFS{"boat.toml": {Data: []byte(sheet)}}
 	f.Add(logHead + laid(`litres = "0.5 L"`, `wet_film = ["4 mil to 5 mil"]`, `thinner = "5 %"`, `air = "12 degC"`, `humidity = "64 %"`, `zones = ["rudder"]`))
 	f.Add(logHead + "launched = 2027-05-01\nhauled = 2028-05-01\n" + laid(`part = "hull"`, `litres = "5 L"`, `colour = "black"`) + laid(`part = "hull"`, `layer = "extra"`, `zones = ["edges"]`, `begun = "2027-04-11 09:00"`, `ended = "2027-04-11 10:00"`, `litres = "1 L"`) +
-		"[[survey]]\non = 2027-04-12\npart = \"hull\"\nzone = \"flat\"\nlayer = \"working\"\ncoating = \"ablative-cuprous-multi\"\nfilm = [\"2 mil\", \"60 um\", \"90 um\"]\n" +
+		"[[gauged]]\non = 2027-04-12\npart = \"hull\"\nzone = \"flat\"\nlayer = \"working\"\ncoating = \"ablative-cuprous-multi\"\nfilm = [\"2 mil\", \"60 um\", \"90 um\"]\n" +
 		"[[look]]\non = 2028-04-20\npart = \"hull\"\nzone = \"flat\"\nfilm = \"1.5 mil\"\nstate = \"worn\"\n[[look]]\non = 2028-04-20\npart = \"hull\"\nzone = \"edges\"\nsignal = true\n")
 	f.Add(logHead + laid(`part = "hull"`, `layer = "undercoat"`, `coating = "silicone-tie-coat"`) + "[[task]]\npart = \"hull\"\ndo = \"strip\"\ndown_to = \"bare\"\nbegun = 2027-04-09T09:00:00Z\n")
 	f.Fuzz(func(t *testing.T, text string) {
@@ -589,7 +589,7 @@ func TestGaugedBeforeTheLaunch(t *testing.T) {
 	j := plannedJob(t, sheet)
 	log := wholeRudder(t, j, nil)
 	read := func(film string) string {
-		return log + "[[survey]]\non = 2027-04-20\npart = \"rudder\"\nzone = \"rudder\"\nlayer = \"working\"\ncoating = \"ablative-cuprous-multi\"\nfilm = " + film + "\nreadings = 20\n"
+		return log + "[[gauged]]\non = 2027-04-20\npart = \"rudder\"\nzone = \"rudder\"\nlayer = \"working\"\ncoating = \"ablative-cuprous-multi\"\nfilm = " + film + "\nreadings = 20\n"
 	}
 	for film, want := range map[string]finding.ID{`["190 um", "200 um", "210 um"]`: antifoul.RuleLogSurvey, `"285 um"`: antifoul.RuleLogSurvey, `"286 um"`: antifoul.RuleLogSurveyOther, `"170 um"`: antifoul.RuleLogSurvey, `"169 um"`: antifoul.RuleLogSurveyOther} {
 		l := logged(t, j, read(film), "")

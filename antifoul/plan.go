@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"boatyard.example/bottomwork/antifoul/law"
+	"boatyard.example/bottomwork/antifoul/survey"
 	"boatyard.example/bottomwork/compat"
 	"boatyard.example/bottomwork/coverage"
 	"boatyard.example/bottomwork/tables"
@@ -36,6 +37,7 @@ type Job struct {
 	PutOn    PutOn                         // whether the film that was asked for is there
 	Growth   Growth                        // what growth would cost
 	Season   Season                        // the plan of days
+	Survey   *survey.Answer                // what was seen of her and what it asks for; nil when nothing was noted
 	Days     quantity.Range[float64]       // working days of all hands, as they dry and come back; zero where nothing is painted
 	Costs    Costs                         // in money, by own prices
 	Timed    []TimedWork                   // what patches that were timed say
@@ -145,6 +147,9 @@ func Plan(b *tables.Book, boat Boat) (*Job, error) {
 		return nil, err
 	}
 	if err := j.putOn(b, boat); err != nil {
+		return nil, err
+	}
+	if err := j.surveyed(b); err != nil {
 		return nil, err
 	}
 	j.Growth = grown(b, boat)

@@ -39,6 +39,11 @@ func ReadBoatWith(b *tables.Book, fsys fs.FS, name string) (Boat, error) {
 // ReadBoatIn is ReadBoatWith for a boat that stands in the time zone: forecast and plan of days are then by its clock, with the hours that it skips
 // and repeats. Nil: times are taken as they stand, as in a zone that never changes its clocks.
 func ReadBoatIn(b *tables.Book, fsys fs.FS, name string, zone *time.Location) (Boat, error) {
+	return readBoat(b, fsys, name, zone, true)
+}
+
+// readBoat reads a boat file; where whole is false, one that may say nothing of the hull's size.
+func readBoat(b *tables.Book, fsys fs.FS, name string, zone *time.Location, whole bool) (Boat, error) {
 	root, faults := entry.Open(fsys, name)
 	if root == nil {
 		return Boat{}, faults.Err()
@@ -74,10 +79,13 @@ func ReadBoatIn(b *tables.Book, fsys fs.FS, name string, zone *time.Location) (B
 	x.Wishes = readWishes(root.Table("wishes"))
 	unread := readPutOn(fsys, name, root, &x, faults)
 	unread = append(unread, unreadHull(root, x.Hull)...)
+	seen, notRead := readSurvey(root)
+	x.Survey, unread = seen, append(unread, notRead...)
 	root.Close()
 	// What could not be read at all would be reported a second time as missing: drop those.
-	found := x.Check(b)
-	if len(x.Hull.Check(b)) == 0 && len(complete(b)) == 0 { // of a book that lacks numbers Plan says so
+	whole = whole || root.Has("hull")
+	found := x.check(b, whole)
+	if whole && len(x.Hull.Check(b)) == 0 && len(complete(b)) == 0 { // of a book that lacks numbers Plan says so
 		if _, _, err := partAreas(b, x); err != nil {
 			more, _ := errors.AsType[finding.Faults](err)
 			found = append(found, more...)

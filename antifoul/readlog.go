@@ -57,7 +57,7 @@ func logFaults(b *tables.Book, boat Boat, l joblog.Log) finding.Faults {
 				if errors.Is(f, finding.ErrImpossible) && strings.HasPrefix(key, "task") {
 					continue // an anode is washed too
 				}
-				if f.Key == "zone" && !strings.HasPrefix(key, "look") && !strings.HasPrefix(key, "survey") {
+				if f.Key == "zone" && !strings.HasPrefix(key, "look") && !strings.HasPrefix(key, "gauged") {
 					f.Key = "zones"
 				}
 				fs = append(fs, finding.Faults{f}.Under("", key)...)
@@ -73,7 +73,7 @@ func logFaults(b *tables.Book, boat Boat, l joblog.Log) finding.Faults {
 		place(fmt.Sprintf("task[%d]", i+1), t.Part, t.Zones)
 	}
 	for i, s := range l.Surveys {
-		place(fmt.Sprintf("survey[%d]", i+1), s.Part, []string{s.Zone})
+		place(fmt.Sprintf("gauged[%d]", i+1), s.Part, []string{s.Zone})
 	}
 	for i, k := range l.Looks {
 		place(fmt.Sprintf("look[%d]", i+1), k.Part, []string{k.Zone})

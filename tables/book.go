@@ -58,6 +58,8 @@ type Book struct {
 	acceptances shelf[Acceptance]
 	instruments shelf[Instrument]
 
+	observations shelf[Observation]
+
 	digits func() string // the fingerprint, worked out once when it is first asked for
 
 	onOld map[string][]speaker // the overcoat rows by their old field
@@ -68,7 +70,7 @@ var tableNames = []string{
 	"active", "area_method", "can", "caution", "coating", "colour", "condition", "criterion", "drying", "factor", "hull_form", "law", "loss",
 	"material", "overcoat", "past_result", "piece", "place", "price", "rule", "sign", "source", "step", "supply", "threshold", "zone",
 	"electrode", "grade", "potential", "profile", "protection", "roughness", "sampling", "season", "value",
-	"acceptance", "instrument",
+	"acceptance", "instrument", "observation",
 }
 
 var defaultBook = sync.OnceValues(func() (*Book, error) {
@@ -178,6 +180,7 @@ func build(records map[string][]*record, faults *finding.Faults) (*Book, error) 
 	b.values.fill("value", records["value"], faults, readValue)
 	b.acceptances.fill("acceptance", records["acceptance"], faults, readAcceptance)
 	b.instruments.fill("instrument", records["instrument"], faults, readInstrument)
+	b.observations.fill("observation", records["observation"], faults, readObservation)
 	b.classify()
 	b.settleLaws()
 	b.checkReferences(faults)

@@ -290,3 +290,36 @@ func TestGrades(t *testing.T) {
 		}
 	}
 }
+
+// A grade's severity counts from the mildest of its own scale, whatever stands between them in the files.
+func TestSeverity(t *testing.T) {
+	b := book(t)
+	for key, want := range map[string]int{
+		"nstm-081-0": 1, "nstm-081-10": 2, "nstm-081-100": 11, "iso-4628-3-ri-0": 1, "iso-4628-3-ri-5": 6, "astm-d3359-5a": 1, "astm-d3359-0a": 6,
+		"iso-4628-1-quantity-5": 6, "iso-4628-1-size-0": 1, "none such": 0,
+	} {
+		if got := b.Severity(key); got != want {
+			t.Errorf("%s stands at %d, want %d", key, got, want)
+		}
+	}
+}
+
+func TestUrgencies(t *testing.T) {
+	for u, want := range map[tables.Urgency]string{
+		0: "not judged", tables.NoWork: "no work", tables.Monitor: "monitor", tables.ThisHaulOut: "this haul-out", tables.BeforeLaunch: "before launch", 5: "not judged",
+	} {
+		if u.String() != want {
+			t.Errorf("urgency %d is %q, want %q", u, u, want)
+		}
+	}
+}
+
+// What can sink or hurt yields to an own table only with a reason.
+func TestObservationsBeforeLaunchAreSafety(t *testing.T) {
+	for _, r := range rows(t)["observation"] {
+		safety, _ := r["safety"].(bool)
+		if first := r["urgency"] == "before launch"; first != safety {
+			t.Errorf("%v: before launch %t, safety %t", r["key"], first, safety)
+		}
+	}
+}

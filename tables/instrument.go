@@ -13,12 +13,15 @@ const (
 	TellsDry  = "dry"  // the dry film at a place
 	TellsWet  = "wet"  // the wet film at a place
 	TellsMean = "mean" // the mean film of an area
+
+	TellsMoist = "moisture" // how moist a laminate or a plank is, by comparison
 )
 
-// Instrument is one way of finding out how thick a film is: the principle of a gauge, a comb, the litres used.
+// Instrument is one way of finding out how thick a film is, or how moist what is below it: the principle of a gauge, a comb, the litres
+// used, a moisture meter.
 type Instrument struct {
 	Row
-	Tells    string // TellsDry, TellsWet or TellsMean
+	Tells    string // TellsDry, TellsWet, TellsMean or TellsMoist
 	Any      bool   // it reads on every material
 	Says     string // how it works and what must be done before it is believed
 	Cannot   string // what it cannot say
@@ -52,10 +55,10 @@ func (x Instrument) On(material string) finding.Verdict {
 
 func readInstrument(r *entry.Row) Instrument {
 	x := Instrument{
-		Row: readRow(r), Tells: r.Word("tells", TellsDry, TellsWet, TellsMean), Any: r.YesNo("any").True(), Says: r.Text("says"), Cannot: r.Text("cannot"),
+		Row: readRow(r), Tells: r.Word("tells", TellsDry, TellsWet, TellsMean, TellsMoist), Any: r.YesNo("any").True(), Says: r.Text("says"), Cannot: r.Text("cannot"),
 		Warns: r.Text("caution_says"), Question: r.Text("ask_says"), reads: r.Texts("reads"), caution: r.Texts("caution"), ask: r.Texts("ask"),
 	}
-	r.Need("dry, wet or mean", "tells")
+	r.Need("dry, wet, mean or moisture", "tells")
 	r.Need("text", "says", "cannot")
 	lists := slices.Concat(x.reads, x.caution, x.ask)
 	if x.Any == (len(lists) > 0) {

@@ -67,6 +67,11 @@ func good() map[string]fields {
 		"roughness":  {"key": `"slime"`, "basis": `"assumption"`, "rating": `"10-20"`, "ks": `"100 um"`, "rt50": `"300 um"`, "resistance_15kn": `"11 %"`, "resistance_30kn": `"10 %"`},
 		"acceptance": {"key": `"house"`, "basis": `"common practice"`, "sampling": `"ISO 19840"`, "spot_readings": `1`, "area_spots": `1`, "least_single": `"80 %"`, "below": `"20 %"`, "below_fewer": `true`},
 		"instrument": {"key": `"magnet"`, "basis": `"common practice"`, "tells": `"dry"`, "reads": `["steel"]`, "says": `"It reads."`, "cannot": `"It cannot."`},
+		"grade":      {"key": `"mild"`, "basis": `"from memory"`, "scale": `"a scale"`, "grade": `"1"`, "says": `"little"`},
+		"observation": {
+			"key": `"rust-spots"`, "basis": `"common practice"`, "what": `"rust"`, "on": `["steel"]`, "from": `["mild"]`, "over": `"0 %"`, "size": `"2 mm"`,
+			"urgency": `"monitor"`, "do": `"Look again."`, "why": `"It grows."`, "state": `"sound"`, "cautions": `["dust"]`,
+		},
 	}
 }
 
@@ -362,6 +367,21 @@ var mistakes = []broken{
 	{table: "instrument", change: fields{"caution": `["steel"]`, "caution_says": `"beware"`}, key: "reads", kind: finding.ErrDuplicate, says: "once"},
 	{table: "instrument", change: fields{"reads": "", "caution": `["steel"]`}, key: "caution_says", kind: finding.ErrMissing},
 	{table: "instrument", change: fields{"reads": "", "ask": `["steel"]`}, key: "ask_says", kind: finding.ErrMissing},
+	{table: "observation", change: fields{"what": ""}, key: "what", kind: finding.ErrMissing},
+	{table: "observation", change: fields{"why": ""}, key: "why", kind: finding.ErrMissing},
+	{table: "observation", change: fields{"do": ""}, key: "do", kind: finding.ErrMissing, says: "what to do"},
+	{table: "observation", change: fields{"urgency": ""}, key: "urgency", kind: finding.ErrMissing, says: "this haul-out"},
+	{table: "observation", change: fields{"urgency": `"soon"`, "do": ""}, key: "urgency", kind: finding.ErrValue, says: "before launch"},
+	{table: "observation", change: fields{"over": `"-1 %"`}, key: "over", kind: finding.ErrImpossible},
+	{table: "observation", change: fields{"over": `"100 %"`}, key: "over", kind: finding.ErrImpossible, says: "less than 100 %"},
+	{table: "observation", change: fields{"size": `"0 mm"`}, key: "size", kind: finding.ErrImpossible},
+	{table: "observation", change: fields{"size": "", "under": `"0 mm"`}, key: "under", kind: finding.ErrImpossible},
+	{table: "observation", change: fields{"under": `"3 mm"`}, key: "under", kind: finding.ErrImpossible, says: "not both"},
+	{table: "observation", change: fields{"on": `["stele"]`}, key: "on", kind: finding.ErrUnknown},
+	{table: "observation", change: fields{"from": `["none such"]`}, key: "from", kind: finding.ErrUnknown},
+	{table: "observation", change: fields{"from": `["mild", "mild"]`}, key: "from", kind: finding.ErrDuplicate, says: "the mildest"},
+	{table: "observation", change: fields{"cautions": `["none such"]`}, key: "cautions", kind: finding.ErrUnknown},
+	{table: "observation", change: fields{"state": `"none such"`}, key: "state", kind: finding.ErrUnknown},
 }
 
 func TestEveryMistakeIsTold(t *testing.T) {

@@ -91,6 +91,14 @@ type GradeRow struct {
 	Cover quantity.Range[quantity.Share] // of the area, where the scale is one of cover; typical is not read
 }
 
+// Label returns the grade in few words: as its scale writes it, or the row's name where that is a bare number.
+func (g GradeRow) Label() string {
+	if _, err := strconv.Atoi(g.Grade); err == nil && g.Name != g.Key {
+		return g.Name
+	}
+	return g.Grade
+}
+
 func readGrade(r *entry.Row) GradeRow {
 	r.Need("text", "scale", "grade", "says")
 	return GradeRow{Row: readRow(r), Scale: r.Text("scale"), Grade: r.Text("grade"), Says: r.Text("says"), Cover: entry.Range[quantity.Share](r, "cover")}

@@ -157,6 +157,7 @@ func (b *Book) checkReferences(faults *finding.Faults) {
 			}
 		}
 	}
+	b.checkObservations(miss, faults)
 	for i, l := range b.laws.rows {
 		rec := b.laws.from[i]
 		miss(rec, "law", "place", l.Place, places)

@@ -75,7 +75,7 @@ func (l Log) Check(b *tables.Book) finding.Faults {
 		c.ashore(key, l, t.Span)
 	}
 	for i, s := range l.Surveys {
-		c.survey(fmt.Sprintf("survey[%d].", i+1), l, s)
+		c.survey(fmt.Sprintf("gauged[%d].", i+1), l, s)
 	}
 	for i, k := range l.Looks {
 		c.look(fmt.Sprintf("look[%d].", i+1), l, i, k)
@@ -236,7 +236,7 @@ func (c *checker) colour(key, colour string) {
 
 func (c *checker) zones(key string, zones []string) {
 	at := key + "zones"
-	if strings.HasPrefix(key, "look") || strings.HasPrefix(key, "survey") {
+	if strings.HasPrefix(key, "look") || strings.HasPrefix(key, "gauged") {
 		at = key + "zone"
 	}
 	for i, z := range zones {

@@ -36,7 +36,7 @@ func task(lines ...string) string {
 }
 
 func survey(lines ...string) string {
-	return entry("survey", []string{`on = 2027-04-12`, `part = "hull"`, `zone = "flat"`, `layer = "working"`, `coating = "hard-cuprous"`, `film = "60 um"`}, lines...)
+	return entry("gauged", []string{`on = 2027-04-12`, `part = "hull"`, `zone = "flat"`, `layer = "working"`, `coating = "hard-cuprous"`, `film = "60 um"`}, lines...)
 }
 
 func look(lines ...string) string {
@@ -115,18 +115,18 @@ func TestBoundaries(t *testing.T) {
 		{head + "hauled = 2027-05-02\n" + coat(), "log.launched", "the day of the launch"},
 		{head + coat() + survey(), "", ""},
 		{head + coat() + survey(`on = 2027-04-11`), "", ""},
-		{head + coat() + survey(`on = 2027-04-10`), "survey[1].coating", "laid by then"},
-		{head + coat() + survey(`layer = "signal"`), "survey[1].coating", "laid by then"},
-		{head + coat() + survey(`coating = "hard-copper-free"`), "survey[1].coating", "laid by then"},
-		{head + coat(`zones = ["edges"]`) + survey(), "survey[1].coating", "laid by then"},
-		{head + coat() + survey(`film = "0 um"`), "survey[1].film", "above zero"},
+		{head + coat() + survey(`on = 2027-04-10`), "gauged[1].coating", "laid by then"},
+		{head + coat() + survey(`layer = "signal"`), "gauged[1].coating", "laid by then"},
+		{head + coat() + survey(`coating = "hard-copper-free"`), "gauged[1].coating", "laid by then"},
+		{head + coat(`zones = ["edges"]`) + survey(), "gauged[1].coating", "laid by then"},
+		{head + coat() + survey(`film = "0 um"`), "gauged[1].film", "above zero"},
 		{head + coat() + survey(`film = "10000 um"`), "", ""},
-		{head + coat() + survey(`film = "10001 um"`), "survey[1].film", "10000 um"},
-		{head + coat() + survey(`film`), "survey[1].film", "of that layer alone"},
-		{head + coat() + survey(`zone`), "survey[1].zone", "a zone"},
-		{head + coat() + survey(`on`), "survey[1].on", "2027-04-20"},
+		{head + coat() + survey(`film = "10001 um"`), "gauged[1].film", "10000 um"},
+		{head + coat() + survey(`film`), "gauged[1].film", "of that layer alone"},
+		{head + coat() + survey(`zone`), "gauged[1].zone", "a zone"},
+		{head + coat() + survey(`on`), "gauged[1].on", "2027-04-20"},
 		{afloat + coat() + survey(`on = 2027-05-01`), "", ""},
-		{afloat + coat() + survey(`on = 2027-05-02`), "survey[1].on", "[[look]]"},
+		{afloat + coat() + survey(`on = 2027-05-02`), "gauged[1].on", "[[look]]"},
 		{afloat + look(), "", ""},
 		{afloat + look(`on = 2027-05-02`), "", ""},
 		{afloat + look(`on = 2027-05-01`), "look[1].on", "after the launch"},

@@ -1,7 +1,7 @@
 // Package joblog answers: what was really done, coat by coat, and can it have been so?
 //
 // A job log is a small TOML file that is kept during the job: one [[coat]] a coat laid on a part, one [[task]] for what is no coat, one
-// [[survey]] for each film that a gauge read before the launch, and after it one [[look]] for each look at the film. Nothing in it is a plan, and nothing of it is ever rewritten.
+// [[gauged]] for each film that a gauge read before the launch, and after it one [[look]] for each look at the film. Nothing in it is a plan, and nothing of it is ever rewritten.
 //
 //	log, err := joblog.Read(tables.Default(), os.DirFS("."), "job-log.toml", time.UTC)
 //	if err != nil {

@@ -78,7 +78,7 @@ type Task struct {
 // All reports whether the task was done on all of its part.
 func (t Task) All() bool { return len(t.Zones) == 0 }
 
-// Survey is the dry film of one layer, read by a gauge before the launch: a [[survey]] section. It outranks litres and comb.
+// Survey is the dry film of one layer, read by a gauge before the launch: a [[gauged]] section. It outranks litres and comb.
 type Survey struct {
 	On       quantity.Date
 	Part     string

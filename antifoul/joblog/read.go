@@ -47,7 +47,7 @@ func Read(b *tables.Book, fsys fs.FS, name string, zone *time.Location) (Log, er
 		r.Close()
 		l.Tasks = append(l.Tasks, t)
 	}
-	for _, r := range sections(root, "survey") {
+	for _, r := range sections(root, "gauged") {
 		s := Survey{
 			On: r.Date("on"), Part: r.Text("part"), Zone: r.Text("zone"), Layer: compat.Purpose(r.Word("layer", words()...)), Coating: r.Text("coating"),
 			Film: entry.Range[quantity.Film](r, "film"), By: r.Text("by"), Who: r.Texts("who"),

@@ -93,6 +93,9 @@ func (c *composer) limits() {
 
 // limitItems are what was not inspected, and for what the report holds.
 func (c *composer) limitItems() []string {
+	if c.job.Survey != nil {
+		return c.looked() // what was not measured stands under the dry film
+	}
 	items := []string{
 		"This is worked out from a boat file, by a program that has not seen the boat; what the file reports, readings and all, is taken as reported.",
 		"Structure, blisters, corrosion under paint, fastenings, running gear and everything above the paint line were not looked at.",

@@ -25,6 +25,7 @@ type composer struct {
 	rates   []string // wear rates told so far, by coating
 	quiet   bool     // doubts are not noted: what is said is about types that are not used
 	doubts  []string // doubts met so far, in order
+	alone   bool     // the found half is told alone: nothing is planned
 }
 
 // cited is a source with the places in it that values were read from.

@@ -6,10 +6,13 @@
 //
 //	err := report.Write(os.Stdout, job, report.Options{Format: report.Markdown, Units: quantity.Metric})
 //
+// Survey tells the found half alone: of a job of antifoul.Look nothing else is known.
+//
 // The report is composed once as blocks (headings, paragraphs, lists, tables) and then rendered, so each format says the same.
 //
 //	the answer in a few lines        answer.go
 //	the boat, and what was assumed   boat.go
+//	condition as found               survey.go
 //	old films, metals in the water   films.go
 //	why this type, why not others    choice.go
 //	layers, litres, cans             layers.go, buy.go

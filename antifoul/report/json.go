@@ -32,6 +32,7 @@ type outJob struct {
 	Boat        outBoat          `json:"boat" says:"the boat as reported, under the keys of the boat file; a sheet stands there as what was read from it"`
 	Assumed     []outAssumed     `json:"assumed,omitempty" says:"what the boat file does not say, and what was taken instead"`
 	Answer      outAnswer        `json:"answer" says:"the whole job in a few lines"`
+	Look        *outLooked       `json:"look,omitempty" says:"her condition as found, and what it asks for; absent where nobody noted any"`
 	OldFilms    []outOldFilm     `json:"old_films,omitempty" says:"what is on her, and may it stay"`
 	PutOn       *outPutOn        `json:"put_on,omitempty" says:"whether the film that was asked for is there"`
 	Ranking     []outRanking     `json:"ranking" says:"every type of the tables, ranked part by part"`
@@ -75,7 +76,7 @@ func (c *composer) outJob() outJob {
 	j := c.job
 	out := outJob{
 		Document: jsonDocument, Schema: jsonSchema, AskedOn: j.Boat.On, Tables: j.Book.Fingerprint(), Units: systemWord(c.units.String()),
-		Boat: c.outBoat(), Answer: c.outAnswer(), OldFilms: c.outOldFilms(), PutOn: c.outPutOn(), Ranking: c.outRankings(), Schemes: c.outSchemes(),
+		Boat: c.outBoat(), Answer: c.outAnswer(), Look: c.outLooked(), OldFilms: c.outOldFilms(), PutOn: c.outPutOn(), Ranking: c.outRankings(), Schemes: c.outSchemes(),
 		Areas: c.outAreas(), Purchases: c.outPurchases(), Supplies: c.outSupplies(), Waste: c.outWaste(), Costs: c.outCosts(), Timed: c.outTimed(), Work: c.outWork(), Places: c.outPlaces(),
 		Days: c.outDays(), AfterLaunch: c.outAfterLaunch(), Growth: c.outGrowth(), Metals: c.outMetals(), Law: c.outFindings(c.lawFindings()),
 		Cautions: c.outCautions(), Biocide: c.outBiocides(), OwnTables: c.outOwnCells(), Limits: c.limitItems(),

@@ -25,6 +25,13 @@ type outBoat struct {
 	Gauge   []outGauge      `json:"gauge,omitempty" says:"surveys by a gauge of dry film"`
 	Comb    []outComb       `json:"comb,omitempty" says:"fresh coats that a wet-film comb read"`
 	UsedFor []outUsed       `json:"used,omitempty" says:"paints whose litres were noted"`
+
+	Survey   *outHow       `json:"survey,omitempty" says:"how she was seen ashore"`
+	Seen     []outSeen     `json:"seen,omitempty" says:"what each place showed"`
+	Moisture []outMoisture `json:"moisture,omitempty" says:"readings of a moisture meter"`
+	Fitting  []outFitting  `json:"fitting,omitempty" says:"anodes, bonds, legs, seals, transducers"`
+	Passport *outPassport  `json:"passport,omitempty" says:"the form of a boat file that was made from a job log"`
+	Job      []outPastJob  `json:"job,omitempty" says:"earlier jobs as their logs told them, the oldest first"`
 }
 
 type outHull struct {
@@ -308,6 +315,8 @@ func (c *composer) outBoat() outBoat {
 	for _, u := range x.Used {
 		out.UsedFor = append(out.UsedFor, outUsed{u.Part, u.Zone, u.Coating, u.Coats, u.Litres, u.Asked})
 	}
+	out.look(x.Survey)
+	out.past(x)
 	return out
 }
 

@@ -306,6 +306,20 @@ file = "gauge.csv"
 	rareWet = `
 [boat]
 date = 2027-04-03
+[[seen]]
+part = "hull"
+state = "sound"
+known = "reported"
+note = "as the owner says"
+[[seen.mark]]
+what = "flaking"
+[[moisture]]
+part = "hull"
+instrument = "capacitance-meter"
+meter = "a hand meter"
+scale = "0 to 30"
+reading = [14, 16, 19]
+photo = "7"
 [hull]
 kind = "open-boat"
 length = "3 m"
@@ -489,6 +503,8 @@ func TestBoatKeysAreThoseOfTheBoatFile(t *testing.T) {
 		"boat.part.found.film":    "a range",
 		"boat.record.film":        "a range",
 		"boat.record.look.laid":   "a range",
+		"boat.moisture.reading":   "a range",
+		"boat.job.coat.film":      "a range",
 	}
 	used := map[string]bool{}
 	var compare func(path string, a, b map[string]any)

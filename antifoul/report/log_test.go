@@ -55,7 +55,7 @@ rain = false
 wet_film = ["100 um"]
 who = "M. Reed"
 deviations = "dusk"
-[[survey]]
+[[gauged]]
 on = 2027-04-10
 part = "hull"
 zone = "flat"
@@ -107,15 +107,15 @@ var logCases = []struct{ key, old, new string }{
 	{"task.ended", `ended = "2027-04-02 11:00"`, `ended = "2027-04-02 11:30"`},
 	{"task.who", `who = "A. Reed"`, `who = "B. Reed"`},
 	{"task.deviations", `deviations = "by hand"`, `deviations = "by machine"`},
-	{"survey.on", "on = 2027-04-10", "on = 2027-04-11"},
-	{"survey.part", "part = \"hull\"\nzone = \"flat\"", "part = \"hull\"\nzone = \"waterline\""}, // it must be one that has the coat
-	{"survey.zone", "part = \"hull\"\nzone = \"flat\"", "part = \"hull\"\nzone = \"waterline\""},
-	{"survey.layer", "zone = \"flat\"\nlayer = \"working\"", "zone = \"flat\"\nlayer = \"extra\""},
-	{"survey.coating", "coating = \"ablative-cuprous-multi\"\nfilm", "coating = \"hard-cuprous\"\nfilm"},
-	{"survey.film", `film = "60 um"`, `film = "70 um"`},
-	{"survey.readings", "readings = 9", "readings = 10"},
-	{"survey.by", `by = "ultrasonic"`, `by = "a gauge"`},
-	{"survey.who", `who = "a surveyor"`, `who = "the yard"`},
+	{"gauged.on", "on = 2027-04-10", "on = 2027-04-11"},
+	{"gauged.part", "part = \"hull\"\nzone = \"flat\"", "part = \"hull\"\nzone = \"waterline\""}, // it must be one that has the coat
+	{"gauged.zone", "part = \"hull\"\nzone = \"flat\"", "part = \"hull\"\nzone = \"waterline\""},
+	{"gauged.layer", "zone = \"flat\"\nlayer = \"working\"", "zone = \"flat\"\nlayer = \"extra\""},
+	{"gauged.coating", "coating = \"ablative-cuprous-multi\"\nfilm", "coating = \"hard-cuprous\"\nfilm"},
+	{"gauged.film", `film = "60 um"`, `film = "70 um"`},
+	{"gauged.readings", "readings = 9", "readings = 10"},
+	{"gauged.by", `by = "ultrasonic"`, `by = "a gauge"`},
+	{"gauged.who", `who = "a surveyor"`, `who = "the yard"`},
 	{"look.on", "on = 2028-09-01", "on = 2028-09-02"},
 	{"look.part", "part = \"hull\"\nzone = \"waterline\"\nsignal", "part = \"keel\"\nzone = \"keel\"\nsignal"},
 	{"look.zone", "zone = \"waterline\"\nsignal", "zone = \"edges\"\nsignal"},
@@ -160,7 +160,7 @@ func TestEveryLogKeyMatters(t *testing.T) {
 		}
 	}
 	for _, c := range logCases {
-		if n := strings.Count(aLog, c.old); n != 1 && !strings.HasPrefix(c.key, "survey") {
+		if n := strings.Count(aLog, c.old); n != 1 && !strings.HasPrefix(c.key, "gauged") {
 			t.Errorf("%s: the log holds %q %d times", c.key, c.old, n)
 		}
 		if after := toldLog(t, j, strings.Replace(aLog, c.old, c.new, 1)); after == before {
@@ -202,7 +202,7 @@ func TestLogKeysAreAllListed(t *testing.T) {
 			t.Errorf("README.md does not list the log key `%s`", k)
 		}
 	}
-	for _, m := range regexp.MustCompile("\\| `((?:log|coat|task|survey|look)\\.[a-z_]+)`").FindAllStringSubmatch(string(readme), -1) {
+	for _, m := range regexp.MustCompile("\\| `((?:log|coat|task|gauged|look)\\.[a-z_]+)`").FindAllStringSubmatch(string(readme), -1) {
 		if !slices.Contains(all, m[1]) {
 			t.Errorf("README.md lists `%s`, which nobody reads", m[1])
 		}

@@ -25,6 +25,7 @@ import (
 	"boatyard.example/bottomwork/antifoul/law"
 	"boatyard.example/bottomwork/antifoul/leach"
 	"boatyard.example/bottomwork/antifoul/report"
+	"boatyard.example/bottomwork/antifoul/survey"
 	"boatyard.example/bottomwork/antifoul/wear"
 	"boatyard.example/bottomwork/antifoul/weather"
 	"boatyard.example/bottomwork/compat"
@@ -75,7 +76,7 @@ var wordsOf = map[string][]any{
 }
 
 // cited are the tables that no rule reads yet: literature to be cited, laid out by the reference tables.
-var cited = []string{"grade", "value"}
+var cited = []string{"value"}
 
 // stage is one part of what the module answers from a book, as text.
 type stage func(*tables.Book) string
@@ -112,7 +113,7 @@ func stages(t *testing.T) []stage {
 	}
 	return []stage{
 		func(b *tables.Book) string { return told(b, first) },
-		surfaces, pairs, amounts, berths, oldFilms, metals, gauges, days,
+		surfaces, pairs, amounts, berths, oldFilms, metals, gauges, days, looks,
 		func(b *tables.Book) string {
 			priced, err := b.With(os.DirFS("../../examples/yard"))
 			if err != nil {
@@ -140,7 +141,7 @@ var sheets = sync.OnceValue(func() map[string][]byte {
 // likely is the stage that answers from the table, where it is not the first.
 var likely = map[string]int{
 	"material": 1, "zone": 1, "overcoat": 2, "condition": 2, "hull_form": 3, "area_method": 3, "supply": 3, "piece": 3, "loss": 3, "law": 4, "place": 4,
-	"active": 4, "sign": 5, "threshold": 5, "potential": 6, "protection": 6, "electrode": 6, "sampling": 7, "profile": 7, "acceptance": 7, "instrument": 7, "drying": 8,
+	"active": 4, "sign": 5, "threshold": 5, "potential": 6, "protection": 6, "electrode": 6, "sampling": 7, "profile": 7, "acceptance": 7, "instrument": 7, "drying": 8, "observation": 9, "grade": 9,
 }
 
 // aboard is a boat file with the files that it may name.
@@ -529,6 +530,66 @@ func gauges(b *tables.Book) string {
 			said(b, &out, gauge.Reads(b, x.Key, m.Key))
 		}
 	}
+	return out.String()
+}
+
+// looks is everything that may be seen, on every material, at every grade and around every share and size, and every meter; and the whole
+// report of a note.
+func looks(b *tables.Book) string {
+	var out strings.Builder
+	day, _ := quantity.ParseDate("2027-04-09")
+	var whats []string
+	for o := range b.Observations() {
+		if !slices.Contains(whats, o.What) {
+			whats = append(whats, o.What)
+		}
+	}
+	var marks []survey.Mark
+	for _, what := range whats {
+		for _, n := range []int64{0, 1, 10, 25, 34, 40, 51, 60} {
+			marks = append(marks, survey.Mark{What: what, Share: quantity.Percent.N(n), Size: quantity.Millimetre.N(n)})
+		}
+		for g := range b.Grades() {
+			marks = append(marks, survey.Mark{What: what, Grades: []string{g.Key}, Share: quantity.Percent.N(15)})
+		}
+	}
+	film, _ := b.Coating("epoxy-barrier")
+	for m := range b.Materials() {
+		p := compat.Part{Name: "part", Zone: "hull", Material: m.Key, Found: compat.Stack{{Coating: film, State: tables.Sound}}}
+		tell := func(s survey.Survey) {
+			a, err := survey.Judge(b, s, []compat.Part{p}, day)
+			if err != nil {
+				return // not seen there, or graded by another scale
+			}
+			for _, x := range a.Advice {
+				fmt.Fprintln(&out, x.Urgency, x.Row.Key, slices.Collect(x.Row.Cautions()))
+				said(b, &out, finding.List{x.Finding})
+			}
+			said(b, &out, slices.Concat(a.Open, a.Differs, a.Limits))
+			for _, x := range a.Moisture {
+				said(b, &out, x.Findings)
+			}
+		}
+		for _, mark := range marks {
+			tell(survey.Survey{Seen: []survey.Place{{Part: "part", Marks: []survey.Mark{mark}}}})
+		}
+		for x := range b.Instruments() {
+			tell(survey.Survey{
+				How:      survey.How{On: day, Ashore: day.AddDays(-7), Wash: quantity.Hour.N(24)},
+				Moisture: []survey.Moisture{{Part: "part", Instrument: x.Key, Meter: "m", Scale: "s", Reading: quantity.Exactly(20.0), Dry: 10, HasDry: true}},
+			})
+		}
+	}
+	boat, err := antifoul.ReadNote(b, os.DirFS("../../examples/surveynote"), "note.toml")
+	if err == nil {
+		var j *antifoul.Job
+		if j, err = antifoul.Look(b, boat); err == nil {
+			var text bytes.Buffer
+			err = report.Survey(&text, j, report.Options{})
+			out.WriteString(strings.ReplaceAll(text.String(), b.Fingerprint(), ""))
+		}
+	}
+	fmt.Fprintln(&out, err)
 	return out.String()
 }
 

@@ -166,7 +166,9 @@ func (c *composer) toDo(g antifoul.GaugedPart) {
 	if items := c.toDoItems(g); len(items) > 0 {
 		c.say("What to do:")
 		c.list(each(items, sentence))
-		c.say("Litres that make up what is missing are not in what is bought for the new coats.")
+		if !c.alone {
+			c.say("Litres that make up what is missing are not in what is bought for the new coats.")
+		}
 	}
 }
 

@@ -28,6 +28,7 @@ func (c *composer) short() {
 		}
 	}
 	c.shortPutOn()
+	c.shortSurvey()
 	var work []string
 	for _, t := range c.job.Order {
 		work = append(work, c.shortTask(t))

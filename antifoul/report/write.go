@@ -119,6 +119,7 @@ func (c *composer) full() {
 	c.title()
 	c.answer()
 	c.boat()
+	c.survey()
 	c.films()
 	c.putOn()
 	c.choice()

@@ -64,7 +64,7 @@ func instead(b *tables.Book, material string) string {
 func For(b *tables.Book, material string) []tables.Instrument {
 	var out []tables.Instrument
 	for x := range b.Instruments() {
-		if x.On(material) != finding.Forbidden {
+		if x.Tells != tables.TellsMoist && x.On(material) != finding.Forbidden {
 			out = append(out, x)
 		}
 	}

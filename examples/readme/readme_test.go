@@ -89,6 +89,22 @@ func TestWordLists(t *testing.T) {
 	for x := range b.Instruments() {
 		add("Instruments", x.Key)
 	}
+	for x := range b.Observations() {
+		if !slices.Contains(lists["Things seen"], x.What) {
+			add("Things seen", x.What)
+		}
+		for key := range x.From() {
+			g, err := b.Grade(key)
+			if err != nil {
+				t.Fatal(err)
+			}
+			for o := range b.Grades() {
+				if o.Scale == g.Scale && !slices.Contains(lists["Grades"], o.Key) {
+					add("Grades", o.Key)
+				}
+			}
+		}
+	}
 	for x := range b.Acceptances() {
 		add("Acceptance standards", x.Key)
 	}

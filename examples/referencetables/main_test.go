@@ -38,6 +38,9 @@ func TestEveryRowIsWritten(t *testing.T) {
 	for l := range b.Laws() {
 		keys = append(keys, l.Key)
 	}
+	for o := range b.Observations() {
+		keys = append(keys, o.Key)
+	}
 	for s := range b.Sources() {
 		keys = append(keys, s.Key)
 	}

@@ -49,6 +49,10 @@ func (w *writer) published() {
 		}
 		w.row(x.Row, x.Name, x.Tells, reads, join(x.Caution())+suffix(x.Warns), join(x.Ask())+suffix(x.Question), x.Says, x.Cannot)
 	}
+	w.sheet("What may be seen of a bottom", "Rows of one name are a ladder: of those that speak the most urgent decides.", "seen", "in words", "on", "from grade", "over", "from size", "under", "state of the film", "when", "what to do", "why", "cautions")
+	for o := range w.book.Observations() {
+		w.row(o.Row, o.What, o.Name, join(o.On()), join(o.From()), w.show(o.Over), w.show(o.Size), w.show(o.Under), string(o.State), o.Urgency.String(), o.Do, o.Why, join(o.Cautions()))
+	}
 	w.sheet("Roughness of fouling", "", "condition", "rating", "sand roughness", "roughness over 50 mm", "resistance at 15 kn", "at 30 kn")
 	for r := range w.book.Roughnesses() {
 		w.row(r.Row, r.Name, r.Rating, w.show(r.Ks), w.show(r.Rt50), w.show(r.Slow), w.show(r.Fast))

@@ -56,6 +56,8 @@ func rooms() []room {
 		{3, "antifoul/law", nil},
 		// What does growth cost?
 		{3, "antifoul/drag", nil},
+		// What was seen on her, and what does it ask for?
+		{3, "antifoul/survey", nil},
 		// What does it come to in money?
 		{3, "antifoul/cost", nil},
 		// May paint go on in this hour?

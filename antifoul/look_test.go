@@ -1,0 +1,224 @@
+package antifoul_test
+
+import (
+	"errors"
+	"slices"
+	"strings"
+	"testing"
+	"testing/fstest"
+
+	"boatyard.example/bottomwork/antifoul"
+	"boatyard.example/bottomwork/antifoul/survey"
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
+)
+
+// surveyed are the sections of a look, after the base boat.
+const surveyed = `
+[[part]]
+name = "leg"
+zone = "leg"
+material = "aluminium"
+area = "0.5 m2"
+[[part.found]]
+coating = "epoxy-barrier"
+state = "sound"
+[[part]]
+name = "anode"
+zone = "fitting"
+material = "zinc-anode"
+[survey]
+by = "a surveyor"
+on = 2027-04-01
+ashore_since = 2027-03-28
+since_wash = "20 h"
+visible = "90 %"
+hidden = "pads"
+not_inspected = ["rudder stock"]
+light = "lamp"
+weather = "dry"
+[[seen]]
+part = "hull"
+zone = "flat"
+where = "port"
+coating = "ablative-old"
+colours = ["red-oxide", "navy"]
+state = "worn"
+known = "reported"
+photo = "1"
+note = "first note"
+[[seen.mark]]
+what = "fouling"
+grade = "nz-level-of-fouling-2"
+share = "4 %"
+known = "measured"
+photo = "2"
+note = "second note"
+[[seen.mark]]
+what = "laminate blisters"
+size = "20 mm"
+[[moisture]]
+part = "hull"
+zone = "waterline"
+instrument = "capacitance-meter"
+meter = "number 3"
+scale = "0 to 100"
+reading = [10, 15, 20]
+dry = 12
+spots = 8
+photo = "3"
+[[fitting]]
+name = "anode, shaft"
+part = "anode"
+photo = "4"
+note = "third note"
+[[fitting.mark]]
+what = "wasted"
+share = "60 %"
+photo = "5"
+note = "fourth note"
+`
+
+// surveyCases changes one key each, as keyCases does.
+var surveyCases = []struct{ key, old, new string }{
+	{"survey.on", "on = 2027-04-01", "on = 2027-04-02"},
+	{"survey.ashore_since", "ashore_since = 2027-03-28", "ashore_since = 2027-02-28"},
+	{"survey.since_wash", `since_wash = "20 h"`, `since_wash = "30 h"`},
+	{"survey.visible", `visible = "90 %"`, `visible = "100 %"`},
+	{"seen.part", "[[seen]]\npart = \"hull\"\nzone = \"flat\"", "[[seen]]\npart = \"rudder\""},
+	{"seen.zone", `zone = "flat"`, `zone = "edges"`},
+	{"seen.coating", "coating = \"ablative-old\"", "coating = \"hard-old\""},
+	{"seen.colours", `["red-oxide", "navy"]`, `["navy", "red-oxide"]`},
+	{"seen.state", "state = \"worn\"\nknown", "state = \"flaking\"\nknown"},
+	{"seen.known", `known = "reported"`, `known = "seen"`},
+	{"seen.mark.what", `what = "laminate blisters"`, `what = "high moisture"`},
+	{"seen.mark.grade", `"nz-level-of-fouling-2"`, `"nz-level-of-fouling-5"`},
+	{"seen.mark.share", `share = "4 %"`, `share = "40 %"`},
+	{"seen.mark.size", `size = "20 mm"`, `size = "60 mm"`},
+	{"seen.mark.known", `known = "measured"`, `known = "assumed"`},
+	{"moisture.part", "[[moisture]]\npart = \"hull\"\nzone = \"waterline\"", "[[moisture]]\npart = \"rudder\""},
+	{"moisture.zone", `zone = "waterline"`, `zone = "edges"`},
+	{"moisture.instrument", `"capacitance-meter"`, `"pin-meter"`},
+	{"moisture.scale", `scale = "0 to 100"`, `scale = "A"`},
+	{"moisture.reading", "[10, 15, 20]", "[10, 11, 20]"},
+	{"moisture.dry", "dry = 12", "dry = 18"},
+	{"fitting.part", "part = \"anode\"\nphoto = \"4\"\nnote = \"third note\"\n[[fitting.mark]]\nwhat = \"wasted\"", "part = \"leg\"\nphoto = \"4\"\nnote = \"third note\"\n[[fitting.mark]]\nwhat = \"pits\""},
+	{"fitting.mark.what", `what = "wasted"`, `what = "painted over"`},
+	{"fitting.mark.grade", "what = \"wasted\"\n", "what = \"fouling\"\ngrade = \"nstm-081-90\"\n"},
+	{"fitting.mark.share", `share = "60 %"`, `share = "20 %"`},
+	{"fitting.mark.size", "what = \"wasted\"\n", "what = \"wasted\"\nsize = \"3 mm\"\n"},
+	{"fitting.mark.known", "what = \"wasted\"\n", "what = \"wasted\"\nknown = \"assumed\"\n"},
+}
+
+// Each key of a look, changed alone, changes an answer.
+func TestEverySurveyKeyMatters(t *testing.T) {
+	job, err := plan(t, base+surveyed)
+	if err != nil {
+		t.Fatal(err)
+	}
+	before := digest(job)
+	for _, k := range surveyCases {
+		t.Run(k.key, func(t *testing.T) {
+			if !strings.Contains(surveyed, k.old) {
+				t.Fatalf("the sections do not hold %q", k.old)
+			}
+			job, err := plan(t, base+strings.Replace(surveyed, k.old, k.new, 1))
+			if err != nil {
+				t.Fatal(err)
+			}
+			if digest(job) == before {
+				t.Errorf("%s changes nothing", k.key)
+			}
+		})
+	}
+}
+
+// A look changes no rank, no layer and no litre: what is planned with stays part.found.state, and the answer says where it does not agree.
+func TestALookPlansNothing(t *testing.T) {
+	parts, _, _ := strings.Cut(surveyed, "[survey]")
+	plain, err := plan(t, base+parts)
+	if err != nil {
+		t.Fatal(err)
+	}
+	seen, err := plan(t, base+surveyed)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if plain.Survey != nil || seen.Survey == nil {
+		t.Fatalf("surveys %v and %v", plain.Survey, seen.Survey)
+	}
+	if !seen.Findings.Has(antifoul.RuleSurveyDiffers) || !seen.Findings.Has(antifoul.RuleSurveyFirst) || plain.Findings.Has(antifoul.RuleSurveyDiffers) {
+		t.Error("the answer does not say that look and report differ, and what wants doing first")
+	}
+	if !seen.Survey.Differs.Has(survey.RuleStateWorse) {
+		t.Errorf("%v", seen.Survey.Differs)
+	}
+	seen.Survey, seen.Cautions = nil, plain.Cautions
+	seen.Findings = slices.DeleteFunc(seen.Findings, func(f finding.Finding) bool { return strings.HasPrefix(string(f.Rule), "survey-") })
+	if digest(seen) != digest(plain) {
+		t.Error("a look changed the plan")
+	}
+}
+
+func readNote(text string) (antifoul.Boat, error) {
+	return antifoul.ReadNote(tables.Default(), fstest.MapFS{"note.toml": {Data: []byte(text)}, "gauge.csv": {Data: []byte("zone,reading [um]\nkeel,300\n")}}, "note.toml")
+}
+
+const (
+	smallest = "[boat]\ndate = 2027-04-09\n[[part]]\nname = \"keel\"\nzone = \"keel\"\nmaterial = \"cast-iron\"\n"
+	gauged   = "[[gauge]]\npart = \"keel\"\ninstrument = \"magnetic\"\nstandard = \"iso-19840\"\nnominal = \"300 um\"\nfile = \"gauge.csv\"\n"
+)
+
+// A note needs a day and one part: no hull, no use, no wishes.
+func TestSmallestNote(t *testing.T) {
+	boat, err := readNote(smallest)
+	if err != nil {
+		t.Fatal(err)
+	}
+	j, err := antifoul.Look(tables.Default(), boat)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(j.Survey.Advice) != 1 || j.Survey.Advice[0].Finding.Rule != survey.RuleFilmUnknown {
+		t.Errorf("%+v", j.Survey.Advice)
+	}
+	if !slices.ContainsFunc(j.Cautions, func(c tables.Caution) bool { return c.Key == "unknown-old-film" }) {
+		t.Error("no caution of an unknown old film")
+	}
+	if _, err := antifoul.Plan(tables.Default(), boat); err == nil {
+		t.Error("a boat without a hull was planned")
+	}
+	if _, err := antifoul.Look(tables.Default(), antifoul.Boat{}); err == nil {
+		t.Error("no day, and no fault")
+	}
+}
+
+// Where a section hangs on areas the hull is asked for, once; and a hull that is given is checked as ever.
+func TestANoteWithAreas(t *testing.T) {
+	for name, c := range map[string]struct {
+		text string
+		keys []string
+	}{
+		"a gauge, no hull":            {smallest + gauged, []string{"hull"}},
+		"a gauge and the areas":       {smallest + gauged + "[hull]\nmeasured = { flat = \"20 m2\", keel = \"4 m2\" }\n", []string{"part"}},
+		"half a hull":                 {smallest + "[hull]\nlength = \"9 m\"\n", []string{"hull.beam", "hull.draft", "hull.kind", "part", "part[keel].area"}},
+		"a length that is no length":  {smallest + "[hull]\nlength = 9\n", []string{"hull.beam", "hull.draft", "hull.kind", "hull.length", "part", "part[keel].area"}},
+		"no part":                     {"[boat]\ndate = 2027-04-09\n", []string{"part"}},
+		"no day":                      {strings.Replace(smallest, "date = 2027-04-09\n", "", 1), []string{"boat.date"}},
+		"a section nobody knows":      {smallest + "[sea]\n", []string{"sea"}},
+		"a use that cannot be":        {smallest + "[use]\nunder_way = \"-3 h\"\n", []string{"use.under_way"}},
+		"a unit that is no unit":      {smallest + "[survey]\nvisible = \"9 m\"\nsince_wash = 3\n", []string{"survey.since_wash", "survey.visible"}},
+		"a reading that is no number": {smallest + "[[moisture]]\npart = \"keel\"\ninstrument = \"pin-meter\"\nmeter = \"m\"\nscale = \"s\"\nreading = \"wet\"\n", []string{"moisture[1].reading"}},
+		"no reading":                  {smallest + "[[moisture]]\npart = \"keel\"\ninstrument = \"pin-meter\"\nmeter = \"m\"\nscale = \"s\"\n", []string{"moisture[1].reading"}},
+	} {
+		_, err := readNote(c.text)
+		fs, _ := errors.AsType[finding.Faults](err)
+		var keys []string
+		for _, f := range fs {
+			keys = append(keys, f.Key)
+		}
+		if !slices.Equal(keys, c.keys) {
+			t.Errorf("%s: faults of %v, want %v\n%v", name, keys, c.keys, err)
+		}
+	}
+}
