@@ -65,7 +65,7 @@ func months(m float64) quantity.Months { return quantity.Month.N(int64(math.Roun
 //	pressure not given: 0.5, and 0.35 for a type that holds less than medium growth
 //
 // No coating bars on a boat that lies afloat, but for parts that the trade leaves bare (propellers): 0.3; and for one that is kept clean by wiping,
-// on a material that needs no barrier: 0.5.
+// on a material that needs no barrier: 0.5 in light growth, 0.2 in medium growth.
 func growth(q *question, c *asked) Criterion {
 	p := q.boat.Use.Pressure()
 	if q.past[c.Key].held {
@@ -74,7 +74,7 @@ func growth(q *question, c *asked) Criterion {
 	if c.Role == tables.Bare && q.material.KeepsClean {
 		return c.answer(1, RuleBareSelf, "growth", func() shown { return shown{nil, c.Growth, facts(fact("material", q.material.Name))} })
 	}
-	if c.Role == tables.Bare && q.boat.Use.Afloat() && !q.bareUsual && !q.wipedClean() {
+	if c.Role == tables.Bare && q.boat.Use.Afloat() && !q.bareUsual && !q.wipedClean(c) {
 		return bareAfloat(q, c, p)
 	}
 	if p == 0 { // not known: a little better what would hold medium growth
@@ -92,8 +92,10 @@ func growth(q *question, c *asked) Criterion {
 	switch d := int(c.Growth) - int(p); {
 	case p == tables.None:
 		return c.answer(1, RuleNoGrowth, "growth", func() shown { return shown{boat: p, typ: c.Growth} })
-	case c.Role == tables.Bare && !q.bareUsual:
+	case c.Role == tables.Bare && !q.bareUsual && p == tables.Light:
 		return c.answer(0.5, RuleBareWiped, "growth", show)
+	case c.Role == tables.Bare && !q.bareUsual:
+		return c.answer(0.2, RuleBareWiped, "growth", show)
 	case c.Role == tables.Bare:
 		return c.answer(0.3, RuleBareUsual, "growth", show)
 	case d <= -2:
@@ -107,13 +109,23 @@ func growth(q *question, c *asked) Criterion {
 	}
 }
 
-// wipedClean reports whether she is cleaned so often, in so little growth, that a bare bottom stays clean: in light growth, in fresh water, or
-// every two weeks.
+// wipedClean reports whether she is cleaned so often that a bare bottom stays clean: in light growth with anything, in fresh water or every two
+// weeks; in medium growth with a brush or harder, as often as the row of no coating asks.
 // Basis: common practice; the two weeks are an assumption.
-func (q *question) wipedClean() bool {
+func (q *question) wipedClean(bare *asked) bool {
 	u := &q.boat.Use
-	often := u.Water == "fresh" || u.CleanedEvery.Given() && u.CleanedEvery.Cmp(quantity.Day.N(14)) <= 0
-	return u.Pressure() == tables.Light && u.Cleaning > tables.None && often && q.material.Barrier != tables.OverBarrier
+	within := func(d quantity.Duration) bool { return u.CleanedEvery.Given() && u.CleanedEvery.Cmp(d) <= 0 }
+	if q.material.Barrier == tables.OverBarrier {
+		return false
+	}
+	switch u.Pressure() {
+	case tables.Light:
+		return u.Cleaning > tables.None && (u.Water == "fresh" || within(quantity.Day.N(14)))
+	case tables.Medium:
+		return u.Cleaning >= tables.Medium && bare.CleanEvery.Given() && within(bare.CleanEvery)
+	default:
+		return false
+	}
 }
 
 // bareAfloat bars "no coating" for a boat that lies afloat, whatever is known of the growth; a metal that wants its barrier has
@@ -197,6 +209,7 @@ func underWay(u *wear.Use, c *asked) (value float64, hours quantity.Duration) {
 // air asks the two clocks of a film in the air: ashore and relaunched unpainted, and a launch whose date is open.
 //
 //	value = 1 within the limits, 0.5 between scuffing and recoating; beyond recoating it bars
+//	kept on a trailer or a lift: 0.5 for a type that wants scuffing once it stood dry, for she does between her days afloat
 //	an open launch: a type that may stand dry for no longer than the factor open-launch-days gets 0.2, for less than a week it bars
 func air(q *question, c *asked) Criterion {
 	u := &q.boat.Use
@@ -206,6 +219,9 @@ func air(q *question, c *asked) Criterion {
 		}
 		return shown{boat: given(u.AshoreEachYear), typ: c.AirUsed}
 	})
+	if !u.Afloat() && c.AirScuff.Given() {
+		k = c.answer(0.5, RuleAirBetween, "air_scuff", func() shown { return shown{"out of the water", c.AirScuff, facts(fact("limit", c.AirScuff))} })
+	}
 	if u.AshoreEachYear.Given() && c.AirUsed.Given() {
 		ashore := u.AshoreEachYear.Float(quantity.Month) * 365.25 / 12
 		scuff := c.AirScuff
@@ -218,7 +234,9 @@ func air(q *question, c *asked) Criterion {
 		switch {
 		case ashore <= days(scuff):
 		case u.RelaunchedUnpainted == quantity.NotSaid:
-			k = c.answer(0.6, RuleAirUnsaid, "air_used", show)
+			if k.Value == 1 {
+				k = c.answer(0.6, RuleAirUnsaid, "air_used", show)
+			}
 		case u.RelaunchedUnpainted == quantity.No:
 		case ashore <= days(c.AirUsed):
 			k = c.answer(0.5, RuleAirOver, "air_used", show)

@@ -10,7 +10,8 @@ import (
 	"boatyard.example/bottomwork/tables/quantity"
 )
 
-// speed asks whether the sustained speed fits: above the type's most it bars; from 80 % of it the value falls to 0.5. Below
+// speed asks whether the sustained speed fits: above the type's most it bars, but on a material that takes one carrier only, where it is worth 0;
+// from 80 % of it the value falls to 0.5. Below
 // the type's least growth is not shed: 0.3 for an owner who wipes at least with a sponge, else it bars.
 func speed(q *question, c *asked) Criterion {
 	u := &q.boat.Use
@@ -37,6 +38,8 @@ func speed(q *question, c *asked) Criterion {
 	if c.SpeedMax.Given() {
 		ratio := kn(v) / kn(c.SpeedMax)
 		switch {
+		case ratio > 1 && q.material.Carrier != "": // of the few types that it takes none is left out: it is a small face, painted again with the rest
+			return c.answer(0, RuleSpeedOver, "speed_max", show)
 		case ratio > 1:
 			return c.answer(0, RuleSpeedOver, "speed_max", show).bar()
 		case ratio > 0.8:
@@ -127,12 +130,14 @@ func cleaningTool(g tables.Grade) string {
 	}
 }
 
-// abrasion asks whether the film stands grounding, bunks and slings: value = 1 − 0.6 × the
-// grades that it falls short; two grades short, or any abrasion on a film that stands none, bars.
+// abrasion asks whether the film stands grounding, bunks, slings and ice: value = 1 − 0.3 × the
+// grades that it falls short, for semi-hard films are sold for firm drying moorings; two grades short, or any abrasion on a film that stands
+// none, bars.
+// Basis: common practice; the 0.3 is an assumption.
 func abrasion(q *question, c *asked) Criterion {
 	u := &q.boat.Use
 	need := u.Abrasion()
-	if u.Kept == "" && u.DriesOn == "" {
+	if u.Kept == "" && u.DriesOn == "" && !u.Ice.True() {
 		return c.score(0.5, false, func() shown { return shown{typ: c.Abrasion} })
 	}
 	show := func() shown { return shown{need, c.Abrasion, facts(fact("need", need), fact("stands", c.Abrasion))} }
@@ -145,7 +150,7 @@ func abrasion(q *question, c *asked) Criterion {
 		return c.answer(0, RuleAbrasionNone, "abrasion", show).bar()
 	}
 	deficit := int(need) - int(c.Abrasion)
-	k := c.answer(1-float64(deficit)*0.6, RuleAbrasionOver, "abrasion", show)
+	k := c.answer(1-float64(deficit)*0.3, RuleAbrasionOver, "abrasion", show)
 	if deficit >= 2 {
 		return k.bar()
 	}
@@ -289,8 +294,8 @@ func racing(q *question, c *asked) Criterion {
 	return c.answer(0.1, RuleRacingWrong, "burnish", show)
 }
 
-// same favours what is on the bottom already: the same coating 1, the same mechanism 0.7, another 0.3; one for which a sound film, known and without organotin, is
-// stripped 0.
+// same favours what is on the bottom already: the same coating 1, the same mechanism 0.7, another 0.3; one for which a sound film of a known kind, organotin
+// aside, is stripped 0.
 func same(q *question, c *asked) Criterion {
 	old := q.old
 	if old == nil || old.Mechanism == tables.NoFilm {
@@ -303,7 +308,7 @@ func same(q *question, c *asked) Criterion {
 	case old.Mechanism == c.Mechanism:
 		return c.score(0.7, true, show)
 	}
-	if old.Biocide != tables.Organotin && old.Biocide != tables.UnknownBiocide && slices.ContainsFunc(c.route.Steps, func(s finding.Step) bool { return s.Do == finding.Strip }) && q.part.Found[len(q.part.Found)-1].State == tables.Sound {
+	if old.Biocide != tables.Organotin && old.Mechanism != tables.Unknown && slices.ContainsFunc(c.route.Steps, func(s finding.Step) bool { return s.Do == finding.Strip }) && q.part.Found[len(q.part.Found)-1].State == tables.Sound {
 		return c.answer(0, RuleStripsSound, "mechanism", show)
 	}
 	return c.score(0.3, true, show)

@@ -62,6 +62,7 @@ const (
 	RuleAirFits        finding.ID = "use-air-fits"
 	RuleAirOver        finding.ID = "use-air-over"
 	RuleAirOpen        finding.ID = "use-air-open"
+	RuleAirBetween     finding.ID = "use-air-between"
 	RuleAirUnsaid      finding.ID = "use-air-unsaid"
 	RuleCleanFits      finding.ID = "use-clean-fits"
 	RuleCleanHard      finding.ID = "use-clean-hard"

@@ -16,7 +16,7 @@ import (
 
 // wholePanel is every boat of the panel, P1 to the last.
 func wholePanel() []panelled {
-	return slices.Concat(panel, panelByWater, panelByUse, panelByMaterial, panelByFilm, panelByPast, panelSecond, panelSecondB)
+	return slices.Concat(panel, panelByWater, panelByUse, panelByMaterial, panelByFilm, panelByPast, panelSecond, panelSecondB, panelThird, panelThirdB)
 }
 
 // panelJob plans a boat of the panel, her own tables on top.

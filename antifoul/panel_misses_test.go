@@ -2,12 +2,10 @@ package antifoul_test
 
 // misses are the points on which the panel stands and the ranking differs, judged again by a painter after it was seen: "boat,
 // part: first" where its first choice is not accepted, else "boat, part: " and the entry of out, strip or warn. Each has the
-// reason why the painter still says so. Nothing that metal or law bars may be excused here, and a point that agrees with the
+// reason why the painter still says so, or in what he was too narrow. Nothing that metal or law bars may be excused here, and a point that agrees with the
 // ranking must go. The reasons are common practice unless they name a document.
 var misses = map[string]string{
 	// Tiers and ways of the work.
-	"P48 fast launch, daily, less biocide: out ablative/": "1200 h a year at 24 kn for two years: no painter puts an eroding film there; the trade's band is 20 to 25 kn and the " +
-		"limit in use is its upper end, whatever the hours.",
 	"P53 steel ketch, barrier too thin: first": "copper-free over sound epoxy of 200 um without rust is painted over again and the film noted; stripping a sound bottom for 150 um more is " +
 		"not what a surveyor orders. A thin barrier ought to bar copper and caution the rest.",
 
@@ -26,8 +24,6 @@ var misses = map[string]string{
 		"is then left, and hardly erodes in a canal: it should stand behind every film that does not have to.",
 
 	// The second panel. Work that nobody would order, and films that are spent too soon.
-	"P88 catamaran that takes the sand: first": "nobody strips a sound eroding film off two hulls to gain a harder one, where a semi-hard film goes over it on a tie coat and is sold for firm " +
-		"drying moorings. Taking sound paint off should need a reason, and a semi-hard film should lose nothing on firm ground.",
 	"P80 long-keeler on a swinging mooring: first": "24 months in heavy growth, never brushed: a hard film of typically 18 months is an unscrubbed spent skin in the second summer. A film that stays and is typically " +
 		"dead before the wish should fall behind those that can be built up to last.",
 
@@ -38,4 +34,14 @@ var misses = map[string]string{
 		"stand below the line.",
 	"P90 sloop on the Great Lakes: out inert/": "an owner who never cleans has no use for a film that is wiped clean; it stands eleventh, where nobody looks. The barge P38 is the reason: in fresh water with " +
 		"light growth what grows is scraped at the docking.",
+
+	// The third panel. Where the painter was too narrow, the reason says so.
+	"P117 keelboat dry-sailed by crane, keel: warn caution lead": "too narrow: the keel comes first as she is, bare and faired, and nobody abrades it; the caution comes with the tool. It stands with every type that is put on it.",
+	"P126 Puget Sound trawler with a diver: first": "a polishing film ties with the semi-hard one that is accepted. Whether it counts as soft there is a question that the law leaves open, and with a diver booked an open question " +
+		"of cleaning should cost something, not nothing. The copper-loaded epoxy close behind is a fair choice too, and was left out too narrowly.",
+	"P127 California, less biocide: first": "too narrow in part: in heavy growth the tables know no type without copper oxide that holds, eighteen months uncleaned, and a wish is not a rule. But to answer it with the very " +
+		"film that she has leaves it unheard: what the owner wants less of should not gain for being there already.",
+	"P134 classic racing yacht, varnished: out none/": "too narrow: her old hard film stays and is wiped each week, so that no plank is bare. It stands twentieth, where nobody looks.",
+	"P137 aluminium pontoon boat on a lake: first": "too narrow: a water-based eroding film without copper is used on such tubes and ties first. Nobody lays silicone film on them, though, and most stay bare and are washed in autumn; bare is barred in " +
+		"fresh water unless she is wiped, for the sloop P90 among mussels.",
 }

@@ -29,7 +29,8 @@ type Route struct {
 // sound two-pack epoxy where that lies on the surface, else to the bare surface, with primer and barrier as the material and the
 // coating ask; the barrier is the one that the row of the material names, and over sound two-pack film that was measured only what is
 // missing of it. No way lifts a rule of metal, none lays the coating wanted as an undercoat, and none puts a barrier on that nothing
-// asks for. A pair that nobody has written down is no way. For "no coating" the old film may stay and nothing is claimed for it.
+// asks for. A pair that nobody has written down is no way. For "no coating" the old film may stay and nothing is claimed for it,
+// but on a material that keeps growth off by itself, which works bare only.
 //
 //	effort = Σ hours of the step × coats of the step
 //

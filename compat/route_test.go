@@ -68,6 +68,8 @@ func TestRoutes(t *testing.T) {
 		{"aluminium, copper-free on bare metal", "aluminium", bare(t, b), "ablative-copper-free", [][]string{{"degrease", "blast", "prime epoxy-primer"}}},
 		{"aluminium, copper-free over unknown", "aluminium", compat.Stack{barrier, sound(t, b, "unknown-old", 100)}, "ablative-copper-free", [][]string{{"identify", "strip", "wash", "abrade"}}},
 		{"aluminium, old copper left alone", "aluminium", compat.Stack{barrier, sound(t, b, "hard-cuprous", 100)}, "none", [][]string{{"strip"}}},
+		{"copper-nickel under paint, to be left alone", "copper-nickel", compat.Stack{sound(t, b, "ablative-cuprous-multi", 100)}, "none", [][]string{{"strip"}}},
+		{"bare copper-nickel, to be left alone", "copper-nickel", bare(t, b), "none", [][]string{{"wash"}}},
 		{"anode", "zinc-anode", nil, "hard-cuprous", nil},
 	} {
 		t.Run(c.name, func(t *testing.T) {

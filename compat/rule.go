@@ -14,6 +14,7 @@ const (
 	ruleBarrierThere    finding.ID = "metal-barrier-there"
 	ruleMetalAsk        finding.ID = "metal-ask"
 	ruleOldCopperOff    finding.ID = "old-copper-off"
+	ruleCoversClean     finding.ID = "covers-clean"
 	ruleNotReported     finding.ID = "not-reported"
 	ruleCarrierOnly     finding.ID = "carrier-only"
 	ruleOnePackOnly     finding.ID = "one-pack-only"

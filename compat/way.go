@@ -68,6 +68,11 @@ func (s *Surface) prepareKept() {
 			s.stays.barred = append(s.stays.barred, f)
 		}
 	}
+	if top := &s.found[len(s.found)-1].Coating; s.m.KeepsClean { // it works bare only
+		s.left.barred = append(s.left.barred, finding.Finding{
+			Rule: ruleCoversClean, Verdict: finding.Forbidden, About: top.Name, Against: s.m.Name, Basis: []finding.Basis{s.m.Basis("keeps_clean")},
+		})
+	}
 	s.left.work(finding.Step{Do: finding.Wash})
 	s.sealed = barred(&s.m, s.found)
 }

@@ -36,7 +36,7 @@ func Example() {
 		fmt.Println(err)
 	}
 	// Output:
-	// ablative, cuprous oxide, multi-season because It holds off heavy growth, and the growth where she lies is medium. It takes 2 working coats for 12 months, counted at the fastest wear. It suits her 5 kn; its limit is 25 kn.
+	// ablative, cuprous oxide, multi-season because It holds off heavy growth, and the growth where she lies is medium. It takes 2 working coats for 12 months, counted at the fastest wear. It suits her 5 kn; its limit is 22 kn.
 	// hull old ablative antifouling, biocide not known, red-oxide
 	// hull 1 coat ablative, cuprous oxide, multi-season, mid-green, 40 to 60 µm (1.57 to 2.36 mil)
 	// hull 1 coat ablative, cuprous oxide, multi-season, black, 40 to 60 µm (1.57 to 2.36 mil)

@@ -1,0 +1,169 @@
+package antifoul_test
+
+import (
+	"strings"
+	"testing"
+
+	"boatyard.example/bottomwork/antifoul"
+	"boatyard.example/bottomwork/tables/finding"
+)
+
+// habit plans the test boat with lines of hers replaced, pair by pair, and returns her hull.
+func habit(t *testing.T, pairs ...string) antifoul.PartRanking {
+	t.Helper()
+	text := base
+	for i := 0; i+1 < len(pairs); i += 2 {
+		if !strings.Contains(text, pairs[i]) {
+			t.Fatalf("%q is not in the boat file", pairs[i])
+		}
+		text = strings.Replace(text, pairs[i], pairs[i+1], 1)
+	}
+	return planned(t, text).Ranking.Hull()
+}
+
+// worth is what a criterion is worth for a type, whether it bars, and the rule that it names.
+func worth(t *testing.T, pr antifoul.PartRanking, coating, criterion string) (value float64, bars bool, rule finding.ID) {
+	t.Helper()
+	p, ok := pr.Of(coating)
+	if !ok {
+		t.Fatalf("no type %q", coating)
+	}
+	for _, k := range p.Criteria() {
+		if k.Key == criterion {
+			return k.Value, k.Bars, k.Finding.Rule
+		}
+	}
+	t.Fatalf("no criterion %q", criterion)
+	return 0, false, ""
+}
+
+// Ice rubs though nobody said where she is kept and on what she dries.
+func TestIceAloneIsJudged(t *testing.T) {
+	const said = "kept = \"afloat\"\ndries_on = \"none\"\n"
+	for lines, want := range map[string]struct {
+		hard, ablative float64
+		bars           bool
+	}{
+		"":              {0.5, 0.5, false},
+		"ice = false\n": {0.5, 0.5, false},
+		"ice = true\n":  {1, 0, true},
+	} {
+		pr := habit(t, said, lines)
+		if v, bars, _ := worth(t, pr, "hard-cuprous", "abrasion"); v != want.hard || bars {
+			t.Errorf("%q: hard %v, bars %v", lines, v, bars)
+		}
+		if v, bars, _ := worth(t, pr, "ablative-cuprous-multi", "abrasion"); v != want.ablative || bars != want.bars {
+			t.Errorf("%q: ablative %v, bars %v", lines, v, bars)
+		}
+	}
+}
+
+// Mud rubs off neither eroding nor traditional soft paint, and silicone it does; firm ground takes all three. A semi-hard film falls one grade
+// short there and stays above the middle.
+func TestGroundAndSoftFilms(t *testing.T) {
+	for _, c := range []struct {
+		ground, coating string
+		value           float64
+		bars            bool
+	}{
+		{"soft", "soft-cuprous", 1, false},
+		{"soft", "ablative-cuprous-single", 1, false},
+		{"soft", "foul-release-silicone", 0, true},
+		{"firm", "soft-cuprous", 0, true},
+		{"firm", "ablative-cuprous-single", 0, true},
+		{"firm", "hybrid-cuprous", 0.7, false},
+		{"firm", "hard-cuprous", 1, false},
+	} {
+		pr := habit(t, `dries_on = "none"`, `dries_on = "`+c.ground+`"`)
+		if v, bars, _ := worth(t, pr, c.coating, "abrasion"); v != c.value || bars != c.bars {
+			t.Errorf("%s on %s ground: %v, bars %v", c.coating, c.ground, v, bars)
+		}
+	}
+}
+
+// A bare bottom stays clean in medium growth under a brush each week, not under a sponge and not a day later; heavy growth is not brushed off.
+func TestBareUnderTheBrush(t *testing.T) {
+	for _, c := range []struct {
+		growth, tool, every string
+		value               float64
+		bars                bool
+	}{
+		{"medium", "brush", "7 d", 0.2, false},
+		{"medium", "scrub", "6 d", 0.2, false},
+		{"medium", "brush", "8 d", 0, true},
+		{"medium", "sponge", "7 d", 0, true},
+		{"heavy", "scrub", "3 d", 0, true},
+		{"light", "sponge", "14 d", 0.5, false},
+		{"light", "sponge", "15 d", 0, true},
+	} {
+		pr := habit(t, `growth = "medium"`, "growth = \""+c.growth+"\"\ncleaning = \""+c.tool+"\"\ncleaned_every = \""+c.every+"\"")
+		if v, bars, _ := worth(t, pr, "none", "growth"); v != c.value || bars != c.bars {
+			t.Errorf("%s growth, %s every %s: %v, bars %v", c.growth, c.tool, c.every, v, bars)
+		}
+	}
+}
+
+// A boat on a trailer or a lift stands dry between her days afloat: a hard film is scuffed each time, whatever her winter. Nobody's silence
+// makes it worse.
+func TestHardFilmOutOfTheWater(t *testing.T) {
+	const winter = "ashore_each_year = \"4 months\"\nrelaunched_unpainted = true\n"
+	for _, c := range []struct {
+		kept, winter string
+		value        float64
+		bars         bool
+		rule         finding.ID
+	}{
+		{"afloat", "", 1, false, ""},
+		{"lift", "", 0.5, false, antifoul.RuleAirBetween},
+		{"trailer", "ashore_each_year = \"4 months\"\nrelaunched_unpainted = false\n", 0.5, false, antifoul.RuleAirBetween},
+		{"trailer", "ashore_each_year = \"4 months\"\n", 0.5, false, antifoul.RuleAirBetween},
+		{"afloat", "ashore_each_year = \"4 months\"\n", 0.6, false, antifoul.RuleAirUnsaid},
+		{"trailer", winter, 0, true, antifoul.RuleAirOver},
+	} {
+		pr := habit(t, winter, c.winter, `kept = "afloat"`, `kept = "`+c.kept+`"`)
+		if v, bars, rule := worth(t, pr, "hard-copper-free", "air"); v != c.value || bars != c.bars || rule != c.rule {
+			t.Errorf("%s, %q: %v, bars %v, %s", c.kept, c.winter, v, bars, rule)
+		}
+		if v, _, _ := worth(t, pr, "ablative-cuprous-multi", "air"); v != 1 {
+			t.Errorf("%s, %q: an eroding film is worth %v", c.kept, c.winter, v)
+		}
+	}
+}
+
+// Eroding films are given up between 20 and 25 kn. The face of a transducer takes nothing else, and gets its thin coat all the same.
+func TestErodingFilmsAtSpeed(t *testing.T) {
+	for knots, bars := range map[string]bool{"21.9 kn": false, "22 kn": false, "22.1 kn": true} {
+		for _, c := range []string{"ablative-cuprous-multi", "ablative-thiocyanate"} {
+			if _, got, _ := worth(t, habit(t, `speed = "6 kn"`, `speed = "`+knots+`"`), c, "speed"); got != bars {
+				t.Errorf("%s at %s: bars %v", c, knots, got)
+			}
+		}
+	}
+	j := planned(t, strings.Replace(base, `speed = "6 kn"`, `speed = "30 kn"`, 1)+gear("sounder", "fitting", "transducer"))
+	pr, _ := j.Ranking.Part("sounder")
+	best, ok := pr.Best()
+	if !ok || best.Coating.Carrier != "water" {
+		t.Errorf("a transducer at 30 kn gets %q", best.Coating.Key)
+	}
+	if v, bars, rule := worth(t, pr, best.Coating.Key, "speed"); v != 0 || bars || rule != antifoul.RuleSpeedOver {
+		t.Errorf("its speed is worth %v, bars %v, %s", v, bars, rule)
+	}
+}
+
+// To strip a sound film is against a type as soon as somebody knows what kind the film is; the film that nobody knows is better off her.
+func TestSoundFilmOfAKnownKindStays(t *testing.T) {
+	const found = `coating = "ablative-cuprous-multi"`
+	for old, want := range map[string]float64{"ablative-cuprous-multi": 0, "ablative-old": 0, "unknown-old": 0.3, "organotin-old": 0.3} {
+		pr := habit(t, found, `coating = "`+old+`"`)
+		hard, _ := pr.Of("hard-cuprous")
+		if !does(hard.Route.Steps, finding.Strip) {
+			t.Fatalf("hard over %s does not strip", old)
+		}
+		if v, _, _ := worth(t, pr, "hard-cuprous", "same"); v != want {
+			t.Errorf("hard over %s: %v, want %v", old, v, want)
+		}
+	}
+	if v, _, _ := worth(t, habit(t, found, `coating = "ablative-old"`, `state = "sound"`, `state = "flaking"`), "hard-cuprous", "same"); v != 0.3 {
+		t.Errorf("over a film that flakes: %v", v)
+	}
+}
