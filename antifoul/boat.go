@@ -53,6 +53,7 @@ type Wishes struct {
 	Racing       quantity.YesNo  // a burnished racing finish
 	TopColour    string          // key of a colour
 	SignalColour string
+	SignalType   string // key of another type for the signal coat, such as a hard one under a film that wears; empty: the type above it
 	Coating      string // key of a type that the owner wants on the hull
 }
 
@@ -276,13 +277,18 @@ func (w Wishes) check(b *tables.Book) finding.Faults {
 				fmt.Sprintf("a colour at least %.0f lighter or darker than %s", leastStep(b), top.Name))
 		}
 	}
-	if w.Coating != "" {
-		c, err := b.Coating(w.Coating)
+	for _, x := range []struct{ key, coating string }{{"coating", w.Coating}, {"signal_type", w.SignalType}} {
+		if x.coating == "" {
+			continue
+		}
+		c, err := b.Coating(x.coating)
 		switch {
 		case err != nil:
-			bad(finding.ErrUnknown, "coating", entry.Describe(w.Coating), finding.Suggest(w.Coating, rankedKeys(b)))
+			bad(finding.ErrUnknown, x.key, entry.Describe(x.coating), finding.Suggest(x.coating, rankedKeys(b)))
+		case x.key == "signal_type" && (c.Role != tables.Antifouling || c.Laid()):
+			bad(finding.ErrValue, x.key, entry.Describe(x.coating), "an antifouling that is painted on")
 		case !c.Ranked():
-			bad(finding.ErrValue, "coating", entry.Describe(w.Coating), "an antifouling, a blacking or none")
+			bad(finding.ErrValue, x.key, entry.Describe(x.coating), "an antifouling, a blacking or none")
 		}
 	}
 	return fs

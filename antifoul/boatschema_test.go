@@ -214,7 +214,7 @@ var boatFile = []section{
 	{path: "tin.kit", many: sectionsTaken, says: "a kit on sale", keys: object{{"base", aVolume}, {"hardener", aVolume}, {"price", aMoney}, {"batch", aText}}},
 	{path: "tin.store", many: 1000, says: "cans at hand", keys: object{{"size", aVolume}, {"count", whole(1, 1000)}, {"colour", aText}, {"batch", aText}}},
 	{path: "wishes", says: "what the owner would like", keys: object{
-		{"repaint_after", aMonths}, {"reckon_over", aMonths}, {"biocide", words(antifoul.WishLess, antifoul.WishNone)}, {"racing_finish", aYesNo}, {"top_colour", aText}, {"signal_colour", aText}, {"coating", aText},
+		{"repaint_after", aMonths}, {"reckon_over", aMonths}, {"biocide", words(antifoul.WishLess, antifoul.WishNone)}, {"racing_finish", aYesNo}, {"top_colour", aText}, {"signal_colour", aText}, {"signal_type", aText}, {"coating", aText},
 	}},
 	{path: "timed", many: sectionsTaken, says: "a patch that was worked on by the clock, by one hand", keys: object{
 		{"part", aText}, {"work", aText}, {"area", aArea}, {"took", aHours}, {"goes", words(antifoul.GoesEasy, antifoul.GoesHard)},

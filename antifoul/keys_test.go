@@ -315,6 +315,7 @@ var keyCases = []struct{ key, old, new string }{
 	{"wishes.racing_finish", "[paint]", "[wishes]\nracing_finish = true\n[paint]"},
 	{"wishes.top_colour", "[paint]", "[wishes]\ntop_colour = \"white\"\n[paint]"},
 	{"wishes.signal_colour", "[paint]", "[wishes]\nsignal_colour = \"mid-grey\"\n[paint]"},
+	{"wishes.signal_type", "[paint]", "[wishes]\nsignal_type = \"hard-cuprous\"\n[paint]"},
 	{"wishes.coating", "[paint]", "[wishes]\ncoating = \"hard-cuprous\"\n[paint]"},
 }
 

@@ -212,6 +212,9 @@ func (p *pens) boat(t *testing.T) antifoul.Boat {
 	if p.IntN(3) == 0 {
 		x.Wishes.Coating = p.one("hard-cuprous", "ablative-copper-free", "foul-release-silicone", "copper-loaded-epoxy", "none", "blacking-bitumen")
 	}
+	if p.IntN(4) == 0 {
+		x.Wishes.SignalType = p.one("hard-cuprous", "hard-copper-free", "ablative-cuprous-multi", "foul-release-silicone")
+	}
 	return x
 }
 

@@ -373,6 +373,7 @@ func readWishes(r *entry.Row) Wishes {
 		Racing:       r.YesNo("racing_finish"),
 		TopColour:    r.Text("top_colour"),
 		SignalColour: r.Text("signal_colour"),
+		SignalType:   r.Text("signal_type"),
 		Coating:      r.Text("coating"),
 	}
 	r.Close()

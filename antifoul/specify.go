@@ -28,6 +28,8 @@ const (
 	RuleCoats        finding.ID = "scheme-coats"
 	RuleCoatsCut     finding.ID = "scheme-coats-cut"
 	RuleExtra        finding.ID = "scheme-extra"
+	RuleTwoTypes     finding.ID = "scheme-two-types"
+	RuleNotTwoTypes  finding.ID = "scheme-not-two-types"
 	RuleWishRefused  finding.ID = "wish-refused"
 	RuleWishUnsuited finding.ID = "wish-unsuited"
 )
@@ -162,7 +164,12 @@ func (s *Scheme) addCoats(b *tables.Book, boat Boat, part compat.Part, area Part
 	if zone.ExtraCoats > 0 && signals(c) {
 		n += zone.ExtraCoats
 	}
+	below, two := s.signalType(b, boat, part)
 	top, signal, old := s.colours(b, boat)
+	if two && (old || signal.Key == "" || !available(below, signal)) {
+		signal, _ = farthest(b, below, top)
+		old = false
+	}
 	layer := func(colour tables.Colour, coats int, p compat.Purpose) compat.Layer {
 		return compat.Layer{Coating: c, Colour: colour.Key, State: tables.Sound, Coats: coats, Film: times(c.Film, coats), For: p}
 	}
@@ -175,7 +182,12 @@ func (s *Scheme) addCoats(b *tables.Book, boat Boat, part compat.Part, area Part
 		note(RuleNoStep, finding.Caution, fact("top", top.Name))
 	default:
 		note(RuleSignalUnder, finding.Fine, fact("signal", signal.Name), fact("top", top.Name), fact("step", wholeStep(top, signal)))
-		s.Stack = append(s.Stack, layer(signal, 1, compat.Signal))
+		under := layer(signal, 1, compat.Signal)
+		if two {
+			under.Coating, under.Film = below, below.Film
+			note(RuleTwoTypes, finding.Fine, fact("below", below.Name))
+		}
+		s.Stack = append(s.Stack, under)
 	}
 	if signals(c) && signal.Key != "" {
 		if seen := factor(b, "lightness-step-clear"); lightnessStep(top, signal) < seen {

@@ -56,6 +56,7 @@ func (c *composer) boat() {
 	row("Wished until the next paint", shown(w.RepaintAfter, c.units))
 	row("Wished top colour", named(w.TopColour, c.colour))
 	row("Wished signal colour", named(w.SignalColour, c.colour))
+	row("Wished signal coat", named(w.SignalType, c.coatingName))
 	if w.Coating != "" {
 		if k, err := c.job.Book.Coating(w.Coating); err == nil {
 			row("Wished type", k.Name)

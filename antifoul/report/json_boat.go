@@ -230,6 +230,7 @@ type outWishes struct {
 	RacingFinish  *bool           `json:"racing_finish,omitempty" says:"whether a racing finish is wanted"`
 	TopColour     string          `json:"top_colour,omitempty" says:"key of a colour"`
 	SignalColour  string          `json:"signal_colour,omitempty" says:"key of a colour"`
+	SignalType    string          `json:"signal_type,omitempty" says:"key of the type of the signal coat"`
 	CoatingWished string          `json:"coating,omitempty" says:"key of a type wanted on the hull"`
 }
 
@@ -297,7 +298,7 @@ func (c *composer) outBoat() outBoat {
 		out.Timed = append(out.Timed, outTimedPatch{p.Part, string(p.Work), p.Area, p.Took, p.Goes})
 	}
 	w := x.Wishes
-	out.Wishes = outWishes{w.RepaintAfter, w.ReckonOver, w.Biocide, yes(w.Racing), w.TopColour, w.SignalColour, w.Coating}
+	out.Wishes = outWishes{w.RepaintAfter, w.ReckonOver, w.Biocide, yes(w.Racing), w.TopColour, w.SignalColour, w.SignalType, w.Coating}
 	for _, g := range x.Gauged {
 		out.Gauge = append(out.Gauge, outGauge{g.Part, g.Instrument, g.Standard, g.Nominal, g.Most, g.Profile, g.Coating, g.File, len(g.Readings)})
 	}

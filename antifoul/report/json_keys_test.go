@@ -231,6 +231,7 @@ biocide = "less"
 racing_finish = true
 top_colour = "black"
 signal_colour = "red-oxide"
+signal_type = "hard-copper-free"
 coating = "ablative-cuprous-multi"
 `
 	rareSteel = `

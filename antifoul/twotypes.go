@@ -1,0 +1,55 @@
+package antifoul
+
+import (
+	"boatyard.example/bottomwork/antifoul/law"
+	"boatyard.example/bottomwork/compat"
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
+)
+
+// signalType is the other type that the owner wishes for the signal coat, where it can be built: a hard coat under a film that wears is not worn
+// through as soon as its colour shows. Where it cannot, a finding says so, with every reason, and the signal coat is of the type above it.
+//
+// Asked are the film above, which must wear; the pair; what the coat would lie on; the material; and the law.
+// Basis: common practice.
+func (s *Scheme) signalType(b *tables.Book, boat Boat, part compat.Part) (tables.Coating, bool) {
+	key := boat.Wishes.SignalType
+	if key == "" || key == s.Coating.Key || s.Coating.Role != tables.Antifouling {
+		return tables.Coating{}, false
+	}
+	below, err := b.Coating(key)
+	if err != nil {
+		return tables.Coating{}, false // a fault of the boat
+	}
+	var against finding.List
+	bars := func(fs finding.List) {
+		for _, f := range fs {
+			if f.Verdict == finding.Forbidden || f.Verdict == finding.Ask {
+				against = append(against, f)
+			}
+		}
+	}
+	fresh := compat.Layer{Coating: below, State: tables.Sound, Coats: 1, Age: below.OvercoatMin, For: compat.Signal}
+	bars(compat.Over(b, s.Coating, fresh))
+	if n := len(s.Stack); n > 0 {
+		lies := s.Stack[n-1]
+		if lies.For == compat.Undercoat { // the coats go on inside its window
+			lies.Age = lies.Coating.OvercoatMin
+		}
+		bars(compat.Over(b, below, lies))
+	}
+	bars(compat.OnMaterial(b, below, part))
+	for _, f := range law.Screen(b, below, boat.Craft(), boat.berths(), boat.On) {
+		if f.Verdict == finding.Forbidden {
+			against = append(against, f)
+		}
+	}
+	if !s.Coating.Wears() || len(against) > 0 {
+		s.Findings = append(s.Findings, finding.Finding{
+			Rule: RuleNotTwoTypes, Verdict: finding.Caution, About: below.Name, Against: s.Coating.Name, Facts: facts(fact("part", s.Part)), Basis: []finding.Basis{s.Coating.Basis("mechanism")},
+		})
+		s.Findings = append(s.Findings, against...)
+		return tables.Coating{}, false
+	}
+	return below, true
+}

@@ -1,0 +1,112 @@
+package antifoul_test
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"boatyard.example/bottomwork/antifoul"
+	"boatyard.example/bottomwork/compat"
+	"boatyard.example/bottomwork/tables/finding"
+)
+
+// wishing plans the test boat with a wish for the signal coat, and other changes.
+func wishing(t *testing.T, signal string, changes ...string) *antifoul.Job {
+	t.Helper()
+	j, err := plan(t, strings.NewReplacer(append(changes, "[paint]", "[wishes]\nsignal_type = \""+signal+"\"\n[paint]")...).Replace(base))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return j
+}
+
+// bareHull has nothing on her but sound epoxy.
+var bareHull = []string{`coating = "ablative-cuprous-multi"`, `coating = "epoxy-barrier"`, "colour = \"red-oxide\"\n", ""}
+
+func signalOf(t *testing.T, j *antifoul.Job, part string) compat.Layer {
+	t.Helper()
+	s, ok := j.Scheme(part)
+	if !ok {
+		t.Fatalf("no scheme for the %s", part)
+	}
+	for _, l := range s.Stack {
+		if l.For == compat.Signal {
+			return l
+		}
+	}
+	t.Fatalf("no signal coat on the %s", part)
+	return compat.Layer{}
+}
+
+// A hard signal coat under a film that wears: it is laid, bought and lawful, one clear step in lightness from the top, and the working coats stay.
+func TestHardSignalCoat(t *testing.T) {
+	j := wishing(t, "hard-cuprous", bareHull...)
+	s, _ := j.Scheme("hull")
+	if !s.Coating.Wears() {
+		t.Fatalf("the hull gets %s", s.Coating.Key)
+	}
+	l := signalOf(t, j, "hull")
+	if l.Coating.Key != "hard-cuprous" || !s.Findings.Has(antifoul.RuleTwoTypes) {
+		t.Errorf("the signal coat is %s", l.Coating.Key)
+	}
+	if s.Findings.Worst() == finding.Forbidden {
+		t.Errorf("%v", s.Findings)
+	}
+	bought := false
+	for _, g := range j.Buy {
+		bought = bought || g.Coating.Key == "hard-cuprous" && g.Colour == l.Colour
+	}
+	if !bought {
+		t.Error("it is not bought")
+	}
+	plain, err := plan(t, strings.NewReplacer(bareHull...).Replace(base))
+	if err != nil {
+		t.Fatal(err)
+	}
+	old, _ := plain.Scheme("hull")
+	working := func(s antifoul.Scheme) (n int) {
+		for _, l := range s.Stack {
+			if l.For == compat.Working {
+				n += l.Coats
+			}
+		}
+		return n
+	}
+	if working(s) != working(old) {
+		t.Errorf("%d working coats, %d without the wish", working(s), working(old))
+	}
+}
+
+// Where it cannot be built the report says why, and the signal coat is of the type above it.
+func TestHardSignalCoatRefused(t *testing.T) {
+	for name, c := range map[string]struct {
+		wish    string
+		changes []string
+	}{
+		"over a film that wears":     {`signal_type = "hard-cuprous"`, nil},
+		"cuprous oxide on aluminium": {`signal_type = "hard-cuprous"`, append([]string{`material = "grp"`, `material = "aluminium"`}, bareHull...)},
+		"under a hard film":          {"coating = \"hard-cuprous\"\nsignal_type = \"hard-copper-free\"", bareHull},
+	} {
+		j, err := plan(t, strings.NewReplacer(append(slices.Clone(c.changes), "[paint]", "[wishes]\n"+c.wish+"\n[paint]")...).Replace(base))
+		if err != nil {
+			t.Fatal(err)
+		}
+		s, _ := j.Scheme("hull")
+		if !s.Findings.Has(antifoul.RuleNotTwoTypes) || s.Findings.Has(antifoul.RuleTwoTypes) {
+			t.Errorf("%s: not refused", name)
+		}
+		for _, l := range s.Stack {
+			if l.For == compat.Signal && l.Coating.Key != s.Coating.Key {
+				t.Errorf("%s: the signal coat is %s", name, l.Coating.Key)
+			}
+		}
+	}
+}
+
+func TestSignalTypeFaults(t *testing.T) {
+	for _, key := range []string{"hard-cupros", "epoxy-barrier", "none", "ablative-old"} {
+		if _, err := plan(t, strings.Replace(base, "[paint]", "[wishes]\nsignal_type = \""+key+"\"\n[paint]", 1)); err == nil || !strings.Contains(err.Error(), "wishes.signal_type") {
+			t.Errorf("%s: %v", key, err)
+		}
+	}
+}
