@@ -102,8 +102,14 @@ func (c *composer) coatsWords(s antifoul.Scheme) string {
 	if coats(s, compat.Extra) > 0 {
 		out += ", one more on waterline and edges"
 	}
-	if coats(s, compat.Signal) > 0 {
+	for _, l := range s.Stack {
+		if l.For != compat.Signal {
+			continue
+		}
 		out += ", over one signal coat"
+		if l.Coating.Key != s.Coating.Key {
+			out += " of " + l.Coating.Name
+		}
 	}
 	return out + "."
 }
