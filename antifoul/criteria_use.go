@@ -54,8 +54,23 @@ func speed(q *question, c *asked) Criterion {
 // the owner cleans less than half as often as it needs (in fresh water with light growth it gets 0), and gets 0.5 in between; a film that wears gets
 // 0.8 where it is wiped at all, 0.6 where it is wiped as hard as it stands; one that she runs fast enough to shed growth
 // by itself needs none. Cleaning that is forbidden where she lies
-// bars the types it is forbidden for.
+// bars the types it is forbidden for. Where a law leaves it open, half is left to a type that works only if it is cleaned, and to one of a
+// kind that the law names; what may be left alone, and is asked no more than any other, loses nothing.
+//
+// Basis: common practice; the half is an assumption.
 func cleaning(q *question, c *asked) Criterion {
+	k := cleaningDone(q, c)
+	if k.Bars || c.Role == tables.Bare || q.boat.Use.Cleaning <= tables.None || !q.boat.Use.Afloat() {
+		return k
+	}
+	if asked, named := q.desk.CleaningOpen(*c.Coating); named || asked && c.CleanEvery.Given() && !shedsBySpeed(&q.boat.Use, c) {
+		return c.answer(k.Value/2, RuleCleanOpen, "scrub", func() shown { return shown{q.boat.Use.Cleaning, c.Scrub, nil} })
+	}
+	return k
+}
+
+// cleaningDone is what the cleaning that is done is worth, where it may be done.
+func cleaningDone(q *question, c *asked) Criterion {
 	u := &q.boat.Use
 	if c.Role == tables.Bare {
 		return c.score(1, true, nothing)
@@ -159,7 +174,8 @@ func abrasion(q *question, c *asked) Criterion {
 
 // stays asks what a spent film that stays behind is worth. A hard film is not used up: coat by coat it builds up, until it is stripped. It is worth that on
 // a boat that is brushed, is fast, takes firm ground or races: 1; else 0.2. Of a semi-hard film part stays: 0.5. Other types build up
-// nothing: 0.7.
+// nothing: 0.7. But nothing other than its like goes over a traditional soft film: to change from it later all of it comes off. 0.4, except on
+// planks that work, which are kept with it, and over a soft film.
 //
 // Fast is above the factor hard-film-speed.
 // Basis: common practice.
@@ -168,6 +184,8 @@ func stays(q *question, c *asked) Criterion {
 	switch {
 	case c.Mechanism == tables.Hybrid:
 		return c.score(0.5, true, nothing)
+	case c.Mechanism == tables.Soft && !q.material.Breathes && (q.old == nil || q.old.Mechanism != tables.Soft):
+		return c.answer(0.4, RuleSoftBinds, "mechanism", func() shown { return shown{typ: string(c.Mechanism)} })
 	case c.Mechanism != tables.Hard:
 		return c.score(0.7, true, nothing)
 	case u.Cleaning >= tables.Medium || u.Abrasion() >= tables.Medium || q.boat.Wishes.Racing.True() || u.Speed.Given() && u.Speed.Float(quantity.Knot) > q.hardSpeed:
@@ -294,7 +312,8 @@ func racing(q *question, c *asked) Criterion {
 	return c.answer(0.1, RuleRacingWrong, "burnish", show)
 }
 
-// same favours what is on the bottom already: the same coating 1, the same mechanism 0.7, another 0.3; one for which a sound film of a known kind, organotin
+// same favours what is on the bottom already: the same coating 1, but 0.5 where less biocide is wished and it holds copper, for what the owner wants less
+// of gains nothing by being there; the same mechanism 0.7, another 0.3; one for which a sound film of a known kind, organotin
 // aside, is stripped 0.
 func same(q *question, c *asked) Criterion {
 	old := q.old
@@ -303,6 +322,8 @@ func same(q *question, c *asked) Criterion {
 	}
 	show := func() shown { return shown{old.Name, c.Name, facts(fact("old", old.Name))} }
 	switch {
+	case old.Key == c.Key && q.boat.Wishes.Biocide != "" && c.Biocide != tables.NoBiocide && c.Biocide != tables.CopperFree:
+		return c.score(0.5, true, show)
 	case old.Key == c.Key:
 		return c.answer(1, RuleSameAgain, "mechanism", show)
 	case old.Mechanism == c.Mechanism:

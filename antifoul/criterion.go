@@ -68,6 +68,8 @@ const (
 	RuleCleanHard      finding.ID = "use-clean-hard"
 	RuleCleanLack      finding.ID = "use-clean-lack"
 	RuleCleanBanned    finding.ID = "use-clean-banned"
+	RuleCleanOpen      finding.ID = "use-clean-open"
+	RuleSoftBinds      finding.ID = "use-soft-binds"
 	RuleAbrasionFits   finding.ID = "use-abrasion-fits"
 	RuleAbrasionNone   finding.ID = "use-abrasion-none"
 	RuleAbrasionOver   finding.ID = "use-abrasion-over"

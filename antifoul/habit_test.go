@@ -167,3 +167,78 @@ func TestSoundFilmOfAKnownKindStays(t *testing.T) {
 		t.Errorf("over a film that flakes: %v", v)
 	}
 }
+
+// An open question of law costs what depends on its answer: a film of a kind that the law names, and one that works only if it is cleaned. Where
+// nobody cleans her, or the law asks the same of every film with biocide, it costs nothing.
+func TestCleaningThatTheLawLeavesOpen(t *testing.T) {
+	const growth, cleaned = `growth = "medium"`, "growth = \"medium\"\ncleaning = \"sponge\"\ncleaned_every = \"30 d\""
+	washington, half := []string{`place = "GB"`, `place = "US-WA"`}, antifoul.RuleCleanOpen
+	for _, c := range []struct {
+		coating string
+		pairs   []string
+		value   float64
+		rule    finding.ID
+	}{
+		{"self-polishing-cuprous", []string{growth, cleaned}, 0.6, antifoul.RuleCleanWears},
+		{"self-polishing-cuprous", append([]string{growth, cleaned}, washington...), 0.3, half},
+		{"self-polishing-cuprous", washington, 0.5, ""},
+		{"hard-cuprous", append([]string{growth, cleaned}, washington...), 1, antifoul.RuleCleanFits},
+		{"copper-loaded-epoxy", []string{growth, cleaned}, 0.5, half},
+		{"foul-release-silicone", append([]string{growth, cleaned}, washington...), 1, antifoul.RuleCleanFits},
+	} {
+		if v, _, rule := worth(t, habit(t, c.pairs...), c.coating, "cleaning"); v != c.value || rule != c.rule {
+			t.Errorf("%s, %q: %v by %q, want %v by %q", c.coating, c.pairs, v, rule, c.value, c.rule)
+		}
+	}
+	if _, bars, rule := worth(t, habit(t, append([]string{growth, cleaned}, washington...)...), "ablative-cuprous-multi", "cleaning"); !bars || rule == half {
+		t.Error("what is forbidden is no open question")
+	}
+}
+
+// What the owner wants less of gains nothing by being on her already; without the wish, and without copper, the same again is worth most.
+func TestSameAgainHearsTheWish(t *testing.T) {
+	const wish, at = "[wishes]\nbiocide = \"less\"\n[work]", "[work]"
+	for _, c := range []struct {
+		found string
+		wish  bool
+		want  float64
+	}{
+		{"ablative-cuprous-multi", false, 1},
+		{"ablative-cuprous-multi", true, 0.5},
+		{"ablative-thiocyanate", true, 0.5},
+		{"self-polishing-pyrithione", true, 0.5},
+		{"ablative-copper-free", true, 1},
+	} {
+		pairs := []string{`coating = "ablative-cuprous-multi"`, `coating = "` + c.found + `"`}
+		if c.wish {
+			pairs = append(pairs, at, wish)
+		}
+		if v, _, _ := worth(t, habit(t, pairs...), c.found, "same"); v != c.want {
+			t.Errorf("%s, wish %v: %v, want %v", c.found, c.wish, v, c.want)
+		}
+	}
+}
+
+// Nothing but its like goes over traditional soft: it is worth less than other films where it is new to her, but on planks that work.
+func TestSoftFilmBinds(t *testing.T) {
+	const found, material = `coating = "ablative-cuprous-multi"`, `material = "grp"`
+	for _, c := range []struct {
+		pairs []string
+		value float64
+		rule  finding.ID
+	}{
+		{nil, 0.4, antifoul.RuleSoftBinds},
+		{[]string{found, `coating = "bare"`}, 0.4, antifoul.RuleSoftBinds},
+		{[]string{found, `coating = "soft-old"`}, 0.7, ""},
+		{[]string{material, `material = "wood-carvel"`}, 0.7, ""},
+		{[]string{material, `material = "wood-sheathed"`}, 0.4, antifoul.RuleSoftBinds},
+	} {
+		if v, _, rule := worth(t, habit(t, c.pairs...), "soft-cuprous", "stays"); v != c.value || rule != c.rule {
+			t.Errorf("%q: %v by %q, want %v by %q", c.pairs, v, rule, c.value, c.rule)
+		}
+	}
+	over := habit(t, found, `coating = "self-polishing-cuprous"`)
+	if p, _ := over.Of("soft-cuprous"); !does(p.Route.Steps, finding.Tie) {
+		t.Error("soft goes over a polishing film without the tie coat that an eroding one gets")
+	}
+}

@@ -36,12 +36,17 @@ var misses = map[string]string{
 		"light growth what grows is scraped at the docking.",
 
 	// The third panel. Where the painter was too narrow, the reason says so.
-	"P117 keelboat dry-sailed by crane, keel: warn caution lead": "too narrow: the keel comes first as she is, bare and faired, and nobody abrades it; the caution comes with the tool. It stands with every type that is put on it.",
-	"P126 Puget Sound trawler with a diver: first": "a polishing film ties with the semi-hard one that is accepted. Whether it counts as soft there is a question that the law leaves open, and with a diver booked an open question " +
-		"of cleaning should cost something, not nothing. The copper-loaded epoxy close behind is a fair choice too, and was left out too narrowly.",
-	"P127 California, less biocide: first": "too narrow in part: in heavy growth the tables know no type without copper oxide that holds, eighteen months uncleaned, and a wish is not a rule. But to answer it with the very " +
-		"film that she has leaves it unheard: what the owner wants less of should not gain for being there already.",
+	"P117 keelboat dry-sailed by crane, keel: warn caution lead":        "too narrow: the keel comes first as she is, bare and faired, and nobody abrades it; the caution comes with the tool. It stands with every type that is put on it.",
+	"P126 Puget Sound trawler with a diver: warn caution hull-cleaning": "too narrow: silicone now comes first, and the caution is of cleaning a film with biocide. It stands with every type that holds one.",
+	"P127 California, less biocide: first": "too narrow in part: in heavy growth the tables know no type without copper oxide that holds, eighteen months uncleaned, and a wish is not a rule. Her own film gains " +
+		"nothing any more for being there, and is still the one that holds longest for the least work.",
 	"P134 classic racing yacht, varnished: out none/": "too narrow: her old hard film stays and is wiped each week, so that no plank is bare. It stands twentieth, where nobody looks.",
 	"P137 aluminium pontoon boat on a lake: first": "too narrow: a water-based eroding film without copper is used on such tubes and ties first. Nobody lays silicone film on them, though, and most stay bare and are washed in autumn; bare is barred in " +
 		"fresh water unless she is wiped, for the sloop P90 among mussels.",
+
+	// The fourth panel.
+	"P145 aluminium boat, Gulf of Finland, outboard: first": "too narrow: bare metal, no factory paint, was what the boat file said, and a leg is primed then. Silicone on it is taken on fast boats, and this painter took it himself " +
+		"on the drive of P146. The hard film without copper stands second.",
+	"P161 runabout on an American lake, drive: first":               "as P145. But a drive that comes from its maker painted is left as it came in a clean lake; the tables have no word for a maker's own paint, and bare means bare metal.",
+	"P152 Chesapeake cruiser, two summers, keel: warn caution lead": "too narrow: sound film on the lead is washed and coated, and no tool reaches the metal. The caution comes with the tool, as on P117.",
 }

@@ -73,6 +73,25 @@ func asks(f finding.Finding, a finding.Action) bool {
 // Cleaning judges cleaning the coating while the boat is afloat; see the function Cleaning.
 func (d *Desk) Cleaning(c tables.Coating) finding.List { return d.judge(ofCleaning, &c) }
 
+// CleaningOpen reports whether a law leaves it open whether the coating may be cleaned afloat, and whether it is a law that names kinds of
+// film, this one among them, and not one that asks of every coating with a biocide. A place that the book does not hold asks nothing
+// here: it asks it of every coating.
+func (d *Desk) CleaningOpen(c tables.Coating) (asked, named bool) {
+	f := d.film(&c)
+	for i := range d.laws[ofCleaning] {
+		e := &d.laws[ofCleaning][i]
+		h, ok := e.hits(&f)
+		v := e.verdict
+		if h.missing != "" {
+			v = min(v, h.most)
+		}
+		if ok && v == finding.Ask {
+			asked, named = true, named || len(e.mechs) > 0
+		}
+	}
+	return asked, named
+}
+
 // hit is a law that speaks of a film, with what was not given and the highest verdict that this deserves.
 type hit struct {
 	e       *entry
