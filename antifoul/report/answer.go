@@ -223,9 +223,9 @@ func coats(s antifoul.Scheme, p compat.Purpose) int {
 	return n
 }
 
-// sameAgain reports whether the hull's job is the commonest of all: the type that is there already, over sound paint, after no
-// more than washing and scuffing.
-func sameAgain(j *antifoul.Job) bool {
+// SameAgain reports whether the job is the commonest of all: the type that is on the hull already, over sound paint, and on every part that is painted no
+// more than washing and abrading before it. The short report tells all that such a job asks for.
+func SameAgain(j *antifoul.Job) bool {
 	same := false
 	for _, s := range j.Schemes {
 		for _, step := range s.Route.Steps {

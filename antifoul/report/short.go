@@ -13,7 +13,7 @@ import (
 // short composes one page: what, how much, when, what to watch for.
 func (c *composer) short() {
 	c.title()
-	if sameAgain(c.job) {
+	if SameAgain(c.job) {
 		c.say("Same again on sound paint: wash, scuff where told, paint, back in.")
 	}
 	for _, p := range c.job.Ranking.Parts {
