@@ -66,7 +66,7 @@ type column struct{ Text, Class string }
 type cell struct {
 	Text, Class string
 	Ends        string // of a number: its low and high end, in brackets
-	Name        bool // it names its row
+	Name        bool   // it names its row
 }
 
 // The classes of a column.
