@@ -125,15 +125,15 @@ func (j *Job) items(b *tables.Book, by string, days quantity.Range[decimal.Decim
 	return out
 }
 
-// settingUp is the hours of all hands that go into setting up and clearing away on the days of work: those of the plan where there is one and it has more.
+// settingUp is the hours of all hands that go into setting up and clearing away on the days of work: those of the plan of the whole job where there is one and it has
+// more.
 func (j *Job) settingUp(b *tables.Book) quantity.Range[float64] {
 	day := factor(b, "day-setup")
 	if s := j.Boat.Work.SetUp; s.Given() {
 		day = s.Float(quantity.Hour)
 	}
 	day *= float64(max(1, j.Boat.Work.Hands))
-	_, plan := j.Season.Shown()
-	n := func(days float64) float64 { return max(days, float64(plan.Days)) * day }
+	n := func(days float64) float64 { return max(days, float64(j.Season.Calendar.Days)) * day }
 	return quantity.Range[float64]{Low: n(j.Days.Low), Typical: n(j.Days.Typical), High: n(j.Days.High)}
 }
 

@@ -51,7 +51,7 @@ func (c *composer) short() {
 		}
 		c.table([]string{"Coating", "Colour", "Need", "Cans", "Cost"}, rows)
 		c.shortBeside()
-		c.ownTables()
+		c.ownTables(true)
 	}
 	c.head(2, "Watch for")
 	c.list(c.shortWatch())
