@@ -10,6 +10,7 @@ import (
 
 	"boatyard.example/bottomwork/antifoul/calendar"
 	"boatyard.example/bottomwork/antifoul/cost"
+	"boatyard.example/bottomwork/compat"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
 	"boatyard.example/bottomwork/tables/quantity"
@@ -59,10 +60,11 @@ func (j *Job) costs(b *tables.Book, boat Boat) error {
 	bill := func(by string) cost.Bill { return cost.Reckon(b, by, j.items(b, by, days), size) }
 	k.Owner, k.Yard = bill(cost.Owner), bill(cost.Yard)
 	if _, paid := b.Price(tables.PricedLabour, "", cost.Owner); !paid {
-		k.OwnHours = j.Hours
+		setup := j.settingUp(b)
+		k.OwnHours = quantity.Range[float64]{Low: j.Hours.Low + setup.Low, Typical: j.Hours.Typical + setup.Typical, High: j.Hours.High + setup.High}
 		k.Findings = append(k.Findings, finding.Finding{
 			Rule: RuleOwnHours, Verdict: finding.Fine,
-			Facts: facts(fact("hours", int(math.Ceil(j.Hours.Typical)))),
+			Facts: facts(fact("hours", int(math.Ceil(k.OwnHours.Typical)))),
 		})
 	}
 	again, coat := j.closesInAWeek(b)
@@ -103,9 +105,8 @@ func (j *Job) items(b *tables.Book, by string, days quantity.Range[decimal.Decim
 			out = addItem(out, it)
 		}
 	}
-	if setup := factor(b, "day-setup"); j.Days.High > 0 {
-		hands := float64(max(1, j.Boat.Work.Hands))
-		out = append(out, labour("setting up and clearing away", quantity.Range[float64]{Low: j.Days.Low * setup * hands, Typical: j.Days.Typical * setup * hands, High: j.Days.High * setup * hands}))
+	if j.Days.High > 0 {
+		out = append(out, labour("setting up and clearing away", j.settingUp(b)))
 	}
 	if j.Boat.Use.Afloat() {
 		out = append(out, hauling(cost.Times(1))...)
@@ -122,6 +123,18 @@ func (j *Job) items(b *tables.Book, by string, days quantity.Range[decimal.Decim
 		out = append(out, cost.Item{Of: tables.PricedWaste, Name: "waste taken away", Unit: "kg", Amount: cost.Amounts(low, (low+high)/2, high)})
 	}
 	return out
+}
+
+// settingUp is the hours of all hands that go into setting up and clearing away on the days of work: those of the plan of the whole job where there is one and it has
+// more.
+func (j *Job) settingUp(b *tables.Book) quantity.Range[float64] {
+	day := factor(b, "day-setup")
+	if s := j.Boat.Work.SetUp; s.Given() {
+		day = s.Float(quantity.Hour)
+	}
+	day *= float64(max(1, j.Boat.Work.Hands))
+	n := func(days float64) float64 { return max(days, float64(j.Season.Calendar.Days)) * day }
+	return quantity.Range[float64]{Low: n(j.Days.Low), Typical: n(j.Days.Typical), High: n(j.Days.High)}
 }
 
 // addItem adds an item, to the one of the same name where there is one.
@@ -174,8 +187,7 @@ func workItem(b *tables.Book, by string, t Task) []cost.Item {
 		name = row.Name
 	}
 	if t.Coat != nil {
-		k := t.Coat.Layer
-		name = "putting on " + k.Coating.Name
+		name = t.Coat.words()
 	}
 	if len(t.Parts) > 0 {
 		name += ": " + strings.Join(t.Parts, ", ")
@@ -195,6 +207,15 @@ func workItem(b *tables.Book, by string, t Task) []cost.Item {
 		return nil
 	}
 	return []cost.Item{labour(name, t.Hours)}
+}
+
+// words names the coats of a task as a bill does: "3 working coats of …".
+func (c *Coat) words() string {
+	kind := map[compat.Purpose]string{compat.Signal: "signal coat", compat.Extra: "extra coat", compat.Working: "working coat"}[c.Layer.For]
+	if kind == "" {
+		kind = "coat"
+	}
+	return count(c.Layer.Coats, kind) + " of " + c.Layer.Coating.Name
 }
 
 func labour(name string, hours quantity.Range[float64]) cost.Item {

@@ -50,7 +50,7 @@ func (j *Job) betweenParts(b *tables.Book) {
 		}
 	}
 	if len(metals) > 1 {
-		j.Findings = append(j.Findings, finding.Finding{Rule: RuleMetalsTogether, Verdict: finding.Caution, Facts: []finding.Fact{fact("metals", strings.Join(metals, " and "))}})
+		j.Findings = append(j.Findings, finding.Finding{Rule: RuleMetalsTogether, Verdict: finding.Caution, Facts: []finding.Fact{fact("metals", strings.Join(metals[:len(metals)-1], ", ")+" and "+metals[len(metals)-1])}})
 	}
 	if clean != nil && anodes {
 		j.Findings = append(j.Findings, finding.Finding{

@@ -20,6 +20,7 @@ const (
 	RuleSayNothing finding.ID = "say-nothing-lasts"
 	RuleSayBarred  finding.ID = "say-nothing-may"
 	RuleSayNext    finding.ID = "say-next"
+	RuleSayMore    finding.ID = "say-next-more"
 	RuleSayOnly    finding.ID = "say-only"
 )
 
@@ -101,11 +102,28 @@ func (p PartRanking) opening(best Place) finding.Finding {
 // next says what stands behind the first, how far, and what sets them apart.
 func (p PartRanking) next(best, next Place, mine, theirs Criterion) finding.Finding {
 	row, _ := best.q.b.Criterion(mine.Key)
-	return finding.Finding{
+	behind := math.Round((best.Score-next.Score)*10) / 10
+	f := finding.Finding{
 		Rule: RuleSayNext, Verdict: finding.Fine, About: next.Coating.Name, Against: best.Coating.Name, Basis: []finding.Basis{row.Basis("weight")},
-		Facts: facts(fact("behind", math.Round((best.Score-next.Score)*10)/10), fact("tier", next.Tier.String()), fact("criterion", row.Name),
-			fact("boat", said(mine.Boat)), fact("first", said(mine.Type)), fact("second", said(theirs.Type))),
+		Facts: facts(fact("behind", math.Abs(behind)), fact("tier", next.Tier.String()), fact("criterion", row.Name),
+			fact("boat", said(mine.Boat)), fact("first", film(best, mine)), fact("second", film(next, theirs))),
 	}
+	if behind < 0 {
+		f.Rule = RuleSayMore
+	}
+	return f
+}
+
+// film is what a criterion shows of a type; where that is the type itself, whether it is what she carries.
+func film(p Place, c Criterion) any {
+	switch c.Type {
+	case p.Coating.Name:
+		if c.Boat == c.Type {
+			return "the same film"
+		}
+		return "another film"
+	}
+	return said(c.Type)
 }
 
 // said is what a criterion shows, or that there is nothing to show.

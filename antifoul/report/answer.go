@@ -229,9 +229,13 @@ func coats(s antifoul.Scheme, p compat.Purpose) int {
 	return n
 }
 
-// sameAgain reports whether the hull's job is the commonest of all: the type that is there already, over sound paint, after no
-// more than washing and scuffing.
-func sameAgain(j *antifoul.Job) bool {
+// SameAgain reports whether the job is the commonest of all: the type that is on the hull already, over sound paint, and on every part that is painted no
+// more than washing and abrading before it, while nothing that was noted of her asks for work or speaks against the file. The short report tells all that
+// such a job asks for.
+func SameAgain(j *antifoul.Job) bool {
+	if a := j.Survey; a != nil && len(a.Differs)+len(a.Open)+len(a.At(tables.BeforeLaunch))+len(a.At(tables.ThisHaulOut)) > 0 {
+		return false
+	}
 	same := false
 	for _, s := range j.Schemes {
 		for _, step := range s.Route.Steps {

@@ -74,7 +74,7 @@ func (c *composer) basis() {
 		}
 		c.runOn(doubts)
 	}
-	c.ownTables()
+	c.ownTables(false)
 	var overrides []string
 	for o := range c.job.Book.Overrides() {
 		overrides = append(overrides, o)
@@ -146,8 +146,9 @@ func (c *composer) readable(material string) string {
 	return "no gauge of dry film reads there."
 }
 
-// ownTables lists every cell that own tables replaced and every row that they added, those of one table and source together.
-func (c *composer) ownTables() {
+// ownTables lists every cell that own tables replaced and every row that they added, those of one table and source together. In brief it counts the rows
+// added.
+func (c *composer) ownTables(brief bool) {
 	type group struct {
 		table, source string
 		fresh         bool
@@ -175,7 +176,11 @@ func (c *composer) ownTables() {
 	var replaced, added []string
 	for _, g := range order {
 		if g.fresh {
-			added = append(added, fmt.Sprintf("%s: %s (%s)", sentence(spaced(g.table)), strings.Join(rows[g], ", "), g.source))
+			what := strings.Join(rows[g], ", ")
+			if brief {
+				what = itoa(len(rows[g]))
+			}
+			added = append(added, fmt.Sprintf("%s: %s (%s)", sentence(spaced(g.table)), what, g.source))
 			continue
 		}
 		for _, key := range rows[g] {
@@ -187,8 +192,8 @@ func (c *composer) ownTables() {
 		c.list(replaced)
 	}
 	if len(added) > 0 {
-		c.say("Rows that own tables added:")
-		c.list(added)
+		c.say("Rows that own tables added%s:", pick(brief, ", by number; the long report names them", ""))
+		c.runOn(added)
 	}
 }
 

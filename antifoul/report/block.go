@@ -17,6 +17,7 @@ type (
 	table struct {
 		head []string
 		rows [][]string
+		wide bool // it has so many columns that a printed page gives it its whole width
 	}
 	// pairs is a list of names and values.
 	pairs struct{ rows [][2]string }

@@ -100,6 +100,9 @@ func (c *composer) shape(row func(name, value string)) {
 	}
 }
 
+// wordy is how many letters make a cell too long for a table in one column of a printed page.
+const wordy = 60
+
 // found tells what is on each part, bottom to top.
 func (c *composer) found() {
 	var rows [][]string
@@ -116,7 +119,11 @@ func (c *composer) found() {
 			rows = append(rows, []string{p.Name, material, "not reported", "", "", "", ""})
 		}
 		for _, l := range p.Found {
-			rows = append(rows, []string{p.Name, material, l.Coating.Name, c.colour(l.Colour), filmOf(l, c.units), state(l), or(l.KnownBy, "not said")})
+			film := filmOf(l, c.units)
+			if l.Coating.Key == tables.BareSurface {
+				film = "–"
+			}
+			rows = append(rows, []string{p.Name, material, l.Coating.Name, c.colour(l.Colour), film, state(l), or(l.KnownBy, "not said")})
 			if how := l.Coating.Recognised; how != "" && l.Coating.Key != tables.BareSurface {
 				if text := sentence(l.Coating.Name) + ": " + how + "."; !slices.Contains(signs, text) {
 					signs = append(signs, text)
@@ -124,8 +131,8 @@ func (c *composer) found() {
 			}
 		}
 	}
-	c.say("What was found on each part, bottom to top:")
-	c.table([]string{"Part", "Made of", "Film", "Colour", "Dry film", "State", "Known by"}, rows)
+	c.say("Films of each part as reported, bottom to top:")
+	c.blocks = append(c.blocks, table{[]string{"Part", "Made of", "Film", "Colour", "Dry film", "State", "Known by"}, once(rows, 2), longest(rows, 6) > wordy})
 	if len(signs) > 0 {
 		c.say("How these films are told, to be checked on the boat:")
 		c.list(signs)
@@ -200,7 +207,7 @@ func (c *composer) records() {
 	}
 	if len(rows) > 0 {
 		c.say("Her own record of earlier films:")
-		c.table([]string{"Film", "Launched", "Laid", "Looked at", "Where", "Seen"}, rows)
+		c.table([]string{"Film", "Launched", "Laid", "Looked at", "Where", "Seen or measured"}, once(rows, 3))
 	}
 }
 

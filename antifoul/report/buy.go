@@ -169,7 +169,7 @@ func (c *composer) supplies() {
 		}
 		rate := strconv.FormatFloat(s.Supply.Rate.Typical, 'g', -1, 64)
 		if s.Supply.Unit != "piece" && s.Supply.Unit != "pair" {
-			rate += " " + s.Supply.Unit
+			rate += " " + strings.Replace(s.Supply.Unit, "m2", "m²", 1)
 		}
 		rows = append(rows, []string{sentence(s.Supply.Name), c.amount(s.Buy, s.Supply.Unit), rate + " per " + per, string(s.Supply.Basis("rate").Kind)})
 		if d := s.Supply.Basis("rate").Doubt; d != "" {

@@ -55,8 +55,26 @@ func (c *composer) runOn(items []string) {
 
 func (c *composer) table(head []string, rows [][]string) {
 	if len(rows) > 0 {
-		c.blocks = append(c.blocks, table{head, rows})
+		c.blocks = append(c.blocks, table{head: head, rows: rows})
 	}
+}
+
+// wideTable is a table that takes the whole width of a printed page.
+func (c *composer) wideTable(head []string, rows [][]string) {
+	if len(rows) > 0 {
+		c.blocks = append(c.blocks, table{head, rows, true})
+	}
+}
+
+// once leaves the first cells of a row empty where they are those of the row before.
+func once(rows [][]string, cells int) [][]string {
+	out := slices.Clone(rows)
+	for i := 1; i < len(rows); i++ {
+		if slices.Equal(rows[i][:cells], rows[i-1][:cells]) {
+			out[i] = append(make([]string, cells), rows[i][cells:]...)
+		}
+	}
+	return out
 }
 
 // finding says a finding and what it rests on.

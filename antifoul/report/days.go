@@ -27,7 +27,7 @@ func (c *composer) days() {
 	if len(s.Kept) > 0 {
 		c.list(c.findings(onlyLate(s.Calendar.Findings), finding.Fine))
 		c.list(c.findings(s.Findings, finding.Fine))
-		c.say("The days below are those of the job without what is given up. Layers, purchase and forecast elsewhere in this report are those of the whole job.")
+		c.say("The days below are those of the job without what is given up. Layers, purchase, money and forecast elsewhere in this report are those of the whole job.")
 	}
 	c.morning()
 	if len(s.Drying) > 0 {

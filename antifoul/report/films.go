@@ -40,7 +40,7 @@ func (c *composer) mayBe(f antifoul.OldFilm) {
 		words    string
 	}{
 		{oldfilm.Possible, "Nothing was seen either way of: %s."},
-		{oldfilm.Unlikely, "What was seen speaks against these, and rules none of them out: %s."},
+		{oldfilm.Unlikely, "What is noted speaks against these, and rules none of them out: %s."},
 		{oldfilm.RuledOut, "Ruled out: %s."},
 	} {
 		if n := names[s.standing]; len(n) > 0 {

@@ -4,6 +4,7 @@ import (
 	_ "embed"
 	"html/template"
 	"io"
+	"regexp"
 	"slices"
 	"strings"
 	"sync"
@@ -50,6 +51,7 @@ type node struct {
 	Note    string
 	Keep    bool // of a table: it is short enough to stay in one piece
 	Broad   bool // of a table: it has so many columns that a narrow screen shows a part of it
+	Wide    bool // of a table: it has in print it goes over both columns of the page
 }
 
 // grid is a table.
@@ -63,7 +65,8 @@ type column struct{ Text, Class string }
 
 type cell struct {
 	Text, Class string
-	Name        bool // it names its row
+	Ends        string // of a number: its low and high end, in brackets
+	Name        bool   // it names its row
 }
 
 // The classes of a column.
@@ -134,7 +137,7 @@ func pageOf(blocks []block) page {
 					caption = before.text
 				}
 			}
-			*into = append(*into, node{Table: sheetOf(b, caption), Broad: len(b.head) > 4, Keep: letters(b.rows) <= mostKept})
+			*into = append(*into, node{Table: sheetOf(b, caption), Broad: len(b.head) > 4, Wide: b.wide, Keep: letters(b.rows) <= mostKept})
 		case drawing:
 			drawn++
 			*into = append(*into, node{Drawing: b.svg(drawn), Title: breakable(b.title), Note: breakable(b.note)})
@@ -150,7 +153,9 @@ func sheetOf(t table, caption string) *grid {
 	for i, h := range t.head {
 		class := ""
 		switch {
-		case i > 0 && numbersOnly(t.rows, i):
+		case longest(t.rows, i) > 0 && datesOnly(t.rows, i):
+			class = brief
+		case i > 0 && (numbersOnly(t.rows, i) || withEnds(t.rows, i)):
 			class = numeric
 		case longest(t.rows, i) <= briefest:
 			class = brief
@@ -160,7 +165,11 @@ func sheetOf(t table, caption string) *grid {
 	for _, r := range t.rows {
 		var row []cell
 		for i, text := range r {
-			row = append(row, cell{breakable(text), s.Head[i].Class, i == 0 && text != ""})
+			c := cell{Text: breakable(text), Class: s.Head[i].Class, Name: i == 0 && text != ""}
+			if number, ends, has := strings.Cut(text, " ("); has && c.Class == numeric {
+				c.Text, c.Ends = number, "("+ends
+			}
+			row = append(row, c)
 		}
 		s.Rows = append(s.Rows, row)
 	}
@@ -218,6 +227,31 @@ func numbersOnly(rows [][]string, col int) bool {
 		some = some || r[col] != ""
 	}
 	return some
+}
+
+// numberWithEnds is a number with its low and high end behind it.
+var numberWithEnds = regexp.MustCompile(`^[0-9.]+ \([0-9.]+ to [0-9.]+\)$`)
+
+// withEnds reports whether a column holds numbers, some of them with their ends in brackets.
+func withEnds(rows [][]string, col int) bool {
+	some := false
+	for _, r := range rows {
+		switch ends := numberWithEnds.MatchString(r[col]); {
+		case ends:
+			some = true
+		case !ends && strings.Trim(r[col], "+-–−.0123456789") != "":
+			return false
+		}
+	}
+	return some
+}
+
+// dates is a day, or the first and the last of some.
+var dates = regexp.MustCompile(`^[0-9]{4}-[0-9]{2}-[0-9]{2}( to [0-9]{4}-[0-9]{2}-[0-9]{2})?$`)
+
+// datesOnly reports whether a column holds days, which do not break.
+func datesOnly(rows [][]string, col int) bool {
+	return !slices.ContainsFunc(rows, func(r []string) bool { return r[col] != "" && r[col] != "–" && !dates.MatchString(r[col]) })
 }
 
 // plain takes out of words what neither a page nor a drawing can hold.

@@ -13,6 +13,8 @@ import (
 	"strings"
 	"sync"
 	"testing"
+	"testing/fstest"
+	"time"
 	"unicode"
 	"unicode/utf8"
 
@@ -297,6 +299,50 @@ func TestDrawingsHoldNumbers(t *testing.T) {
 	})
 }
 
+// shape is the elements of a page in their order.
+func shape(page *element) string {
+	var out []string
+	for _, e := range page.all("html", "head", "body", "script", "style", "title", "h1", "h2", "h3", "table", "tr", "td", "th", "svg", "figure", "p", "li", "a", "div") {
+		out = append(out, e.name)
+	}
+	return strings.Join(out, " ")
+}
+
+// harmlessPage wants a page of the elements given, in which no word from outside does anything.
+func harmlessPage(t *testing.T, what, text, want string) {
+	t.Helper()
+	page := parse(t, text)
+	if got := shape(page); got != want {
+		t.Errorf("%s: the page has other elements", what)
+	}
+	if strings.ContainsAny(text, "\a\x00\x1b\u200f\u202e\u2066\r\ufffe\uffff") || !utf8.ValidString(text) {
+		t.Errorf("%s: a control or direction character came through", what)
+	}
+	var walk func(e *element)
+	walk = func(e *element) {
+		for a := range e.at {
+			if strings.HasPrefix(a, "on") || a == "style" {
+				t.Errorf("%s: <%s %s>", what, e.name, a)
+			}
+		}
+		for _, c := range e.in {
+			walk(c)
+		}
+	}
+	walk(page)
+	style := page.all("style")[0].text
+	if strings.Count(style, "{") != strings.Count(style, "}") || strings.Contains(style, "</") {
+		t.Errorf("%s: the style is broken", what)
+	}
+	for _, svg := range page.all("svg") {
+		for _, x := range svg.all("text") {
+			if utf8.RuneCountInString(x.text) > 90 {
+				t.Errorf("%s: %d letters on one line of a drawing", what, utf8.RuneCountInString(x.text))
+			}
+		}
+	}
+}
+
 // Words from outside are words, wherever they stand: the page has the same elements as with a plain name.
 func TestHostileNamesInPage(t *testing.T) {
 	named := func(name string) func(b *antifoul.Boat) {
@@ -307,49 +353,77 @@ func TestHostileNamesInPage(t *testing.T) {
 			b.Work.Other = append(slices.Clone(b.Work.Other), calendar.Other{Name: name, Hours: 1})
 		}
 	}
-	shape := func(page *element) string {
-		var out []string
-		for _, e := range page.all("html", "head", "body", "script", "style", "title", "h1", "h2", "h3", "table", "tr", "td", "th", "svg", "figure", "p", "li", "a", "div") {
-			out = append(out, e.name)
-		}
-		return strings.Join(out, " ")
-	}
 	for _, short := range []bool{false, true} {
 		o := report.Options{Format: report.HTML, Short: short}
 		want := shape(parse(t, write(t, demo(t, named("plain name")), o)))
 		for _, name := range hostile {
-			text := write(t, demo(t, named(name)), o)
-			page := parse(t, text)
-			if got := shape(page); got != want {
-				t.Errorf("%.30q, short %v: the page has other elements", name, short)
-			}
-			if strings.ContainsAny(text, "\a\x00\x1b\u202e\u2066\r\ufffe\uffff") || !utf8.ValidString(text) {
-				t.Errorf("%.30q, short %v: a control or direction character came through", name, short)
-			}
-			var walk func(e *element)
-			walk = func(e *element) {
-				for a := range e.at {
-					if strings.HasPrefix(a, "on") || a == "style" {
-						t.Errorf("%.30q, short %v: <%s %s>", name, short, e.name, a)
-					}
-				}
-				for _, c := range e.in {
-					walk(c)
-				}
-			}
-			walk(page)
-			style := page.all("style")[0].text
-			if strings.Count(style, "{") != strings.Count(style, "}") || strings.Contains(style, "</") {
-				t.Errorf("%.30q, short %v: the style is broken", name, short)
-			}
-			for _, svg := range page.all("svg") {
-				for _, x := range svg.all("text") {
-					if utf8.RuneCountInString(x.text) > 90 {
-						t.Errorf("%.30q, short %v: %d letters on one line of a drawing", name, short, utf8.RuneCountInString(x.text))
-					}
-				}
-			}
+			harmlessPage(t, fmt.Sprintf("%.30q, short %v", name, short), write(t, demo(t, named(name)), o), want)
 		}
+	}
+}
+
+// Likewise the page of a condition note.
+func TestHostileNamesInNotePage(t *testing.T) {
+	named := func(name string) string {
+		return found(t, look(t, func(b *antifoul.Boat) {
+			b.Name, b.Parts[0].Name = name, name
+			for i := range b.Survey.Seen {
+				if b.Survey.Seen[i].Part == "hull" {
+					b.Survey.Seen[i].Part = name
+				}
+			}
+			for i := range b.Survey.Moisture {
+				b.Survey.Moisture[i].Part = name
+			}
+			h := &b.Survey.How
+			h.By, h.Light, h.Weather, h.Hidden, h.NotInspected = name, name, name, []string{name}, []string{name}
+			b.Survey.Seen[0].Where, b.Survey.Seen[0].Note, b.Survey.Seen[0].Photo = name, name, name
+			b.Survey.Seen[0].Marks[0].Note, b.Survey.Seen[0].Marks[0].Photo = name, name
+			b.Survey.Fittings[0].Name, b.Survey.Fittings[0].Note = name, name
+			b.Survey.Moisture[0].Meter, b.Survey.Moisture[0].Scale = name, name
+		}), report.Options{Format: report.HTML})
+	}
+	page := named("plain name")
+	if n := strings.Count(page, "plain name"); n < 8 {
+		t.Fatalf("the name stands in the page %d times only", n)
+	}
+	want := shape(parse(t, page))
+	for _, name := range hostile {
+		harmlessPage(t, fmt.Sprintf("%.30q", name), named(name), want)
+	}
+}
+
+// Likewise the page of a job log, whose every free word may be hostile.
+func TestHostileNamesInLogPage(t *testing.T) {
+	plain := job(t, "sloop.toml", func(*antifoul.Boat) {})
+	named := func(name string) string {
+		l, err := antifoul.ReadLog(plain.Book, plain.Boat, fstest.MapFS{"log.toml": {Data: []byte(aLog)}}, "log.toml", nil)
+		if err != nil {
+			t.Fatal(err)
+		}
+		j := job(t, "sloop.toml", func(b *antifoul.Boat) { b.Name = name })
+		l.Name, l.Boat = name, name
+		l.Coats[0].Batches, l.Coats[0].Who, l.Coats[0].Deviations = []string{name}, []string{name}, []string{name}
+		l.Tasks[0].Who, l.Tasks[0].Deviations = []string{name}, []string{name}
+		l.Surveys[0].By, l.Surveys[0].Who = name, []string{name}
+		l.Looks[0].Who = []string{name}
+		k, err := j.Logged(l, time.Time{})
+		if err != nil {
+			t.Fatal(err)
+		}
+		var out strings.Builder
+		if err := report.Log(&out, j, k, report.Options{Format: report.HTML}); err != nil {
+			t.Fatal(err)
+		}
+		return out.String()
+	}
+	page := named("plain name")
+	if n := strings.Count(page, "plain name"); n < 8 {
+		t.Fatalf("the name stands in the page %d times only", n)
+	}
+	want := shape(parse(t, page))
+	for _, name := range hostile {
+		harmlessPage(t, fmt.Sprintf("%.30q", name), named(name), want)
 	}
 }
 

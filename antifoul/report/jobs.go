@@ -17,7 +17,7 @@ func (c *composer) jobs() {
 		}
 		afloat := pick(p.Launched.Given(), p.Launched.String()+pick(p.Hauled.Given(), " to "+p.Hauled.String(), ""), "–")
 		if len(p.Coats) == 0 {
-			rows = append(rows, []string{when, or(p.Log, "–"), "–", "no coat", "–", "–", "–", "–", afloat})
+			rows = append(rows, []string{when, or(p.Log, "–"), afloat, "–", "no coat", "–", "–", "–", "–"})
 		}
 		for _, k := range p.Coats {
 			name := k.Coating
@@ -29,13 +29,13 @@ func (c *composer) jobs() {
 				film = quantity.ShowRange(k.Film, c.units)
 			}
 			rows = append(rows, []string{
-				when, or(p.Log, "–"), k.Part, join(": ", k.Layer, name), c.colour(k.Colour), pick(k.Coats > 0, strconv.Itoa(k.Coats), "–"), film,
-				or(join(", ", shown(k.Litres, c.units), pick(len(k.Batches) > 0, "batch "+strings.Join(k.Batches, ", "), "")), "–"), afloat,
+				when, or(p.Log, "–"), afloat, k.Part, join(": ", k.Layer, name), c.colour(k.Colour), pick(k.Coats > 0, strconv.Itoa(k.Coats), "–"), film,
+				or(join(", ", shown(k.Litres, c.units), pick(len(k.Batches) > 0, "batch "+strings.Join(k.Batches, ", "), "")), "–"),
 			})
 		}
 	}
 	if len(rows) > 0 {
 		c.say("Her jobs so far, by their logs:")
-		c.table([]string{"Job", "Log", "Part", "Layer", "Colour", "Coats", "Film as laid", "Litres", "Afloat"}, rows)
+		c.wideTable([]string{"Job", "Log", "Afloat", "Part", "Layer", "Colour", "Coats", "Film as laid", "Litres"}, once(rows, 3))
 	}
 }

@@ -209,7 +209,7 @@ func TestLogKeysAreAllListed(t *testing.T) {
 	}
 }
 
-// A log is told in text or Markdown, and needs a job.
+// A log is told in text, Markdown or HTML, and needs a job.
 func TestLogFormats(t *testing.T) {
 	j := job(t, "sloop.toml", func(*antifoul.Boat) {})
 	var out strings.Builder

@@ -155,7 +155,7 @@ func (c *composer) closing() []string {
 		if len(p.Left) == 0 {
 			continue
 		}
-		text := sentence(p.Part) + ": no paint on it; masking off before launch."
+		text := sentence(p.Part) + ": no paint; masking off before launch."
 		if m, err := c.job.Book.Material(c.job.Boat.Parts[i].Material); err == nil && m.Anode {
 			text += " An anode that is half gone is renewed."
 		}

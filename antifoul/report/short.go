@@ -13,7 +13,7 @@ import (
 // short composes one page: what, how much, when, what to watch for.
 func (c *composer) short() {
 	c.title()
-	if sameAgain(c.job) {
+	if SameAgain(c.job) {
 		c.say("Same again on sound paint: wash, scuff where told, paint, back in.")
 	}
 	for _, p := range c.job.Ranking.Parts {
@@ -51,7 +51,7 @@ func (c *composer) short() {
 		}
 		c.table([]string{"Coating", "Colour", "Need", "Cans", "Cost"}, rows)
 		c.shortBeside()
-		c.ownTables()
+		c.ownTables(true)
 	}
 	c.head(2, "Watch for")
 	c.list(c.shortWatch())
@@ -60,7 +60,7 @@ func (c *composer) short() {
 		for _, k := range c.job.Cautions {
 			names = append(names, k.Name)
 		}
-		c.say("Cautions that apply, in full in the long report: %s. Local rules and the tin's data sheet come first.", and(names))
+		c.say("The long report has the law, and in full the cautions that apply: %s. Local rules and the tin's data sheet come first.", and(names))
 	}
 	if n := len(c.job.Ranking.Assumed); n > 0 {
 		c.say("%s not reported and assumed; the long report lists them.", plural(n, "thing was", "things were"))
@@ -141,7 +141,17 @@ func (c *composer) shortTask(t antifoul.Task) string {
 	if k.For == compat.Extra {
 		out += " on the " + c.zones(t.Coat.Zones)
 	}
-	return out + "; next coat " + window(k, c.units) + "."
+	out += "; next coat " + window(k, c.units)
+	if k.Coating.ApplyMin.Given() {
+		hold := fmt.Sprintf("; wet film about %s; surface %s to %s, 3 °C above the dew point", wet(t.Coat.Wet, c.units), k.Coating.ApplyMin.Show(c.units), k.Coating.ApplyMax.Show(c.units))
+		if hold == c.hold {
+			hold = "; film and surface as before"
+		} else {
+			c.hold = hold
+		}
+		out += hold
+	}
+	return out + "."
 }
 
 // shortBeside tells in lines of their own what belongs to the cans: thinner, what is kept back, what else is used up.
@@ -155,10 +165,10 @@ func (c *composer) shortBeside() {
 		keep = append(keep, c.keepBack(g)...)
 	}
 	if thinner.Sign() > 0 {
-		beside = append(beside, round2(thinner, c.units)+" of thinner in all")
+		beside = append(beside, "thinner, "+round2(thinner, c.units)+" in all")
 	}
 	for _, s := range c.job.Supplies {
-		beside = append(beside, c.amount(s.Buy, s.Supply.Unit)+" of "+s.Supply.Name)
+		beside = append(beside, pick(s.Supply.Unit == "piece", itoa(s.Buy)+" × ", c.amount(s.Buy, s.Supply.Unit)+" of ")+s.Supply.Name)
 	}
 	if len(beside) > 0 {
 		c.say("Beside it: %s.", strings.Join(beside, "; "))

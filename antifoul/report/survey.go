@@ -74,7 +74,7 @@ func (c *composer) summary(a survey.Answer) string {
 		text = "Nothing that was noted asks for work."
 	}
 	if n := len(a.Differs); n > 0 {
-		text += " " + plural(n, "thing does", "things do") + " not agree with what is said elsewhere."
+		text += " " + plural(n, "thing does", "things do") + " not agree with what is reported."
 	}
 	if n := len(a.Open); n > 0 {
 		text += " " + plural(n, "thing is", "things are") + " still to be graded."
@@ -160,12 +160,12 @@ func (c *composer) conditions() {
 		c.markNotes(f.Name, f.Marks, note)
 	}
 	if len(rows) > 0 {
-		c.say("What was seen, place by place. Colours are told from the top; a share is of the place. What is not marked otherwise was seen; “measured” is by an instrument or a cut, “reported” is what somebody said and nobody looked at, “assumed” is what was taken to be so.")
-		c.table([]string{"Place", "Film seen", "Colours", "State", "What was seen", "Photo"}, rows)
+		c.say("Place by place. Colours are told from the top; a share is of the place. What is not marked otherwise was seen; “measured” is by an instrument or a cut, “reported” is what somebody said and nobody looked at, “assumed” is what was taken to be so.")
+		c.table([]string{"Place", "Film seen", "Colours", "State", "What was noted", "Photo"}, rows)
 	}
 	if len(fittings) > 0 {
 		c.say("Fittings:")
-		c.table([]string{"Fitting", "Made of", "What was seen", "Photo"}, fittings)
+		c.table([]string{"Fitting", "Made of", "What was noted", "Photo"}, fittings)
 	}
 	if len(notes) > 0 {
 		c.say("Notes to them:")
@@ -348,7 +348,7 @@ func (c *composer) dryFilms() {
 func (c *composer) differences(a survey.Answer) {
 	if len(a.Differs) > 0 {
 		c.head(3, "Does not agree")
-		c.say("What was seen and what is said elsewhere do not agree here. Nothing was settled in silence: what follows from the old film rests on what is said of the part.")
+		c.say("What was seen or measured and what is reported do not agree here. Nothing was settled in silence: what follows from the old film rests on what is reported of the part.")
 		c.list(c.findings(a.Differs, finding.Fine))
 	}
 	if len(a.Open) > 0 {
@@ -396,7 +396,10 @@ func (c *composer) looked() []string {
 	if h.On.Given() {
 		by += " on " + h.On.String()
 	}
-	items := []string{by + ", readings and all. The report was worked out from the note, by a program that has not seen the boat."}
+	items := []string{by + ", readings and all. The report was worked out from the " + pick(c.alone, "note", "boat file") + ", by a program that has not seen the boat."}
+	if !c.alone {
+		items = append(items, "What the boat file reports of her films, her use and her berths nobody looked at for this report, and it is taken as reported.")
+	}
 	if len(h.Hidden) > 0 {
 		items = append(items, "Not seen: what was hidden by "+strings.Join(h.Hidden, "; ")+".")
 	}
@@ -411,7 +414,7 @@ func (c *composer) looked() []string {
 	return append(items, "No opinion is given on how long anything lasts beyond the ranges stated. What was seen held on the day of the look; the rest holds for the day on which it was asked and for the tables named at the top.")
 }
 
-// shortSurvey tells what has to be done before launch, and where look and report do not agree.
+// shortSurvey tells what has to be done before launch, and how much more this haul-out.
 func (c *composer) shortSurvey() {
 	if c.job.Survey == nil {
 		return
@@ -421,7 +424,10 @@ func (c *composer) shortSurvey() {
 		items = append(items, c.job.Book.Say(x.Finding, c.units))
 	}
 	if len(items) > 0 {
-		c.say("Before launch, by what was seen:")
+		c.say("Before launch, by what was noted of her:")
 		c.list(items)
+	}
+	if n := len(c.job.Survey.At(tables.ThisHaulOut)); n > 0 {
+		c.say("%s for this haul-out: see “Condition as found” in the long report.", plural(n, "more thing is asked", "more things are asked"))
 	}
 }

@@ -25,7 +25,7 @@ func TestThreeHaulOuts(t *testing.T) {
 		{"boat-2028.toml", "log-2029.toml", "boat-2030.toml"},
 		{"boat-2030.toml", "log-2031.toml", "boat-2032.toml"},
 	} {
-		code, report, bad := call(t, append(zone, "-boat", folder+haul.boat)...)
+		code, report, bad := call(t, append(zone, "-long", "-boat", folder+haul.boat)...)
 		if code != exitDone || bad != "" {
 			t.Fatalf("%s: exit %d, %s", haul.boat, code, bad)
 		}

@@ -1,10 +1,12 @@
 // Command bottomjob reads a boat file and prints what to put on her bottom, why, how much, in what order and how long it lasts.
 //
-//	bottomjob [-boat boat.toml] [-tables folder] [-zone Europe/Copenhagen] [-units metric|us] [-short]
+//	bottomjob [-boat boat.toml] [-tables folder] [-zone Europe/Copenhagen] [-units metric|us] [-short|-long]
 //	          [-format text|markdown|html|icalendar|json|csv-layers|csv-shopping] [-morning "2027-04-16 08:00"] [-out file]
 //	bottomjob -boat boat.toml -log job-log.toml [-now "2027-04-17 09:00"] [-passport next.toml] [-zone …] [-tables …] [-format …] [-units …] [-out file]
 //
 // With -log it prints the job as it was done, held against the plan, and with -passport it writes the boat file for the next haul-out.
+//
+// The report is short where the job is the same again on sound paint, else long; -short and -long ask for the one or the other.
 //
 // Without -boat it runs on an invented demonstration boat. It exits 0 when the report is written, 3 for bad input, 4 when the
 // report is written but on some part nothing may be used.
@@ -41,6 +43,7 @@ const (
 type flags struct {
 	boat, tables, out string
 	options           report.Options
+	long              bool           // the long report, whatever the job
 	zone              *time.Location // nil: times are taken as they stand
 	morning           string         // answer for this moment alone; empty: the whole report
 	log, passport     string         // a job log to be held against the plan; the next boat file to be written from it
@@ -92,7 +95,8 @@ func parse(args []string, stderr io.Writer) (flags, error) {
 	set.StringVar(&f.boat, "boat", "", "boat `file`; without it an invented boat is used")
 	set.StringVar(&f.tables, "tables", "", "`folder` with own tables, which outrank the embedded ones")
 	set.StringVar(&f.out, "out", "", "`file` to write, whole or not at all; without it the report is printed")
-	set.BoolVar(&f.options.Short, "short", false, "one page: what, how much, when, what to watch for")
+	set.BoolVar(&f.options.Short, "short", false, "one page: what, how much, when, what to watch for; taken where the job is the same again on sound paint")
+	set.BoolVar(&f.long, "long", false, "the whole report, whatever the job")
 	set.StringVar(&f.morning, "morning", "", "a `moment`, \"2027-04-16 08:00\": whether the next coat may be begun then, and nothing else")
 	set.StringVar(&f.log, "log", "", "job log `file`: what was really done, held against the plan, in the place of the report")
 	set.StringVar(&f.now, "now", "", "with -log, a `moment`, \"2027-04-17 09:00\": what is due or must be abraded then")
@@ -122,7 +126,8 @@ func parse(args []string, stderr io.Writer) (flags, error) {
 		says string
 	}{
 		{f.log == "" && (f.now != "" || f.passport != ""), "-now and -passport ask about a job log: -log job-log.toml"},
-		{f.log != "" && (f.morning != "" || f.options.Short), "-log prints the log; -morning and -short ask about the plan"},
+		{f.log != "" && (f.morning != "" || f.options.Short || f.long), "-log prints the log; -morning, -short and -long ask about the plan"},
+		{f.options.Short && f.long, "-short and -long: take one of them"},
 		{f.passport != "" && f.boat == "", "-passport carries a boat file on: -boat boat.toml"},
 	} {
 		if wrong.is {
@@ -242,6 +247,7 @@ func moment(name, s string, zone *time.Location) (time.Time, error) {
 // write writes the report, or the answer of one morning.
 func write(w io.Writer, job *antifoul.Job, f flags) error {
 	if f.morning == "" {
+		f.options.Short = f.options.Short || !f.long && report.SameAgain(job)
 		return report.Write(w, job, f.options)
 	}
 	at, err := moment("-morning", f.morning, f.zone)

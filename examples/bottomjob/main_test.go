@@ -76,9 +76,9 @@ func TestReports(t *testing.T) {
 		{"demo.md", []string{"-format", "markdown"}, exitDone},
 		{"demo-short.html", []string{"-format", "html", "-short"}, exitDone},
 		{"trailer.html", []string{"-boat", boats + "trailer.toml", "-format", "html", "-units", "us"}, exitDone},
-		{"sloop.txt", []string{"-boat", boats + "sloop.toml"}, exitDone},
-		{"planing.txt", []string{"-boat", boats + "planing.toml", "-units", "us"}, exitDone},
-		{"planing-short.txt", []string{"-boat", boats + "planing.toml", "-units", "us", "-short"}, exitDone},
+		{"sloop.txt", []string{"-boat", boats + "sloop.toml", "-long"}, exitDone},
+		{"planing.txt", []string{"-boat", boats + "planing.toml", "-units", "us", "-long"}, exitDone},
+		{"planing-short.txt", []string{"-boat", boats + "planing.toml", "-units", "us"}, exitDone}, // the same again
 		{"steel.txt", []string{"-boat", boats + "steel.toml"}, exitDone},
 		{"taped.txt", []string{"-boat", boats + "taped.toml"}, exitDone},
 		{"steel-measured.txt", []string{"-boat", boats + "steel-measured.toml"}, exitDone},
@@ -87,8 +87,10 @@ func TestReports(t *testing.T) {
 		{"late.ics", []string{"-boat", boats + "late.toml", "-format", "icalendar", "-zone", "Europe/London"}, exitDone},
 		{"demo-layers.csv", []string{"-format", "csv-layers"}, exitDone},
 		{"demo-shopping.csv", []string{"-format", "csv-shopping", "-units", "us"}, exitDone},
-		{"morning-go.txt", []string{"-morning", "2027-04-16 11:00"}, exitDone},
-		{"morning-wait.txt", []string{"-zone", "Europe/Stockholm", "-morning", "2027-04-16 09:00", "-units", "us"}, exitDone},
+		{"morning-go.txt", []string{"-boat", boats + "late.toml", "-morning", "2027-04-10 11:00"}, exitDone},
+		{"morning-wait.txt", []string{"-boat", boats + "late.toml", "-zone", "Europe/London", "-morning", "2027-04-17 08:00", "-units", "us"}, exitDone},
+		{"morning-measure.txt", []string{"-morning", "2027-04-30 14:00", "-units", "us"}, exitDone},
+		{"morning-first.txt", []string{"-morning", "2027-04-30 10:00"}, exitDone},
 		{"morning-none.txt", []string{"-morning", "2027-04-10 08:00"}, exitDone},
 		{"yard-late.txt", []string{"-boat", boats + "late.toml", "-tables", "../yard"}, exitDone},
 		{"yard.txt", []string{"-boat", boats + "sloop.toml", "-tables", "../yard", "-short"}, exitDone},
@@ -101,6 +103,39 @@ func TestReports(t *testing.T) {
 			}
 			golden(t, tt.golden, out)
 		})
+	}
+}
+
+// The report is short where the job is the same again on sound paint, and long elsewhere; -long and -short force the one or the other, and what is made for
+// programs stays whole.
+func TestShortByItself(t *testing.T) {
+	const sloop, late = "../boats/sloop.toml", "../boats/late.toml"
+	report := func(args ...string) string {
+		t.Helper()
+		code, out, bad := call(t, args...)
+		if code != exitDone || bad != "" {
+			t.Fatalf("%v: exit %d, said %q", args, code, bad)
+		}
+		return out
+	}
+	for boat, same := range map[string]bool{sloop: true, "../boats/planing.toml": true, "../haulouts/boat-2027.toml": true, late: false, "../boats/steel.toml": false} {
+		for _, format := range []string{"text", "markdown", "html"} {
+			plain, short, long := report("-boat", boat, "-format", format), report("-boat", boat, "-format", format, "-short"), report("-boat", boat, "-format", format, "-long")
+			if len(short)*2 > len(long) {
+				t.Errorf("%s, %s: short %d, long %d letters", boat, format, len(short), len(long))
+			}
+			if (plain == short) != same || (plain == long) == same {
+				t.Errorf("%s, %s: same again %v, but without a flag it prints %d letters, short %d, long %d", boat, format, same, len(plain), len(short), len(long))
+			}
+		}
+	}
+	for _, format := range []string{"json", "csv-layers", "csv-shopping"} {
+		if plain := report("-boat", sloop, "-format", format); plain != report("-boat", sloop, "-format", format, "-long") || plain != report("-boat", sloop, "-format", format, "-short") {
+			t.Errorf("%s depends on the length", format)
+		}
+	}
+	if report("-boat", late, "-format", "icalendar") != report("-boat", late, "-format", "icalendar", "-short") {
+		t.Error("the calendar depends on the length")
 	}
 }
 
@@ -138,6 +173,8 @@ func TestBadInput(t *testing.T) {
 		{"-boat", "../boats/sloop.toml", "-format", "icalendar"},
 		{"-boat", "../boats/sloop.toml", "-morning", "2027-04-10 08:00"},
 		{"-format", "json", "-morning", "2027-04-16 11:00"},
+		{"-short", "-long"},
+		{"-boat", "../boats/steel.toml", "-log", "../boats/steel-log.toml", "-long"},
 		{"-nonsense"},
 		{"boat.toml"},
 	} {
