@@ -182,8 +182,8 @@ func settle(b *tables.Book, films []Candidate, made []tables.Sign) []string {
 				silent++
 			}
 		}
-		if pro+con == 0 || pro > 0 && con+silent == 0 || con > 0 && pro+silent == 0 {
-			continue // it tells nothing, or the same of all
+		if max(pro, con, silent) == pro+con+silent {
+			continue // it says the same of all, or nothing of any
 		}
 		i := slices.IndexFunc(tests, func(t test) bool { return t.name == s.Test })
 		if i < 0 {
