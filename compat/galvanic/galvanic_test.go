@@ -143,6 +143,64 @@ func TestWhatAReadingSays(t *testing.T) {
 	}
 }
 
+// On each limit the reading is inside it, a millivolt beyond it is not. Limits of steel: MIL-HDBK-1004/10 -850 mV against copper sulphate, which is -784 mV
+// against silver chloride (316 - 250 mV); EN 12473 -800 and -1100 mV, boat practice -800 and -1050 mV. Zinc in flowing seawater is -1030 mV against SCE, which
+// is -1039 mV against silver chloride (241 - 250 mV).
+func TestReadingsOnTheirLimits(t *testing.T) {
+	for _, c := range []struct {
+		mV        int64
+		electrode string
+		want, not []finding.ID
+	}{
+		{-783, "silver-chloride", []finding.ID{galvanic.RuleUnder}, []finding.ID{galvanic.RuleHeld, galvanic.RuleOver, galvanic.RuleDisagree}},
+		{-784, "silver-chloride", []finding.ID{galvanic.RuleUnder, galvanic.RuleHeld, galvanic.RuleDisagree}, nil},
+		{-799, "silver-chloride", []finding.ID{galvanic.RuleUnder, galvanic.RuleHeld, galvanic.RuleDisagree}, nil},
+		{-800, "silver-chloride", []finding.ID{galvanic.RuleHeld, galvanic.RuleConverted}, []finding.ID{galvanic.RuleUnder, galvanic.RuleDisagree}},
+		{-1039, "silver-chloride", []finding.ID{galvanic.RuleHeld}, []finding.ID{galvanic.RuleBeyond}},
+		{-1040, "silver-chloride", []finding.ID{galvanic.RuleHeld, galvanic.RuleBeyond}, []finding.ID{galvanic.RuleOver}},
+		{-1050, "silver-chloride", []finding.ID{galvanic.RuleHeld}, []finding.ID{galvanic.RuleOver, galvanic.RuleDisagree}},
+		{-1051, "silver-chloride", []finding.ID{galvanic.RuleHeld, galvanic.RuleOver, galvanic.RuleDisagree}, nil},
+		{-1100, "silver-chloride", []finding.ID{galvanic.RuleHeld, galvanic.RuleOver, galvanic.RuleDisagree}, nil},
+		{-1101, "silver-chloride", []finding.ID{galvanic.RuleOver}, []finding.ID{galvanic.RuleDisagree}},
+		{-1030, "sce", []finding.ID{galvanic.RuleConverted}, []finding.ID{galvanic.RuleBeyond}},
+		{-1031, "sce", []finding.ID{galvanic.RuleConverted, galvanic.RuleBeyond}, nil},
+	} {
+		fs, err := galvanic.Protected(tables.Default(), "steel", galvanic.Reading{Value: quantity.Millivolt.N(c.mV), Electrode: c.electrode})
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, id := range c.want {
+			if !fs.Has(id) {
+				t.Errorf("%d mV, %s: no %s in %v", c.mV, c.electrode, id, fs)
+			}
+		}
+		for _, id := range c.not {
+			if fs.Has(id) {
+				t.Errorf("%d mV, %s: %s in %v", c.mV, c.electrode, id, fs)
+			}
+		}
+		converted := 0
+		for _, f := range fs {
+			if f.Rule == galvanic.RuleConverted {
+				converted++
+			}
+		}
+		if converted > 1 {
+			t.Errorf("%d mV, %s: said %d times that it was converted", c.mV, c.electrode, converted)
+		}
+	}
+	// Read with the electrode of the only row, nothing was converted.
+	if fs, err := galvanic.Protected(tables.Default(), "wood-carvel", galvanic.Reading{Value: quantity.Millivolt.N(-575), Electrode: "silver-chloride"}); err != nil || fs.Has(galvanic.RuleConverted) {
+		t.Errorf("%v, %v", fs, err)
+	}
+	// No reading in water is further out than 3 V.
+	for mV, taken := range map[int64]bool{-3001: false, -3000: true, 3000: true, 3001: false} {
+		if fs := (galvanic.Reading{Value: quantity.Millivolt.N(mV), Electrode: "sce"}).Check(tables.Default()); (len(fs) == 0) != taken {
+			t.Errorf("%d mV: %v", mV, fs)
+		}
+	}
+}
+
 func TestFaultsNameWhatIsNear(t *testing.T) {
 	b := tables.Default()
 	_, err := galvanic.Couple(b, galvanic.Flowing, galvanic.Metal{Name: "mild stel"}, galvanic.Metal{Name: "copper", State: "passive"})

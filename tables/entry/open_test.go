@@ -16,8 +16,8 @@ func TestFilesThatCannotBeRead(t *testing.T) {
 		text  string
 		words []string
 	}{
-		"bad TOML":             {"a = 1\n\nb = \n", []string{"line 3", "TOML 1.0"}},
-		"key twice":            {"a = 1\nb = 2\na = 3\n", []string{"line 3", "TOML 1.0"}},
+		"bad TOML":             {"a = 1\n\nb = \n", []string{"read line 3: ", "TOML 1.0"}},
+		"key twice":            {"a = 1\nb = 2\na = 3\n", []string{"read line 3: ", "TOML 1.0"}},
 		"NUL":                  {"a = \"x\x00y\"\n", []string{"NUL", "UTF-8"}},
 		"NUL in a comment":     {"# \x00\n", []string{"NUL"}},
 		"not UTF-8":            {"a = \"\xff\xfe\"\n", []string{"not UTF-8"}},
