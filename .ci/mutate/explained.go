@@ -7,8 +7,8 @@ import (
 	"strings"
 )
 
-// leaveOut takes out the changes that the list explains: one a line, `file: change: source line` and, after a tab, the reason. It names those of this package
-// that there are no longer.
+// leaveOut takes out the changes that the list explains: one a line, `file: change: source line` and, after a tab, the reason. The change * is every change of
+// that line. It names those of this package that there are no longer.
 func leaveOut(points []point, pkg, list string) (kept []point, stale []string, err error) {
 	text, err := os.ReadFile(list)
 	if err != nil {
@@ -29,12 +29,17 @@ func leaveOut(points []point, pkg, list string) (kept []point, stale []string, e
 		}
 	}
 	for _, p := range points {
-		key := p.file + ": " + p.what + ": " + p.line
-		if _, ok := explained[key]; ok {
-			explained[key] = true
-			continue
+		one, any := p.file+": "+p.what+": "+p.line, p.file+": *: "+p.line
+		_, isOne := explained[one]
+		_, isAny := explained[any]
+		switch {
+		case isOne:
+			explained[one] = true
+		case isAny:
+			explained[any] = true
+		default:
+			kept = append(kept, p)
 		}
-		kept = append(kept, p)
 	}
 	for key, found := range explained {
 		if !found {

@@ -104,11 +104,10 @@ func asked(b *tables.Book, material string, seen []string) ([]tables.Sign, error
 	var out []tables.Sign
 	for _, key := range seen {
 		s, err := b.Sign(key)
-		if err != nil {
+		switch {
+		case err != nil:
 			fs = append(fs, finding.Fault{Kind: finding.ErrUnknown, Key: "sign", Got: entry.Describe(key), Want: finding.Suggest(key, known)})
-			continue
-		}
-		if !slices.ContainsFunc(out, func(o tables.Sign) bool { return o.Key == s.Key }) {
+		case !slices.ContainsFunc(out, func(o tables.Sign) bool { return o.Key == s.Key }):
 			out = append(out, s)
 		}
 	}
