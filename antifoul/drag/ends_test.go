@@ -73,7 +73,7 @@ func TestAdviceNamesItsLimit(t *testing.T) {
 		}
 	}
 	for key, word := range map[string]string{"drag-worth": "her own worth", "drag-hard-from": "her own hardness"} {
-		own, err := b.With(fstest.MapFS{"own.toml": {Data: fmt.Appendf(nil, "[[factor]]\nkey = %q\nbasis = \"own table\"\nsource = %q\n", key, word)}})
+		own, err := b.With(fstest.MapFS{"own.toml": {Data: fmt.Appendf(nil, "[[factor]]\nkey = %q\nvalue = %s\nbasis = \"own table\"\nsource = %q\n", key, map[string]string{"drag-worth": "0.1", "drag-hard-from": "40"}[key], word)}})
 		if err != nil {
 			t.Fatal(err)
 		}
