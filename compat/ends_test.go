@@ -55,17 +55,17 @@ func TestNothingReported(t *testing.T) {
 // Organotin that lies under another film is told as lying below; on top it is told by itself.
 func TestTinBelow(t *testing.T) {
 	b := book(t)
-	tin, hard := sound(t, b, "organotin-old", 60), sound(t, b, "hard-old", 60)
+	tin, soft := sound(t, b, "organotin-old", 60), sound(t, b, "ablative-old", 60)
 	for name, c := range map[string]struct {
 		found compat.Stack
 		below bool
-	}{"on top": {compat.Stack{tin}, false}, "below": {compat.Stack{tin, hard}, true}, "above": {compat.Stack{hard, tin}, false}} {
+	}{"on top": {compat.Stack{tin}, false}, "below": {compat.Stack{tin, soft}, true}, "above": {compat.Stack{soft, tin}, false}} {
 		p := compat.Part{Name: "hull", Material: "grp", Zone: "hull", Found: c.found}
 		told := false
-		for _, r := range compat.Routes(b, p, coating(t, b, "hard-cuprous")) {
+		for _, r := range compat.Routes(b, p, coating(t, b, "ablative-cuprous-multi")) {
 			if len(r.Keeps) == len(c.found) && r.Findings.Has("over-tin-below") {
 				told = true
-				if f := one(t, r.Findings, "over-tin-below"); f.About != hard.Coating.Name || f.Against != tin.Coating.Name {
+				if f := one(t, r.Findings, "over-tin-below"); f.About != soft.Coating.Name || f.Against != tin.Coating.Name {
 					t.Errorf("%s: %s over %s", name, f.About, f.Against)
 				}
 			}
