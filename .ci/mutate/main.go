@@ -66,8 +66,7 @@ func trial(dir, pkg string, points []point, n int, tests []string) (tried, notic
 	for _, p := range drawn {
 		lived := true
 		for _, r := range runs {
-			if ok, _ := r.with(p.id, r.wait); !ok {
-				lived = false
+			if lived = r.passes(p.id); !lived {
 				break
 			}
 		}

@@ -16,27 +16,45 @@ import (
 type run struct {
 	binary, dir string
 	wait        time.Duration
+	short       bool // with -short they take less than half the time, so that is tried first
 }
 
-// compile makes the test binary and runs it once without a change: it must pass, and its time says when a change hangs.
+// compile makes the test binary and runs it without a change: it must pass, and its time says when a change hangs.
 func compile(dir, overlay, pkg string, i int) (run, error) {
 	r := run{binary: filepath.Join(dir, fmt.Sprintf("tests%d", i)), dir: pkg}
 	if out, err := exec.Command("go", "test", "-c", "-vet=off", "-overlay", overlay, "-o", r.binary, pkg).CombinedOutput(); err != nil {
 		return r, fmt.Errorf("%w: %s", err, out)
 	}
+	r.wait = 10 * time.Minute
 	begin := time.Now()
-	if ok, out := r.with(0, 10*time.Minute); !ok {
+	if ok, out := r.with(0, "-test.short"); !ok {
 		return r, errors.New(pkg + " fails without a change: " + out)
 	}
-	r.wait = time.Since(begin)*patience + grace
+	short := time.Since(begin)
+	if ok, out := r.with(0); !ok {
+		return r, errors.New(pkg + " fails without a change: " + out)
+	}
+	all := time.Since(begin) - short
+	r.wait, r.short = all*patience+grace, short < all/2
 	return r, nil
 }
 
-// with runs the tests with one change, and reports whether they passed.
-func (r run) with(id int, wait time.Duration) (bool, string) {
-	ctx, cancel := context.WithTimeout(context.Background(), wait)
+// passes reports whether the tests pass with the change.
+func (r run) passes(id int) bool {
+	if r.short {
+		if ok, _ := r.with(id, "-test.short"); !ok {
+			return false
+		}
+	}
+	ok, _ := r.with(id)
+	return ok
+}
+
+// with runs the tests with one change, and returns what they said.
+func (r run) with(id int, flags ...string) (bool, string) {
+	ctx, cancel := context.WithTimeout(context.Background(), r.wait)
 	defer cancel()
-	c := exec.CommandContext(ctx, r.binary, "-test.failfast", "-test.timeout", wait.String())
+	c := exec.CommandContext(ctx, r.binary, append(flags, "-test.failfast", "-test.timeout", r.wait.String())...)
 	c.Dir = r.dir
 	c.Env = append(os.Environ(), "MUTATE="+strconv.Itoa(id))
 	out, err := c.CombinedOutput()
