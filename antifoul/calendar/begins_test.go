@@ -54,3 +54,19 @@ func TestCoatLongerThanADay(t *testing.T) {
 		}
 	}
 }
+
+// The yard's work is over when its day is, at five, however many hours were written for it: the crew goes on the same evening.
+func TestYardIsOverWithItsDay(t *testing.T) {
+	b := book(t, "")
+	for hours, want := range map[float64]string{1: "2027-04-19 09:00", 4: "2027-04-19 12:00", 9: "2027-04-19 17:00", 10: "2027-04-19 17:00", 20: "2027-04-19 17:00"} {
+		coat := weekendCoats(t, 1)[0]
+		coat.Hours = 1
+		d := weekendDays()
+		d.Weekdays = []time.Weekday{time.Monday, time.Tuesday}
+		tasks := []calendar.Task{{Name: "lift", Yard: true, On: day(t, "2027-04-19"), Hours: hours}, coat}
+		p := arrange(t, b, tasks, d, "2027-04-17", calendar.Conditions{Zone: time.UTC, Usual: quantity.Celsius.N(20)})
+		if last := p.Items[len(p.Items)-1].Start(); !last.Equal(on(t, time.UTC, want)) {
+			t.Errorf("after %g hours of the yard the coat begins %s, want %s", hours, last, want)
+		}
+	}
+}

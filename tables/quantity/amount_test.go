@@ -160,6 +160,9 @@ func TestCmpIsExact(t *testing.T) {
 	if none.Cmp(quantity.Celsius.N(-300)) != -1 || quantity.Celsius.N(-300).Cmp(none) != 1 || !none.Equal(quantity.Temperature{}) {
 		t.Error("not given is not less than every temperature")
 	}
+	if none.Cmp(quantity.Fahrenheit.N(-300)) != -1 || quantity.Fahrenheit.N(-300).Cmp(none) != 1 {
+		t.Error("not given is not less by one in the second unit")
+	}
 	big := quantity.Metre.Of(decimal.New(1, 400))
 	if big.Cmp(quantity.Foot.Of(decimal.New(3, 400))) != 1 || big.Cmp(quantity.Foot.Of(decimal.New(4, 400))) != -1 {
 		t.Error("amounts beyond the range of float are compared wrongly")
