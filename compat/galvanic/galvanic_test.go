@@ -143,6 +143,69 @@ func TestWhatAReadingSays(t *testing.T) {
 	}
 }
 
+// Over all pairs of the list: a voltage on a limit is within it, and one end beyond it may pass it. Some pair lies on a limit, or this would show less.
+func TestLimitsOverAllPairs(t *testing.T) {
+	b := tables.Default()
+	var names []string
+	for p := range b.Potentials() {
+		if p.Series == galvanic.Flowing && !slices.Contains(names, p.Name) {
+			names = append(names, p.Name)
+		}
+	}
+	on, both := 0, 0
+	for _, x := range names {
+		for _, y := range names {
+			p, err := galvanic.Couple(b, galvanic.Flowing, galvanic.Metal{Name: x}, galvanic.Metal{Name: y})
+			if err != nil {
+				t.Fatal(err)
+			}
+			for _, f := range p.Findings {
+				if f.Rule == galvanic.RuleBothStates {
+					both++
+				}
+				if f.Facts == nil || f.Facts[0].Name != "limit" {
+					continue
+				}
+				limit, ok := f.Facts[0].Value.(quantity.Potential)
+				if !ok {
+					t.Fatalf("%v is no potential", f.Facts[0].Value)
+				}
+				want := galvanic.RuleWithin
+				switch {
+				case p.Low.Cmp(limit) == 1:
+					want = galvanic.RulePasses
+				case p.High.Cmp(limit) == 1:
+					want = galvanic.RuleMayPass
+				}
+				if p.High.Equal(limit) {
+					on++
+				}
+				if f.Rule != want {
+					t.Errorf("%s and %s, %s to %s against %s: %s, want %s", x, y, p.Low, p.High, limit, f.Rule, want)
+				}
+			}
+		}
+	}
+	if on == 0 || both == 0 {
+		t.Errorf("%d on a limit, %d of two states", on, both)
+	}
+}
+
+// A metal that knows two states and is named without one is said to be either; with one it is not.
+func TestStatesOfAMetal(t *testing.T) {
+	for state, want := range map[string]finding.ID{"": galvanic.RuleBothStates, galvanic.Passive: galvanic.RulePassive, galvanic.Active: ""} {
+		p, err := galvanic.Couple(tables.Default(), galvanic.Flowing, galvanic.Metal{Name: "stainless steel 316/317", State: state}, galvanic.Metal{Name: "mild steel"})
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, id := range []finding.ID{galvanic.RuleBothStates, galvanic.RulePassive} {
+			if p.Findings.Has(id) != (id == want) {
+				t.Errorf("%q: %s %t", state, id, p.Findings.Has(id))
+			}
+		}
+	}
+}
+
 // On each limit the reading is inside it, a millivolt beyond it is not. Limits of steel: MIL-HDBK-1004/10 -850 mV against copper sulphate, which is -784 mV
 // against silver chloride (316 - 250 mV); EN 12473 -800 and -1100 mV, boat practice -800 and -1050 mV. Zinc in flowing seawater is -1030 mV against SCE, which
 // is -1039 mV against silver chloride (241 - 250 mV).

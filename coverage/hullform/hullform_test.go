@@ -432,3 +432,22 @@ func TestUnitOfTheArea(t *testing.T) {
 		}
 	}
 }
+
+// The short rule at its ends, by hand of 10 × (3.2 + 1.8) = 50 m2 times the form's own factor; a midship section that fills its beam and draught is the most there is.
+func TestShortRuleAtItsEnds(t *testing.T) {
+	form, err := tables.Default().HullForm("fin-keel-yacht")
+	if err != nil {
+		t.Fatal(err)
+	}
+	s := shape("fin-keel-yacht", 10, 3.2, 1.8)
+	e, _ := said(t, s, "short-rule")
+	off(t, "low", e.Area.Low.Float(quantity.SquareMetre), 50*form.Factor.Low, 0.01)
+	off(t, "typical", e.Area.Typical.Float(quantity.SquareMetre), 50*form.Factor.Typical, 0.01)
+	off(t, "high", e.Area.High.Float(quantity.SquareMetre), 50*form.Factor.High, 0.01)
+	for share, taken := range map[int64]bool{0: false, 1: true, 100: true, 101: false} {
+		s.Midship = quantity.Percent.N(share)
+		if fs := s.Check(tables.Default()); (len(fs) == 0) != taken {
+			t.Errorf("a midship section of %d %%: %v", share, fs)
+		}
+	}
+}

@@ -181,6 +181,9 @@ wear = 1
 [[part]]
 key = 4
 [[part]]
+key = ""
+name = "the tab"
+[[part]]
 name = "the rudder"
 key = "rudder"
 [hull.keel]
@@ -197,7 +200,7 @@ depth = 1
 	for _, p := range row.Tables("part") {
 		paths = append(paths, p.Path())
 	}
-	if want := []string{"part[keel]", "part[leg]", "part[3]", "part[4]", "part[rudder]"}; !slices.Equal(paths, want) {
+	if want := []string{"part[keel]", "part[leg]", "part[3]", "part[4]", "part[the tab]", "part[rudder]"}; !slices.Equal(paths, want) {
 		t.Errorf("parts %q, want %q", paths, want)
 	}
 	absent := row.Table("use")
