@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"boatyard.example/bottomwork/antifoul/leach"
+	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
 	"boatyard.example/bottomwork/tables/quantity"
 )
@@ -99,6 +100,11 @@ func TestEndsOfWhatIsTaken(t *testing.T) {
 		_, err := leach.Mean(b, coating(t, b, "hard-cuprous"), um(100), 12)
 		if (err == nil) != c.taken || err != nil && !errors.Is(err, finding.ErrImpossible) {
 			t.Errorf("%s = %s: %v", c.key, c.value, err)
+		}
+	}
+	for stock, taken := range map[float64]bool{-0.001: false, 0: true, 0.5: true} {
+		if _, _, err := leach.Balance(tables.Default(), quantity.Exactly(stock), 12); (err == nil) != taken {
+			t.Errorf("a stock of %g: %v", stock, err)
 		}
 	}
 	b, paint := recipe(t, "50 %", "1.90 kg/L", [2]string{"cuprous-oxide", "40 %"})
