@@ -198,6 +198,9 @@ func tooThickFor(b *tables.Book, s compat.Stack) bool {
 // Whatever is found, the first route costs what the cheapest way costs that anyone can put together from the rules; where a way exists at
 // all there is a route, and where none does there is none.
 func TestRoutesAgainstTrying(t *testing.T) {
+	if testing.Short() {
+		t.Skip("tries every way")
+	}
 	b := book(t)
 	n, cheaper := 0, 0
 	for m := range b.Materials() {

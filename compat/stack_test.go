@@ -74,6 +74,9 @@ func TestStepInLightness(t *testing.T) {
 			switch f.Rule {
 			case "stack-lightness", "stack-lightness-there", "stack-lightness-ask":
 				got = f.Verdict
+				if text := b.Say(f, quantity.Metric); strings.Contains(text, "(not stated)") || f.Rule != "stack-lightness-ask" && (len(f.Facts) != 2 || f.Facts[1].Value != 19.9 || len(f.Basis) != 1) {
+					t.Errorf("%q below %q: %v: %s", c.signal, c.working, f, text)
+				}
 			}
 		}
 		if got != c.want {

@@ -30,6 +30,9 @@ func grounds(tb testing.TB, b *tables.Book) []compat.Stack {
 // and what was asked before changes nothing. In the embedded tables a way that keeps the old film is always the cheaper one; in
 // the other book stripping costs next to nothing.
 func TestBestIsTheFirstOfAllWays(t *testing.T) {
+	if testing.Short() {
+		t.Skip("tries every way")
+	}
 	b := book(t)
 	bestOfAll(t, b)
 	quick, err := b.With(fstest.MapFS{"own.toml": {Data: []byte(`

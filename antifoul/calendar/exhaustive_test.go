@@ -241,6 +241,9 @@ func smallJob(tb testing.TB, r *rand.Rand) job {
 
 // No way of laying small jobs is better than the plan that is given, and where there is none there is no plan.
 func TestNoPlanIsBetter(t *testing.T) {
+	if testing.Short() {
+		t.Skip("many plans")
+	}
 	if underRace {
 		t.Skip("many times as slow with the race detector; .ci/run plans without it")
 	}

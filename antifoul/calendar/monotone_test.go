@@ -45,6 +45,9 @@ func without(j job) job {
 
 // Whatever only widens what may be done gives no worse plan: each change is tried on many jobs.
 func TestMoreRoomIsNeverWorse(t *testing.T) {
+	if testing.Short() {
+		t.Skip("many plans")
+	}
 	if underRace {
 		t.Skip("many times as slow with the race detector; .ci/run plans without it")
 	}

@@ -160,6 +160,9 @@ func randomJob(tb testing.TB, r *rand.Rand, b *tables.Book) job {
 
 // Of thousands of plans none breaks anything, as far as somebody can tell who did not make them.
 func TestNoPlanBreaksAnything(t *testing.T) {
+	if testing.Short() {
+		t.Skip("many plans")
+	}
 	if underRace {
 		t.Skip("many times as slow with the race detector; .ci/run plans without it")
 	}

@@ -1,6 +1,7 @@
 package cost_test
 
 import (
+	"math"
 	"math/rand/v2"
 	"testing"
 	"testing/fstest"
@@ -9,6 +10,7 @@ import (
 
 	"boatyard.example/bottomwork/antifoul/cost"
 	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
 	"boatyard.example/bottomwork/tables/quantity"
 )
 
@@ -122,6 +124,57 @@ func TestBillByHand(t *testing.T) {
 
 	own := cost.Reckon(book(t), cost.Owner, items[:1], boat())
 	same(t, "the owner's row names him", own.Lines[0].Money, [3]string{"0", "0", "0"})
+}
+
+// A line names the price that it was made with, and what that is per.
+func TestLinesNameTheirPrice(t *testing.T) {
+	for _, c := range []struct {
+		item             cost.Item
+		per, each, count string
+	}{
+		{cost.Item{Of: tables.PricedLabour, Unit: "h", Amount: cost.Amounts(2, 2, 2)}, "h", "45.50 EUR", "2"},
+		{cost.Item{Of: tables.PricedLift, Unit: cost.Job, Amount: cost.Times(1)}, "m", "34.10 EUR", "8.45"},
+		{cost.Item{Of: tables.PricedWash, Unit: cost.Job, Amount: cost.Times(1)}, "m2", "2.50 EUR", "20"},
+		{cost.Item{Of: tables.PricedDay, Unit: "days", Amount: cost.Times(28)}, "m and day", "0.85 EUR", "236.6"},
+	} {
+		l := cost.Reckon(book(t), cost.Yard, []cost.Item{c.item}, boat()).Lines[0]
+		if l.Per != c.per || l.Each.Typical.String() != c.each || !l.Count.Typical.Equal(decimal.RequireFromString(c.count)) || l.Basis.Kind != finding.Invented {
+			t.Errorf("%s: %s of %s, each %s, %v", c.item.Of, l.Count.Typical, l.Per, l.Each.Typical, l.Basis.Kind)
+		}
+	}
+}
+
+// Ends that are no number count as nought; the largest that does not is just under 1e9.
+func TestEndsOfAmounts(t *testing.T) {
+	for f, want := range map[float64]string{
+		0: "0", -1: "0", 0.004: "0", 0.006: "0.01", 0.5: "0.5", 1: "1", 1.25: "1.25", 999999999: "999999999", 1e9: "0", 1e9 + 0.5: "0", 2e9: "0", math.Inf(1): "0",
+	} {
+		if got := cost.Amounts(f, f, f); !got.Low.Equal(decimal.RequireFromString(want)) || !got.High.Equal(got.Low) || !got.Typical.Equal(got.Low) {
+			t.Errorf("%v is %s, want %s", f, got.Low, want)
+		}
+	}
+	if got := cost.Amounts(math.NaN(), 1, 2); got.Low.Sign() != 0 || got.High.String() != "2" {
+		t.Errorf("no number is %s", got.Low)
+	}
+}
+
+// What is set aside, by hand of 91.00 EUR: 0.5 is 45.50, 0.8765 is 79.76, all of it 91.00. A book without the share sets nothing aside and has no total.
+func TestWhatIsSetAside(t *testing.T) {
+	hours := []cost.Item{{Of: tables.PricedLabour, Unit: "h", Amount: cost.Amounts(2, 2, 2)}}
+	wage := "[[price]]\nkey = \"wage\"\nof = \"labour\"\nper = \"h\"\nprice = \"45.50 EUR\"\nbasis = \"invented\"\n"
+	own, err := tables.Default().With(fstest.MapFS{"own.toml": {Data: []byte(wage + "[[factor]]\nkey = \"contingency\"\nvalue = [0.5, 0.8765, 1]\nbasis = \"own table\"\nsource = \"the owner\"\n")}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	same(t, "set aside", cost.Reckon(own, cost.Yard, hours, boat()).Contingency, [3]string{"45.5", "79.76", "91"})
+	bare, err := tables.Load(fstest.MapFS{"own.toml": {Data: []byte(wage)}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	got := cost.Reckon(bare, cost.Yard, hours, boat())
+	if !got.Net.Typical.Given() || got.Contingency.Typical.Given() || got.Total.Typical.Given() || got.Share != (quantity.Range[float64]{}) {
+		t.Errorf("without a share: %v", got)
+	}
 }
 
 func same(t *testing.T, name string, got quantity.Range[quantity.Money], want [3]string) {

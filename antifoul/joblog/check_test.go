@@ -121,6 +121,7 @@ func TestBoundaries(t *testing.T) {
 		{head + coat(`zones = ["edges"]`) + survey(), "gauged[1].coating", "laid by then"},
 		{head + coat() + survey(`film = "0 um"`), "gauged[1].film", "above zero"},
 		{head + coat() + survey(`film = "10000 um"`), "", ""},
+		{head + coat() + survey(`film = ["50 um", "50 um", "50 um"]`), "", ""},
 		{head + coat() + survey(`film = "10001 um"`), "gauged[1].film", "10000 um"},
 		{head + coat() + survey(`film`), "gauged[1].film", "of that layer alone"},
 		{head + coat() + survey(`zone`), "gauged[1].zone", "a zone"},
@@ -140,6 +141,8 @@ func TestBoundaries(t *testing.T) {
 		{afloat + look(`readings = 2`), "look[1].film", "the mean"},
 		{afloat + look(`signal = true`) + look(`on = 2027-08-02`), "look[2].signal", "shows until she is painted"},
 		{afloat + look(`signal = true`) + look(`on = 2027-08-02`, `zone = "edges"`), "", ""},
+		{afloat + look(`signal = true`) + look(`on = 2027-08-02`, `signal`, `film = "1 um"`), "look[2].signal", "shows until she is painted"},
+		{afloat + look(`signal = true`) + look(`on = 2027-08-02`, `signal`, `film = "0 um"`), "", ""},
 		{afloat + look() + look(`on = 2027-07-31`), "look[2].on", "in order"},
 		{afloat + look() + look(), "", ""},
 	} {

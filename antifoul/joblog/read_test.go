@@ -99,6 +99,9 @@ func TestNewerVersion(t *testing.T) {
 	if len(faults) != 1 || faults[0].Key != "log.version" || faults[0].Want != joblog.Newer {
 		t.Errorf("%v", faults)
 	}
+	if _, faults := read(t, "[log]\nboat = \"Merle\"\n"); len(faults) == 0 || !errors.Is(faults, finding.ErrMissing) || !strings.Contains(faults.Error(), "the form of the log, version = 1") {
+		t.Errorf("no version: %v", faults)
+	}
 	for _, head := range []string{"[log]\n", "[log]\nversion = \"1\"\n", "[log]\nversion = 0\n", "[log]\nversion = -1\n"} {
 		if _, faults := read(t, head+"[[task]]\npart = \"hull\"\ndo = \"wash\"\nbegun = \"2027-04-10 09:00\"\n"); len(faults) != 1 || faults[0].Key != "log.version" {
 			t.Errorf("%q: %v", head, faults)

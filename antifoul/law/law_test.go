@@ -314,6 +314,10 @@ func TestBerthCheck(t *testing.T) {
 	if fmt.Sprint(keys) != "[place role water]" {
 		t.Error(keys)
 	}
+	// The places proposed are those with rules, and the world is none of them.
+	if want := fs[0].Want; !strings.Contains(want, "SE-bothnia") || !strings.Contains(want, "NZ") || strings.Contains(want, "world") {
+		t.Error(want)
+	}
 	if fs := (law.Berth{Place: "NZ"}).Check(b); len(fs) != 1 || fs[0].Key != "role" {
 		t.Error(fs)
 	}

@@ -145,6 +145,17 @@ func TestWhatIsNotKnownOfAFilm(t *testing.T) {
 	}
 }
 
+// How much there is of a biocide without copper is nobody's question where copper is limited.
+func TestContentOfWhatHoldsNoCopper(t *testing.T) {
+	for active, want := range map[string]finding.Verdict{"zinc-pyrithione": 0, "copper-pyrithione": finding.Ask} {
+		b := with(t, ownLaw("NZ", "coating", "forbidden", `copper_max = "10 %"`)+"[[coating]]\nkey = \"copper-loaded-epoxy\"\nbasis = \"assumption\"\n[[coating.active]]\nkey = \"copper-metal\"\ncontent = \"5 %\"\n[[coating.active]]\nkey = \""+active+"\"\n")
+		f, _ := of(law.Screen(b, coating(t, b, "copper-loaded-epoxy"), sloop, kept("NZ", "salt"), day(t, "2026-11-25")), "own")
+		if f.Verdict != want {
+			t.Errorf("%s: %v, want %v", active, f.Verdict, want)
+		}
+	}
+}
+
 // A coating of another book may hold a biocide that this book does not know: then nobody knows what it holds.
 func TestActiveOfAnotherBook(t *testing.T) {
 	other := with(t, `

@@ -179,6 +179,17 @@ func TestFaultsOfHours(t *testing.T) {
 	}
 }
 
+// Years from 1900 to 2200 are taken, of hours and of days.
+func TestYearsTaken(t *testing.T) {
+	for day, taken := range map[string]bool{"1899-12-31": false, "1900-01-01": true, "2200-12-31": true, "2201-01-01": false} {
+		for _, sheet := range []string{"time,air [degC],humidity [%]\n" + day + " 09:00,10,50\n", "date,low [degC],high [degC],humidity [%]\n" + day + ",5,10,50\n"} {
+			if _, err := read(sheet, time.UTC); (err == nil) != taken {
+				t.Errorf("%s: %v", sheet, err)
+			}
+		}
+	}
+}
+
 func TestFaultsOfDays(t *testing.T) {
 	const head = "date,low [degC],high [degC],humidity [%],rain [mm],wind [m/s]\n"
 	for name, x := range map[string]struct {

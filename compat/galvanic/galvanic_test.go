@@ -143,6 +143,127 @@ func TestWhatAReadingSays(t *testing.T) {
 	}
 }
 
+// Over all pairs of the list: a voltage on a limit is within it, and one end beyond it may pass it. Some pair lies on a limit, or this would show less.
+func TestLimitsOverAllPairs(t *testing.T) {
+	b := tables.Default()
+	var names []string
+	for p := range b.Potentials() {
+		if p.Series == galvanic.Flowing && !slices.Contains(names, p.Name) {
+			names = append(names, p.Name)
+		}
+	}
+	on, both := 0, 0
+	for _, x := range names {
+		for _, y := range names {
+			p, err := galvanic.Couple(b, galvanic.Flowing, galvanic.Metal{Name: x}, galvanic.Metal{Name: y})
+			if err != nil {
+				t.Fatal(err)
+			}
+			for _, f := range p.Findings {
+				if f.Rule == galvanic.RuleBothStates {
+					both++
+				}
+				if f.Facts == nil || f.Facts[0].Name != "limit" {
+					continue
+				}
+				limit, ok := f.Facts[0].Value.(quantity.Potential)
+				if !ok {
+					t.Fatalf("%v is no potential", f.Facts[0].Value)
+				}
+				want := galvanic.RuleWithin
+				switch {
+				case p.Low.Cmp(limit) == 1:
+					want = galvanic.RulePasses
+				case p.High.Cmp(limit) == 1:
+					want = galvanic.RuleMayPass
+				}
+				if p.High.Equal(limit) {
+					on++
+				}
+				if f.Rule != want {
+					t.Errorf("%s and %s, %s to %s against %s: %s, want %s", x, y, p.Low, p.High, limit, f.Rule, want)
+				}
+			}
+		}
+	}
+	if on == 0 || both == 0 {
+		t.Errorf("%d on a limit, %d of two states", on, both)
+	}
+}
+
+// A metal that knows two states and is named without one is said to be either; with one it is not.
+func TestStatesOfAMetal(t *testing.T) {
+	for state, want := range map[string]finding.ID{"": galvanic.RuleBothStates, galvanic.Passive: galvanic.RulePassive, galvanic.Active: ""} {
+		p, err := galvanic.Couple(tables.Default(), galvanic.Flowing, galvanic.Metal{Name: "stainless steel 316/317", State: state}, galvanic.Metal{Name: "mild steel"})
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, id := range []finding.ID{galvanic.RuleBothStates, galvanic.RulePassive} {
+			if p.Findings.Has(id) != (id == want) {
+				t.Errorf("%q: %s %t", state, id, p.Findings.Has(id))
+			}
+		}
+	}
+}
+
+// On each limit the reading is inside it, a millivolt beyond it is not. Limits of steel: MIL-HDBK-1004/10 -850 mV against copper sulphate, which is -784 mV
+// against silver chloride (316 - 250 mV); EN 12473 -800 and -1100 mV, boat practice -800 and -1050 mV. Zinc in flowing seawater is -1030 mV against SCE, which
+// is -1039 mV against silver chloride (241 - 250 mV).
+func TestReadingsOnTheirLimits(t *testing.T) {
+	for _, c := range []struct {
+		mV        int64
+		electrode string
+		want, not []finding.ID
+	}{
+		{-783, "silver-chloride", []finding.ID{galvanic.RuleUnder}, []finding.ID{galvanic.RuleHeld, galvanic.RuleOver, galvanic.RuleDisagree}},
+		{-784, "silver-chloride", []finding.ID{galvanic.RuleUnder, galvanic.RuleHeld, galvanic.RuleDisagree}, nil},
+		{-799, "silver-chloride", []finding.ID{galvanic.RuleUnder, galvanic.RuleHeld, galvanic.RuleDisagree}, nil},
+		{-800, "silver-chloride", []finding.ID{galvanic.RuleHeld, galvanic.RuleConverted}, []finding.ID{galvanic.RuleUnder, galvanic.RuleDisagree}},
+		{-1039, "silver-chloride", []finding.ID{galvanic.RuleHeld}, []finding.ID{galvanic.RuleBeyond}},
+		{-1040, "silver-chloride", []finding.ID{galvanic.RuleHeld, galvanic.RuleBeyond}, []finding.ID{galvanic.RuleOver}},
+		{-1050, "silver-chloride", []finding.ID{galvanic.RuleHeld}, []finding.ID{galvanic.RuleOver, galvanic.RuleDisagree}},
+		{-1051, "silver-chloride", []finding.ID{galvanic.RuleHeld, galvanic.RuleOver, galvanic.RuleDisagree}, nil},
+		{-1100, "silver-chloride", []finding.ID{galvanic.RuleHeld, galvanic.RuleOver, galvanic.RuleDisagree}, nil},
+		{-1101, "silver-chloride", []finding.ID{galvanic.RuleOver}, []finding.ID{galvanic.RuleDisagree}},
+		{-1030, "sce", []finding.ID{galvanic.RuleConverted}, []finding.ID{galvanic.RuleBeyond}},
+		{-1031, "sce", []finding.ID{galvanic.RuleConverted, galvanic.RuleBeyond}, nil},
+	} {
+		fs, err := galvanic.Protected(tables.Default(), "steel", galvanic.Reading{Value: quantity.Millivolt.N(c.mV), Electrode: c.electrode})
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, id := range c.want {
+			if !fs.Has(id) {
+				t.Errorf("%d mV, %s: no %s in %v", c.mV, c.electrode, id, fs)
+			}
+		}
+		for _, id := range c.not {
+			if fs.Has(id) {
+				t.Errorf("%d mV, %s: %s in %v", c.mV, c.electrode, id, fs)
+			}
+		}
+		converted := 0
+		for _, f := range fs {
+			if f.Rule == galvanic.RuleConverted {
+				converted++
+			}
+		}
+		if converted > 1 {
+			t.Errorf("%d mV, %s: said %d times that it was converted", c.mV, c.electrode, converted)
+		}
+	}
+	// Read with the electrode of the only row, nothing was converted.
+	if fs, err := galvanic.Protected(tables.Default(), "wood-carvel", galvanic.Reading{Value: quantity.Millivolt.N(-575), Electrode: "silver-chloride"}); err != nil || fs.Has(galvanic.RuleConverted) {
+		t.Errorf("%v, %v", fs, err)
+	}
+	// No reading in water is further out than 3 V.
+	for mV, taken := range map[int64]bool{-3001: false, -3000: true, 3000: true, 3001: false} {
+		if fs := (galvanic.Reading{Value: quantity.Millivolt.N(mV), Electrode: "sce"}).Check(tables.Default()); (len(fs) == 0) != taken {
+			t.Errorf("%d mV: %v", mV, fs)
+		}
+	}
+}
+
 func TestFaultsNameWhatIsNear(t *testing.T) {
 	b := tables.Default()
 	_, err := galvanic.Couple(b, galvanic.Flowing, galvanic.Metal{Name: "mild stel"}, galvanic.Metal{Name: "copper", State: "passive"})

@@ -104,11 +104,10 @@ func asked(b *tables.Book, material string, seen []string) ([]tables.Sign, error
 	var out []tables.Sign
 	for _, key := range seen {
 		s, err := b.Sign(key)
-		if err != nil {
+		switch {
+		case err != nil:
 			fs = append(fs, finding.Fault{Kind: finding.ErrUnknown, Key: "sign", Got: entry.Describe(key), Want: finding.Suggest(key, known)})
-			continue
-		}
-		if !slices.ContainsFunc(out, func(o tables.Sign) bool { return o.Key == s.Key }) {
+		case !slices.ContainsFunc(out, func(o tables.Sign) bool { return o.Key == s.Key }):
 			out = append(out, s)
 		}
 	}
@@ -182,8 +181,8 @@ func settle(b *tables.Book, films []Candidate, made []tables.Sign) []string {
 				silent++
 			}
 		}
-		if pro+con == 0 || pro > 0 && con+silent == 0 || con > 0 && pro+silent == 0 {
-			continue // it tells nothing, or the same of all
+		if max(pro, con, silent) == pro+con+silent {
+			continue // it says the same of all, or nothing of any
 		}
 		i := slices.IndexFunc(tests, func(t test) bool { return t.name == s.Test })
 		if i < 0 {

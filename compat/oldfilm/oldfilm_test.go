@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -211,6 +212,12 @@ func TestReadingsAtTheirThresholds(t *testing.T) {
 			t.Errorf("%+v: %s, state %q, want %s, %q", c.r, d.Do, d.State, c.want, want)
 		}
 		said(t, d.Findings)
+		rule := map[oldfilm.Do]finding.ID{
+			oldfilm.Keep: oldfilm.RuleReadingKeep, oldfilm.Repair: oldfilm.RuleReadingRepair, oldfilm.Either: oldfilm.RuleReadingEither, oldfilm.Strip: oldfilm.RuleReadingStrip,
+		}[d.Do]
+		if rule != "" && !d.Findings.Has(rule) {
+			t.Errorf("%+v: no %s in %v", c.r, rule, d.Findings)
+		}
 		if len(d.Findings) == 0 || (d.Do > oldfilm.Keep) != (len(d.Decided) > 0) {
 			t.Errorf("%+v: %d findings, decided by %v", c.r, len(d.Findings), d.Decided)
 		}
@@ -248,7 +255,7 @@ func TestHoursAndWasteOfAStrip(t *testing.T) {
 		t.Errorf("waste %s to %s, typical %s", d.Waste.Low, d.Waste.High, d.Waste.Typical)
 	}
 	row, _ := b.Hours(finding.Strip)
-	if d.Hours.Low != row.Low*10 || d.Hours.High != row.High*12 {
+	if d.Hours.Low != row.Low*10 || d.Hours.Typical != row.Typical*11 || d.Hours.High != row.High*12 {
 		t.Errorf("hours %v, a square metre %v", d.Hours, row)
 	}
 	spots, err := oldfilm.Judge(b, oldfilm.Readings{Flaking: quantity.Percent.N(10), Film: film(100, 100, 100)}, area)
@@ -266,6 +273,11 @@ func TestReadingsThatCannotBe(t *testing.T) {
 			t.Errorf("%s is not named in %v", word, err)
 		}
 	}
+	for _, f := range []quantity.Range[quantity.Film]{film(300, 200, 400), film(200, 300, 250)} {
+		if _, err := oldfilm.Judge(tables.Default(), oldfilm.Readings{Film: f}, area); !errors.Is(err, finding.ErrImpossible) {
+			t.Errorf("%s, %s, %s: %v", f.Low, f.Typical, f.High, err)
+		}
+	}
 	if _, err := oldfilm.Judge(&tables.Book{}, oldfilm.Readings{Adhesion: "3A"}, area); !errors.Is(err, finding.ErrMissing) {
 		t.Errorf("a book without thresholds: %v", err)
 	}
@@ -281,6 +293,15 @@ func TestRecoatOrStripWorkedByHand(t *testing.T) {
 	if now.Jobs.Low != 1 || now.Jobs.High != 9 || bare.Jobs.Low != 5 || bare.Jobs.High != 15 {
 		t.Errorf("jobs %v and %v", now.Jobs, bare.Jobs)
 	}
+	if now.Jobs.Typical != 4 || bare.Jobs.Typical != 8 || now.Months.Typical != 96 { // floor((600-300)/75), floor(600/75)
+		t.Errorf("typical jobs %v and %v, months %v", now.Jobs, bare.Jobs, now.Months)
+	}
+	if row, _ := tables.Default().Hours(finding.Strip); bare.Hours.Low != row.Low*10 || bare.Hours.Typical != row.Typical*11 || bare.Hours.High != row.High*12 {
+		t.Errorf("hours %v, a square metre %v", bare.Hours, row)
+	}
+	if now.Finding.Rule != oldfilm.RuleRecoatNow || bare.Finding.Rule != oldfilm.RuleStripNow {
+		t.Errorf("told as %s and %s", now.Finding.Rule, bare.Finding.Rule)
+	}
 	if now.Months.Low != 24 || bare.Months.High != 360 || now.Hours.Typical != 2 {
 		t.Errorf("months %v and %v, hours %v", now.Months, bare.Months, now.Hours)
 	}
@@ -292,6 +313,73 @@ func TestRecoatOrStripWorkedByHand(t *testing.T) {
 	said(t, finding.List{full.Finding})
 	if _, _, err := oldfilm.Weigh(tables.Default(), quantity.Range[quantity.Area]{}, film(1, 1, 1), film(1, 1, 1), quantity.Range[float64]{}, quantity.Months{}); !errors.Is(err, finding.ErrMissing) {
 		t.Errorf("without area and interval: %v", err)
+	}
+}
+
+// No more than twenty jobs are counted, and the sentence says so; a film that leaves nothing has room for ever, unless there is none now.
+func TestJobsAheadAreBounded(t *testing.T) {
+	one := quantity.Range[float64]{Low: 1, Typical: 1, High: 1}
+	for _, c := range []struct {
+		there, perJob int64
+		recoat        quantity.Range[float64]
+		jobs          int
+		says          string
+		rule          finding.ID
+	}{
+		{750 - 20*30, 30, one, 20, "20 or more", oldfilm.RuleRecoatNow},
+		{750 - 20*30 + 1, 30, one, 19, "19", oldfilm.RuleRecoatNow},
+		{0, 1, one, 20, "20 or more", oldfilm.RuleRecoatNow},
+		{750, 0, one, 20, "20 or more", oldfilm.RuleRecoatNow},
+		{751, 0, one, 0, "0", oldfilm.RuleNoRoom},
+		{750 - 30, 30, one, 1, "1", oldfilm.RuleRecoatNow},
+		{750 - 29, 30, one, 0, "0", oldfilm.RuleNoRoom},
+		{300, 30, quantity.Range[float64]{}, 15, "15", oldfilm.RuleRecoatWash},
+	} {
+		there, per := film(c.there, c.there, c.there), film(c.perJob, c.perJob, c.perJob)
+		now, bare, err := oldfilm.Weigh(tables.Default(), area, there, per, c.recoat, quantity.Month.N(12))
+		if err != nil {
+			t.Fatal(err)
+		}
+		if now.Jobs.High != c.jobs || now.Finding.Rule != c.rule {
+			t.Errorf("%d um and %d a job: %d jobs, %s, want %d, %s", c.there, c.perJob, now.Jobs.High, now.Finding.Rule, c.jobs, c.rule)
+		}
+		if bare.Finding.Rule != oldfilm.RuleStripNow {
+			t.Errorf("stripping is told as %s", bare.Finding.Rule)
+		}
+		facts := map[string]string{}
+		for _, f := range now.Finding.Facts {
+			facts[f.Name] = fmt.Sprint(f.Value)
+		}
+		months := strings.Replace(c.says, strconv.Itoa(c.jobs), strconv.Itoa(12*c.jobs), 1)
+		if facts["jobs_high"] != c.says || facts["months_high"] != months {
+			t.Errorf("%d um and %d a job: said as %q jobs, %q months", c.there, c.perJob, facts["jobs_high"], facts["months_high"])
+		}
+	}
+}
+
+// A job every so many months, so many must be more than none.
+func TestWeighingNeedsAnInterval(t *testing.T) {
+	for _, m := range []quantity.Months{{}, quantity.Month.N(0)} {
+		if _, _, err := oldfilm.Weigh(tables.Default(), area, film(1, 1, 1), film(1, 1, 1), quantity.Range[float64]{}, m); !errors.Is(err, finding.ErrMissing) {
+			t.Errorf("every %s: %v", m, err)
+		}
+	}
+}
+
+// What the moisture readings do is said beside the film, and decides nothing of it.
+func TestMoistureIsSaidBeside(t *testing.T) {
+	for trend, rule := range map[string]finding.ID{"falling": oldfilm.RuleFalling, "steady": oldfilm.RuleSteady, "rising": oldfilm.RuleRising} {
+		d, err := oldfilm.Judge(tables.Default(), oldfilm.Readings{Moisture: trend, Adhesion: "5A"}, area)
+		if err != nil || len(d.Findings) != 2 || !d.Findings.Has(rule) || d.Do != oldfilm.Keep {
+			t.Errorf("%s: %s, %v, %v", trend, d.Do, d.Findings, err)
+		}
+		said(t, d.Findings)
+		if !(oldfilm.Readings{Moisture: trend}).Given() {
+			t.Errorf("%s alone counts as nothing read", trend)
+		}
+	}
+	if (oldfilm.Readings{}).Given() {
+		t.Error("nothing counts as read")
 	}
 }
 
@@ -307,6 +395,11 @@ func TestWhatAJobLeaves(t *testing.T) {
 	}
 	if got := oldfilm.Stays(hard, 3); got.Typical.Cmp(hard.Film.Typical.Add(hard.Film.Typical).Add(hard.Film.Typical)) != 0 {
 		t.Errorf("three coats of a hard film leave %s", got.Typical)
+	}
+	for _, coats := range []int{0, 1} { // a job is a coat at least
+		if got := oldfilm.Stays(hard, coats); !got.Low.Equal(hard.Film.Low) || !got.High.Equal(hard.Film.High) {
+			t.Errorf("%d coats of a hard film leave %s to %s", coats, got.Low, got.High)
+		}
 	}
 	if got := oldfilm.Stays(soft, 3); !got.Low.Given() || got.Low.Sign() != 0 || !got.High.Equal(soft.Film.High) {
 		t.Errorf("three coats of an ablative leave %s to %s", got.Low, got.High)

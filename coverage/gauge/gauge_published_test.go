@@ -164,6 +164,12 @@ func TestAllMistakesAtOnce(t *testing.T) {
 			t.Errorf("%s is not named in\n%v", word, err)
 		}
 	}
+	// A profile that has no correction is none to name here: those that have one are proposed.
+	near := survey(passes)
+	near.Profile = "iso-19840-mediun"
+	if _, err := gauge.Accept(tables.Default(), gauge.ISO19840, near); err == nil || !strings.Contains(err.Error(), "did you mean iso-19840-medium") {
+		t.Errorf("a slip in a profile: %v", err)
+	}
 	if _, err := gauge.Accept(&tables.Book{}, gauge.ISO19840, survey(passes)); !errors.Is(err, finding.ErrUnknown) {
 		t.Errorf("an empty book: %v", err)
 	}

@@ -229,11 +229,12 @@ func TestEveryFaultOfASheet(t *testing.T) {
 			"zone,reading [um],spt,colour\nflat,330,1,red\nflat,330,2,red\n",
 			[]string{`line 2.colour: unknown key`, `line 2.spt: unknown key: read "spt"; accepted: did you mean spot?`},
 		},
-		"no such column": {"zone,film [um]\nflat,330\nflat,330\n", []string{"column reading: missing", "line 2.film: unknown key"}},
-		"a bare number":  {"zone,reading\nflat,330\n", []string{`line 2.reading: not accepted: read "330"`}},
-		"no lines":       {"zone,reading [um]\n", []string{"readings: missing"}},
-		"nothing":        {"", []string{"no header"}},
-		"too many cells": {"zone,reading [um]\nflat,330,1\n", []string{"line 2: not readable: read 3 cells"}},
+		"no such column":           {"zone,film [um]\nflat,330\nflat,330\n", []string{"column reading: missing", "line 2.film: unknown key"}},
+		"not even in its one line": {"zone,note\nflat,by the keel\n", []string{"column reading: missing"}},
+		"a bare number":            {"zone,reading\nflat,330\n", []string{`line 2.reading: not accepted: read "330"`}},
+		"no lines":                 {"zone,reading [um]\n", []string{"readings: missing"}},
+		"nothing":                  {"", []string{"no header"}},
+		"too many cells":           {"zone,reading [um]\nflat,330,1\n", []string{"line 2: not readable: read 3 cells"}},
 	} {
 		got, err := sheet(c.text)
 		if err == nil || len(got) > 0 {

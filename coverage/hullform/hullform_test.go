@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 	"testing"
 	"testing/fstest"
@@ -317,6 +318,136 @@ func TestPieceTooLong(t *testing.T) {
 		fs := hullform.Shape{Pieces: []hullform.Piece{{What: "keel", Length: l, Height: quantity.Metre.N(1)}}}.Check(tables.Default())
 		if len(fs) != faults || faults == 1 && fs[0].Key != "piece[1].length" {
 			t.Errorf("%s: %v", length, fs)
+		}
+	}
+}
+
+// Where the sections stand, and a point written twice, change no area; unlike numbers of points are joined by shares of the girth alone.
+func TestSurfaceKnowsNoOrigin(t *testing.T) {
+	section := func(at, up float64, points ...[2]float64) hullform.Section {
+		s := hullform.Section{At: metres(at)}
+		for _, p := range points {
+			s.Points = append(s.Points, hullform.Point{Half: metres(p[0]), Height: metres(p[1] + up)})
+		}
+		return s
+	}
+	hull := func(along, up float64) []hullform.Section {
+		return []hullform.Section{
+			section(along, up, [2]float64{0, 0}, [2]float64{1.5, 0.4}, [2]float64{1.7, 1.2}),
+			section(along+3, up, [2]float64{0, -0.2}, [2]float64{0.9, 0}, [2]float64{1.6, 0.3}, [2]float64{1.9, 1.2}),
+			section(along+7, up, [2]float64{0, 0.1}, [2]float64{1.2, 1.2}),
+		}
+	}
+	want, missed := hullform.Surface(hull(0, 0))
+	for _, by := range [][2]float64{{100, 0}, {-20, 0}, {0, 5}, {-3, -5}} {
+		area, m := hullform.Surface(hull(by[0], by[1]))
+		off(t, fmt.Sprintf("moved by %v", by), area, want, 1e-9)
+		off(t, fmt.Sprintf("moved by %v, missed", by), m, missed, 1e-9)
+	}
+	twice := hull(0, 0)
+	for _, k := range []int{0, 3} {
+		p := twice[1].Points
+		twice[1].Points = append(append(append([]hullform.Point{}, p[:k]...), p[k]), p[k:]...)
+	}
+	area, _ := hullform.Surface(twice)
+	off(t, "a point twice", area, want, 1e-9)
+}
+
+// Offsets are told as what the facets have, with what they missed, and with twice that; from few stations without. Surface itself is held
+// against known hulls.
+func TestOffsetsTellWhatTheyMissed(t *testing.T) {
+	up := func(m2 float64) float64 { return math.Ceil(m2*100-1e-6) / 100 }
+	for _, n := range []int{4, 5, 9} {
+		s := shape("fin-keel-yacht", 10, 3, 1.8)
+		s.Offsets = wigley{10, 3, 0.6}.sections(n, 9)
+		area, missed := hullform.Surface(s.Offsets)
+		if missed <= 0.005 {
+			t.Fatalf("%d stations miss %g m2 only", n, missed)
+		}
+		typical, high := area+missed, area+2*missed
+		if n < 5 {
+			typical, high = area, area+missed
+		}
+		m, err := tables.Default().AreaMethod("offsets") // whose factor is how well sections are measured
+		if err != nil {
+			t.Fatal(err)
+		}
+		e, _ := said(t, s, "offsets")
+		off(t, fmt.Sprintf("%d stations, low", n), e.Area.Low.Float(quantity.SquareMetre), up(area*m.Factor.Low), 1e-9)
+		off(t, fmt.Sprintf("%d stations, typical", n), e.Area.Typical.Float(quantity.SquareMetre), up(typical*m.Factor.Typical), 1e-9)
+		off(t, fmt.Sprintf("%d stations, high", n), e.Area.High.Float(quantity.SquareMetre), up(high*m.Factor.High), 1e-9)
+		if e.Findings.Has(hullform.RuleStations) != (n < 5) {
+			t.Errorf("%d stations: %v", n, e.Findings)
+		}
+	}
+}
+
+// An end is open where the tape gives it a girth, and each open end is named.
+func TestEachOpenEndIsNamed(t *testing.T) {
+	for _, c := range []struct {
+		first, last float64
+		want        []string
+	}{{0, 0, nil}, {0, 3.3, []string{"last"}}, {1.2, 0, []string{"first"}}, {1.2, 3.3, []string{"first", "last"}}} {
+		s := shape("motor-planing", 9, 3, 0.8)
+		for i, g := range []float64{c.first, 2, 2.8, 3.4, c.last} {
+			s.Girths = append(s.Girths, hullform.Station{At: metres(float64(i) * 9 / 4), Girth: metres(g)})
+		}
+		e, _ := said(t, s, "girths")
+		var named []string
+		for _, f := range e.Findings {
+			if f.Rule == hullform.RuleOpenEnd {
+				named = append(named, fmt.Sprint(f.Facts[0].Value))
+			}
+			if f.Rule == hullform.RuleStations {
+				t.Errorf("five stations are said to be few")
+			}
+		}
+		if !slices.Equal(named, c.want) {
+			t.Errorf("from %g to %g m: %q are open, want %q", c.first, c.last, named, c.want)
+		}
+	}
+}
+
+// Areas come in the unit of the length, and where there is none in that of the tape.
+func TestUnitOfTheArea(t *testing.T) {
+	type tape func(int64) quantity.Length
+	girths := func(of tape) []hullform.Station {
+		return []hullform.Station{{At: of(0), Girth: of(0)}, {At: of(4), Girth: of(3)}, {At: of(8), Girth: of(0)}}
+	}
+	for _, c := range []struct {
+		length quantity.Length
+		tape   tape
+		want   string
+	}{
+		{quantity.Length{}, quantity.Foot.N, "ft2"},
+		{quantity.Length{}, quantity.Inch.N, "ft2"},
+		{quantity.Length{}, quantity.Metre.N, "m2"},
+		{quantity.Metre.N(8), quantity.Foot.N, "m2"},
+		{quantity.Foot.N(8), quantity.Metre.N, "ft2"},
+		{quantity.Inch.N(96), quantity.Metre.N, "ft2"},
+	} {
+		e, ok := said(t, hullform.Shape{Length: c.length, Girths: girths(c.tape)}, "girths")
+		if !ok || e.Area.Typical.Unit().String() != c.want {
+			t.Errorf("length %s, want %s: %s", c.length, c.want, e.Area.Typical)
+		}
+	}
+}
+
+// The short rule at its ends, by hand of 10 × (3.2 + 1.8) = 50 m2 times the form's own factor; a midship section that fills its beam and draught is the most there is.
+func TestShortRuleAtItsEnds(t *testing.T) {
+	form, err := tables.Default().HullForm("fin-keel-yacht")
+	if err != nil {
+		t.Fatal(err)
+	}
+	s := shape("fin-keel-yacht", 10, 3.2, 1.8)
+	e, _ := said(t, s, "short-rule")
+	off(t, "low", e.Area.Low.Float(quantity.SquareMetre), 50*form.Factor.Low, 0.01)
+	off(t, "typical", e.Area.Typical.Float(quantity.SquareMetre), 50*form.Factor.Typical, 0.01)
+	off(t, "high", e.Area.High.Float(quantity.SquareMetre), 50*form.Factor.High, 0.01)
+	for share, taken := range map[int64]bool{0: false, 1: true, 100: true, 101: false} {
+		s.Midship = quantity.Percent.N(share)
+		if fs := s.Check(tables.Default()); (len(fs) == 0) != taken {
+			t.Errorf("a midship section of %d %%: %v", share, fs)
 		}
 	}
 }

@@ -16,14 +16,15 @@ func TestFilesThatCannotBeRead(t *testing.T) {
 		text  string
 		words []string
 	}{
-		"bad TOML":             {"a = 1\n\nb = \n", []string{"line 3", "TOML 1.0"}},
-		"key twice":            {"a = 1\nb = 2\na = 3\n", []string{"line 3", "TOML 1.0"}},
+		"bad TOML":             {"a = 1\n\nb = \n", []string{"read line 3: ", "TOML 1.0"}},
+		"key twice":            {"a = 1\nb = 2\na = 3\n", []string{"read line 3: ", "TOML 1.0"}},
 		"NUL":                  {"a = \"x\x00y\"\n", []string{"NUL", "UTF-8"}},
 		"NUL in a comment":     {"# \x00\n", []string{"NUL"}},
 		"not UTF-8":            {"a = \"\xff\xfe\"\n", []string{"not UTF-8"}},
 		"Latin 1":              {"name = \"K\xf6nig\"\n", []string{"not UTF-8"}},
 		"nested lists":         {"a = " + strings.Repeat("[", 33) + strings.Repeat("]", 33), []string{"deeper than 32"}},
 		"nested inline tables": {"a = " + strings.Repeat("{a=", 33) + "1" + strings.Repeat("}", 33), []string{"deeper than 32"}},
+		"closed before":        {"# " + strings.Repeat("]", 100) + "\na = " + strings.Repeat("[", 33) + strings.Repeat("]", 33), []string{"deeper than 32"}},
 		"open brackets only":   {strings.Repeat("[", 1_000_000), []string{"deeper than 32"}},
 		"dotted text":          {"x = 1\ny = \"" + strings.Repeat("a.", 33) + "\"\n", []string{"line 2", "more than 32 full stops"}},
 		"dotted key":           {"x = 1\n" + strings.Repeat("a.", 9) + "b = 1\n", []string{"line 2", "more than 8 full stops"}},

@@ -24,13 +24,13 @@ type reading struct {
 func readings() map[string]reading {
 	joined := func(s []string) string { return strings.Join(s, "|") }
 	number := func(f float64, ok bool) string {
-		if !ok {
+		if !ok && f == 0 {
 			return "none"
 		}
 		return entry.Describe(f)
 	}
 	three := func(r quantity.Range[float64], ok bool) string {
-		if !ok {
+		if !ok && r == (quantity.Range[float64]{}) {
 			return "none"
 		}
 		return entry.Describe([]any{r.Low, r.Typical, r.High})
@@ -180,6 +180,12 @@ name = "leg"
 wear = 1
 [[part]]
 key = 4
+[[part]]
+key = ""
+name = "the tab"
+[[part]]
+name = "the rudder"
+key = "rudder"
 [hull.keel]
 depth = 1
 `)
@@ -194,7 +200,7 @@ depth = 1
 	for _, p := range row.Tables("part") {
 		paths = append(paths, p.Path())
 	}
-	if want := []string{"part[keel]", "part[leg]", "part[3]", "part[4]"}; !slices.Equal(paths, want) {
+	if want := []string{"part[keel]", "part[leg]", "part[3]", "part[4]", "part[the tab]", "part[rudder]"}; !slices.Equal(paths, want) {
 		t.Errorf("parts %q, want %q", paths, want)
 	}
 	absent := row.Table("use")

@@ -21,6 +21,7 @@ func TestSheetsAreReadByTheirHeader(t *testing.T) {
 		"a unit in the header": "at [m],girth [m],note\n0,1.2,stem\n2.5,3.4,\"by the mast, wet\"\n",
 		"units in the cells":   "at,girth,note\n0 m,1.2 m,stem\n2.5 m,3.4 m,\"by the mast, wet\"\n",
 		"both":                 "at [m],girth [ft],note\n0,1.2 m,stem\n2.5,3.4 m,\"by the mast, wet\"\n",
+		"spaces before it":     "at [m], girth [m], note\n0, 1.2, stem\n2.5, 3.4, \"by the mast, wet\"\n",
 		"semicolons":           "at [m];girth [m];note\n0;1.2;stem\n2.5;3.4;by the mast, wet\n",
 		"carriage returns":     "at [m],girth [m],note\r0,1.2,stem\r2.5,3.4,\"by the mast, wet\"\r",
 		"spaces and a mark":    "\ufeffat [ m ] , girth [m],note\r\n 0 ,1.2, stem\r\n,,\r\n2.5,3.4,\"by the mast, wet\"\r\n",
@@ -75,6 +76,11 @@ func TestSheetsThatCannotBeRead(t *testing.T) {
 				t.Errorf("%v, want one that says %q", faults, c.word)
 			}
 		})
+	}
+	for text, key := range map[string]string{"a,\n1,2\n": "column 2", "a,b,a\n1,2,3\n": "column 3"} {
+		if _, faults := sheet(text); len(faults) != 1 || faults[0].Key != key {
+			t.Errorf("%q: %v, want one about %s", text, faults, key)
+		}
 	}
 	var faults finding.Faults
 	if entry.Sheet(fstest.MapFS{}, "none.csv", &faults) != nil || len(faults) != 1 {

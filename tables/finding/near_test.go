@@ -28,6 +28,13 @@ func TestNear(t *testing.T) {
 		{"xylophone-and-drum", []string{}},                                 // nothing like it
 		{"", []string{}},                                                   // nothing
 		{"   ", []string{}},                                                // nothing but spaces
+		{"rac", []string{"hard-racing"}},                                   // three letters are a part
+		{"ra", []string{}},                                                 // two are not
+		{"asilicxone", []string{"silicone"}},                               // a letter too many in front, and one within
+		{strings.Repeat("silicone", 25), []string{"silicone"}},             // 200 letters, which hold a known one
+		{strings.Repeat("silicone", 25) + "s", []string{}},                 // one more is too long
+		{"sixtco", []string{}},                                             // three of six are too many
+		{"silcon", []string{"silicone"}},                                   // two dropped of eight, a third of six
 		{"q", []string{}},                                                  // never the empty name
 		{strings.Repeat("silicone", 50), []string{}},                       // far too long to be a slip
 		{"hard", []string{"hard-racing", "hard-cuprous", "hard-metallic"}}, // at most three, nearest first

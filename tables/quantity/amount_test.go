@@ -160,6 +160,9 @@ func TestCmpIsExact(t *testing.T) {
 	if none.Cmp(quantity.Celsius.N(-300)) != -1 || quantity.Celsius.N(-300).Cmp(none) != 1 || !none.Equal(quantity.Temperature{}) {
 		t.Error("not given is not less than every temperature")
 	}
+	if none.Cmp(quantity.Fahrenheit.N(-300)) != -1 || quantity.Fahrenheit.N(-300).Cmp(none) != 1 {
+		t.Error("not given is not less by one in the second unit")
+	}
 	big := quantity.Metre.Of(decimal.New(1, 400))
 	if big.Cmp(quantity.Foot.Of(decimal.New(3, 400))) != 1 || big.Cmp(quantity.Foot.Of(decimal.New(4, 400))) != -1 {
 		t.Error("amounts beyond the range of float are compared wrongly")
@@ -203,6 +206,8 @@ func TestSums(t *testing.T) {
 		{quantity.MetrePerSecond.N(1).Add(quantity.Knot.N(1)), quantity.MetrePerSecond.Of(num("1.514444444444"))},
 		// Derived: 1 + 0.09290304/3.785411784 = 1 + 144/(231·25.4) = 1.02454238…
 		{quantity.SquareMetrePerLitre.N(1).Add(quantity.SquareFootPerUSGallon.N(1)), quantity.SquareMetrePerLitre.Of(num("1.024542386747"))},
+		// However many places: a sum is not rounded where it need not be.
+		{quantity.Foot.N(1).Add(quantity.Metre.Of(num("0.0000000000000001"))), quantity.Metre.Of(num("0.3048000000000001"))},
 		{quantity.Celsius.N(20).Sub(quantity.Celsius.N(15)), quantity.Celsius.N(5)},
 		{quantity.Celsius.N(20).Sub(quantity.Fahrenheit.N(50)), quantity.Temperature{}},
 		{quantity.Metre.N(1).Add(quantity.Length{}), quantity.Length{}},
@@ -299,13 +304,33 @@ func TestRounding(t *testing.T) {
 		{num("1"), num("0"), 2, quantity.Nearest},
 		{num("1"), num("0.00"), 2, quantity.Nearest},
 		{num("1"), num("3"), 401, quantity.Nearest},
+		{num("1"), num("3"), -401, quantity.Nearest},
 		{num("1"), num("3"), math.MinInt32, quantity.Nearest},
+		{decimal.New(1, 401), num("3"), 2, quantity.Nearest},
+		{decimal.New(1, -401), num("3"), 2, quantity.Nearest},
 		{decimal.New(1, 1<<30), num("3"), 2, quantity.Nearest},
 		{num("1"), decimal.New(1, -1<<30), 2, quantity.Nearest},
 		{num("1"), num("3"), 2, 3},
 	} {
 		if got, err := quantity.Quotient(c.num, c.den, c.places, c.r); err == nil {
 			t.Errorf("%d places, rounding %d gave %s", c.places, c.r, got)
+		}
+	}
+	for _, n := range []int32{400, -400} { // as far as they are taken
+		for _, c := range []struct {
+			num    decimal.Decimal
+			places int32
+		}{{num("1"), n}, {decimal.New(1, n), 2}} {
+			if _, err := quantity.Quotient(c.num, num("4"), c.places, quantity.Nearest); err != nil {
+				t.Errorf("%s to %d places: %v", c.num, c.places, err)
+			}
+		}
+		if !quantity.Metre.Of(decimal.New(1, n)).Given() {
+			t.Errorf("an exponent of %d is refused", n)
+		}
+		beyond := n + n/400
+		if quantity.Metre.Of(decimal.New(1, beyond)).Given() {
+			t.Errorf("an exponent of %d is taken", beyond)
 		}
 	}
 	// Paint up, life down, and a conversion is rounded once.
@@ -333,6 +358,9 @@ func TestNear(t *testing.T) {
 		{1e-300, 2, quantity.Up, "0.01 m"},
 		{123456.7, -3, quantity.Down, "123000 m"},
 		{0, 1, quantity.Up, "0.0 m"},
+		// Twelve significant digits are taken: the thirteenth rounds the twelfth.
+		{1.0000000000004, 13, quantity.Up, "1.0000000000000 m"},
+		{1.00000000001, 12, quantity.Down, "1.000000000010 m"},
 	} {
 		got, err := quantity.Metre.Near(c.f, c.places, c.r)
 		if err != nil || got.String() != c.want {

@@ -73,6 +73,7 @@ func TestParseSays(t *testing.T) {
 		{failure[quantity.Film]("12,5 um"), `read "12,5 um", taken: a number with a decimal point, no comma, and one of um, mil`},
 		{failure[quantity.Share]("45"), `read "45", taken: a number and %`},
 		{failure[quantity.Volume]("5 gal"), `read "5 gal", taken: a number and one of L, mL, US gal, US qt, imp gal; say which gallon: "US gal" or "imp gal"`},
+		{failure[quantity.Share]("5 gal"), `read "5 gal", taken: a number and %`},
 		{failure[quantity.Spread]("400 ft2/gal"), `read "400 ft2/gal", taken: a number and one of m2/L, ft2/US gal; say which gallon: "ft2/US gal"`},
 		{failure[quantity.Length]("1234567890123456789 m"), `read "1234567890123456789 m", taken: a number of at most 18 digits and one of m, ft, in, mm`},
 		{failure[quantity.Length]("1.2.3 m"), `read "1.2.3 m", taken: a number with one decimal point and one of m, ft, in, mm`},

@@ -1,0 +1,77 @@
+package compat_test
+
+import (
+	"slices"
+	"testing"
+	"testing/fstest"
+
+	"boatyard.example/bottomwork/compat"
+	"boatyard.example/bottomwork/tables/finding"
+)
+
+// The zone asks for the film that meets the water, and for none below it.
+func TestZoneJudgesTheTopOnly(t *testing.T) {
+	b := book(t)
+	p := compat.Part{Name: "propeller", Material: "bronze", Zone: "propeller"}
+	s := compat.Stack{fresh(t, b, "hard-copper-free", compat.Signal, ""), fresh(t, b, "ablative-copper-free", compat.Working, "")}
+	if f := one(t, compat.CheckStack(b, p, s, 14), "zone-mechanism"); f.Verdict != finding.Forbidden || f.About != s[1].Coating.Name {
+		t.Errorf("%s of %s", f.Verdict, f.About)
+	}
+	p.Zone = "flat"
+	if fs := compat.CheckStack(b, p, s, 14); fs.Has("zone-mechanism") {
+		t.Errorf("on the flat: %v", rules(fs))
+	}
+}
+
+// A coating that wants an undercoat of its own rests on the row that says so, not on the pair's.
+func TestUndercoatNamesWhoWantsIt(t *testing.T) {
+	b, err := book(t).With(fstest.MapFS{"own.toml": {Data: []byte("[[coating]]\nkey = \"foul-release-silicone\"\nbasis = \"own table\"\nsource = \"its sheet\"\nunder = \"silicone-tie-coat\"\n")}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	next := coating(t, b, "foul-release-silicone")
+	f := one(t, compat.Over(b, next, sound(t, b, "epoxy-barrier", 300)), "over-undercoat")
+	if !slices.Equal(f.Basis, []finding.Basis{next.Basis("under")}) || f.Basis[0].Source != "its sheet" {
+		t.Errorf("it rests on %v", f.Basis)
+	}
+}
+
+// Where nothing was reported the film is taken for an unknown one: it comes off what bears no old copper, and stays on what does.
+func TestNothingReported(t *testing.T) {
+	b := book(t)
+	for material, off := range map[string]bool{"aluminium": true, "grp": false} {
+		fs := compat.OnMaterial(b, coating(t, b, "ablative-copper-free"), compat.Part{Name: "hull", Material: material, Zone: "hull"})
+		if fs.Has("not-reported") != off || fs.Has("old-copper-off") != off {
+			t.Errorf("%s: %v", material, rules(fs))
+		}
+		if off {
+			if f := one(t, fs, "old-copper-off"); f.Verdict != finding.Needs || len(f.First) != 1 || f.First[0].Do != finding.Strip {
+				t.Errorf("%s: %v", material, f)
+			}
+		}
+	}
+}
+
+// Organotin that lies under another film is told as lying below; on top it is told by itself.
+func TestTinBelow(t *testing.T) {
+	b := book(t)
+	tin, soft := sound(t, b, "organotin-old", 60), sound(t, b, "ablative-old", 60)
+	for name, c := range map[string]struct {
+		found compat.Stack
+		below bool
+	}{"on top": {compat.Stack{tin}, false}, "below": {compat.Stack{tin, soft}, true}, "above": {compat.Stack{soft, tin}, false}} {
+		p := compat.Part{Name: "hull", Material: "grp", Zone: "hull", Found: c.found}
+		told := false
+		for _, r := range compat.Routes(b, p, coating(t, b, "ablative-cuprous-multi")) {
+			if len(r.Keeps) == len(c.found) && r.Findings.Has("over-tin-below") {
+				told = true
+				if f := one(t, r.Findings, "over-tin-below"); f.About != soft.Coating.Name || f.Against != tin.Coating.Name {
+					t.Errorf("%s: %s over %s", name, f.About, f.Against)
+				}
+			}
+		}
+		if told != c.below {
+			t.Errorf("%s: told as below: %t", name, told)
+		}
+	}
+}

@@ -1,0 +1,67 @@
+package tables_test
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+)
+
+// Every plain number of the tables is taken on its ends and refused beyond them.
+func TestNumbersOnTheirEnds(t *testing.T) {
+	b := book(t)
+	cases := []struct{ table, field, under, low, high, over string }{
+		{"acceptance", "spot_readings", "0", "1", "20", "21"},
+		{"acceptance", "area_spots", "0", "1", "100", "101"},
+		{"active", "copper_share", "-0.01", "0", "1", "1.01"},
+		{"active", "zinc_share", "-0.01", "0", "1", "1.01"},
+		{"area_method", "order", "-1", "0", "100", "101"},
+		{"area_method", "factor", "0.49", "0.5", "2", "2.01"},
+		{"coating", "packs", "0", "1", "2", "3"},
+		{"coating", "coats", "-1", "0", "10", "11"},
+		{"coating", "most_coats", "-1", "0", "12", "13"},
+		{"criterion", "weight", "-1", "0", "100", "100.5"},
+		{"drying", "packs", "0", "1", "2", "3"},
+		{"drying", "energy", "0.9", "1", "500", "500.5"},
+		{"factor", "value", "0", "1e-9", "1e9", "1000000000.5"},
+		{"hull_form", "factor", "0.19", "0.2", "2", "2.01"},
+		{"hull_form", "waterline_share", "-0.01", "0", "0.5", "0.51"},
+		{"hull_form", "edges_share", "-0.01", "0", "0.5", "0.51"},
+		{"hull_form", "hulls", "0", "1", "2", "3"},
+		{"material", "lag", "0.009", "0.01", "200", "200.5"},
+		{"overcoat", "new_packs", "0", "1", "2", "3"},
+		{"overcoat", "old_packs", "0", "1", "2", "3"},
+		{"past_result", "boats", "0", "1", "10000", "10001"},
+		{"piece", "factor", "0.009", "0.01", "4", "4.01"},
+		{"sampling", "readings", "0", "1", "10000", "10001"},
+		{"sampling", "repeats", "-1", "0", "10000", "10001"},
+		{"sampling", "more", "0", "1", "10000", "10001"},
+		{"step", "hours_m2", "-0.1", "0", "20", "20.1"},
+		{"step", "hours", "-0.1", "0", "100", "100.1"},
+		{"supply", "rate", "-0.1", "0", "1000", "1000.5"},
+		{"supply", "packs", "1", "2", "2", "3"},
+		{"threshold", "least", "-1000000.5", "-1e6", "1e6", "1000000.5"},
+		{"threshold", "most", "-1000000.5", "-1e6", "1e6", "1000000.5"},
+		{"threshold", "repair", "-1000000.5", "-1e6", "1e6", "1000000.5"},
+		{"threshold", "strip", "-1000000.5", "-1e6", "1e6", "1000000.5"},
+		{"value", "value", "-1000000000.5", "-1e9", "1e9", "1000000000.5"},
+		{"zone", "wear", "0.09", "0.1", "10", "10.1"},
+		{"zone", "extra_coats", "-1", "0", "3", "4"},
+		{"hull_form", "length_beam", "[0.9, 2]", "[1, 2]", "[2, 40]", "[2, 40.5]"},
+		{"hull_form", "draft_beam", "[0.009, 2]", "[0.01, 2]", "[2, 5]", "[2, 5.1]"},
+	}
+	for column, taken := range []bool{false, true, true, false} {
+		var rows strings.Builder
+		for i, c := range cases {
+			fmt.Fprintf(&rows, "[[%s]]\nkey = \"x%d\"\n%s = %s\n", c.table, i, c.field, []string{c.under, c.low, c.high, c.over}[column])
+		}
+		_, err := b.With(ownFile(rows.String()))
+		if err == nil {
+			t.Fatal("rows without anything else are taken")
+		}
+		for i, c := range cases { // what else the rows lack is no matter here
+			if refused := strings.Contains(err.Error(), fmt.Sprintf("%s[x%d].%s: not accepted", c.table, i, c.field)); refused == taken {
+				t.Errorf("%s.%s = %s: refused %t", c.table, c.field, []string{c.under, c.low, c.high, c.over}[column], refused)
+			}
+		}
+	}
+}
