@@ -113,7 +113,7 @@ func stateful(files []parsed) []string {
 				breaches = append(breaches, f.at(fn.Pos(), "init runs when the package is imported: importing does nothing"))
 			}
 			for _, id := range written(fn.Body) {
-				if vars[id.Name] && (id.Obj == nil || specs[id.Obj.Decl]) { //nolint:staticcheck // names within a file are all that is asked for
+				if vars[id.Name] && (id.Obj == nil || specs[id.Obj.Decl]) {
 					breaches = append(breaches, f.at(id.Pos(), "%s is a variable of the package and is changed", id.Name))
 				}
 			}
