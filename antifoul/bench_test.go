@@ -6,6 +6,7 @@ import (
 	"sync"
 	"testing"
 	"testing/fstest"
+	"time"
 
 	"boatyard.example/bottomwork/antifoul"
 	"boatyard.example/bottomwork/tables"
@@ -81,11 +82,44 @@ func BenchmarkReadBoat(b *testing.B) {
 	}
 }
 
-// BenchmarkManyBoats ranks many boats that share one book, on all cores: time a boat and memory must not grow with their number.
+func BenchmarkSpecify(b *testing.B) {
+	book, boat := tables.Default(), benchBoat(b, onePart)
+	c, err := book.Coating("ablative-cuprous-multi")
+	if err != nil {
+		b.Fatal(err)
+	}
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := antifoul.Specify(book, boat, "hull", c); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+func BenchmarkLogged(b *testing.B) {
+	boat := benchBoat(b, sheet)
+	j, err := antifoul.Plan(tables.Default(), boat)
+	if err != nil {
+		b.Fatal(err)
+	}
+	l := wholeLog(j, boat.On.AddMonths(3), boat.On.AddMonths(20))
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := j.Logged(l, time.Time{}); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+// BenchmarkManyBoats ranks many boats that share one book, on all cores: time a boat and memory must not grow with their number. With -short
+// the hundred thousand are left out.
 func BenchmarkManyBoats(b *testing.B) {
 	book := tables.Default()
-	for _, n := range []int{100, 1000, 10000} {
+	for _, n := range []int{1000, 10000, 100000} {
 		b.Run(strconv.Itoa(n), func(b *testing.B) {
+			if n > 10000 && testing.Short() {
+				b.Skip("minutes")
+			}
 			boat := benchBoat(b, onePart)
 			b.ReportAllocs()
 			for b.Loop() {

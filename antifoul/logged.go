@@ -53,6 +53,8 @@ func (k *LoggedCoat) On() []string { return slices.Clone(k.on) }
 // next and by when, or must be abraded, as of the moment now. A log that lacks a coat is judged as far as it goes.
 //
 // The error is a finding.Faults: those of the log, as from ReadLog, and of the book.
+//
+// Basis: derived, from what Plan rests on; each finding names its own.
 func (j *Job) Logged(l joblog.Log, now time.Time) (Logged, error) {
 	b := j.Book
 	if err := slices.Concat(complete(b), l.Check(b), logFaults(b, j.Boat, l), later(l, now)).Err(); err != nil {

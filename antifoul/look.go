@@ -23,6 +23,8 @@ func ReadNote(b *tables.Book, fsys fs.FS, name string) (Boat, error) {
 // Look answers the found half of the question: what is on her, what was seen, what gauge and comb read, which metals share the water, and
 // what of it asks for something. Nothing is ranked and nothing is planned: of the Job only Boat, Book, OldFilms, Metals, PutOn, Survey and
 // Cautions are set, and Areas and Wetted where the hull's size is given. The error is a finding.Faults.
+//
+// Basis: each finding names its own: its row of observations.toml, thresholds.toml or the rules.
 func Look(b *tables.Book, boat Boat) (*Job, error) {
 	if err := append(complete(b), boat.check(b, boat.sized())...).Err(); err != nil {
 		return nil, err

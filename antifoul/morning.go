@@ -20,6 +20,8 @@ type Morning struct {
 // before which other work is planned waits for that, whatever the weather.
 // ok is false when no coat is left, or no plan was made.
 // The error is a finding.Faults, as calendar.Today's.
+//
+// Basis: derived, as calendar.Today.
 func (j *Job) Morning(now time.Time) (m Morning, ok bool, err error) {
 	turns, plan := j.Season.Shown()
 	var before []string

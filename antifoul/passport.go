@@ -52,6 +52,8 @@ var seasonal = []struct{ section, key, why string }{
 //
 // The error is a finding.Faults: of the boat file, of parts that it has not, of a day that lies before the log's last, of a stripping that does
 // not say down to what.
+//
+// Basis: derived, as Logged; what wear took is as wear.Predict.
 func (j *Job) Passport(l Logged, fsys fs.FS, name string, on quantity.Date) (Passport, error) {
 	if root, faults := entry.Open(fsys, name); root == nil {
 		return Passport{}, faults.Err()

@@ -83,6 +83,8 @@ func (j *Job) Without() []string {
 // its own first. The owner's wished coating is taken for the hull unless it is forbidden, and what speaks against it is said.
 // The error is a finding.Faults with every fault of the boat; a part for which nothing may be used is no error, see
 // Job.Without.
+//
+// Basis: derived; every finding, layer and number names the row that it rests on, with that row's basis.
 func Plan(b *tables.Book, boat Boat) (*Job, error) {
 	if err := ready(b, boat); err != nil {
 		return nil, err

@@ -156,6 +156,8 @@ func (p Place) Reasons() finding.List {
 
 // Rank ranks every antifouling, blacking and "no coating" of the book for each part of the boat. The error is a
 // finding.Faults with every fault of the boat, and every number that the book lacks.
+//
+// Basis: common practice; the weights of criteria.toml and the bounds of their criteria are assumptions, and each finding names its own basis.
 func Rank(b *tables.Book, boat Boat) (Ranking, error) {
 	if err := ready(b, boat); err != nil {
 		return Ranking{}, err

@@ -98,6 +98,8 @@ func window(next, old *tables.Coating) (closes quantity.Duration, field string, 
 
 // Closes returns how long after a fresh coat the next may go on without abrading, at the temperature of the coat's row: its OvercoatMax, or
 // AntifoulMax under a one-pack antifouling. Not given: there is no limit.
+//
+// Basis: that of the row, of the field that decides.
 func Closes(next, fresh tables.Coating) quantity.Duration {
 	closes, _, _ := window(&next, &fresh)
 	return closes

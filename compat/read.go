@@ -12,6 +12,8 @@ import (
 // AsRead returns the part as its readings show it: the top layer that was found takes the state that oldfilm.Judge gives it, unless a
 // worse one was reported; a laminate whose moisture still falls or rises counts as wet where nobody said. What was not read stays as
 // reported.
+//
+// Basis: as of oldfilm.Judge.
 func (p Part) AsRead(b *tables.Book) Part {
 	if !p.Readings.Given() {
 		return p

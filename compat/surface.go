@@ -53,11 +53,15 @@ func On(b *tables.Book, p Part) *Surface {
 }
 
 // OnMaterial judges whether the coating may be on the part; see the function OnMaterial.
+//
+// Basis: as of the function OnMaterial.
 func (s *Surface) OnMaterial(c *tables.Coating) finding.List {
 	return append(s.always(c), s.fromFound(c)...)
 }
 
 // Routes returns the ways to the coating wanted, cheapest first; see the function Routes.
+//
+// Basis: as of the function Routes.
 func (s *Surface) Routes(want *tables.Coating) []Route {
 	first, second, both := s.routes(want, true)
 	if !both {
@@ -68,6 +72,8 @@ func (s *Surface) Routes(want *tables.Coating) []Route {
 
 // Best returns the first of Routes, and what is to be said of the coating on the part: the findings of that route and of
 // OnMaterial, none of them twice.
+//
+// Basis: as of the function Routes.
 func (s *Surface) Best(want *tables.Coating) (Route, finding.List) {
 	r, _, _ := s.routes(want, false)
 	said := once(r.Findings) // holds what the surface says whatever was found

@@ -77,6 +77,8 @@ func Patch(b *tables.Book, p Patches, layers []PatchLayer, m Method) ([]PatchCoa
 
 // KeepBack says how much of a purchase must be kept for the patches: counted in, and kept in closed cans where some of one size hold it and
 // the others still hold the coats with their reserve, since an opened can skins over before the stands are shifted. A two-pack paint is mixed afresh. Nothing to keep, nothing said.
+//
+// Basis: common practice.
 func KeepBack(bought Purchase, patches quantity.Volume) finding.List {
 	if !patches.Given() || patches.Sign() <= 0 {
 		return nil

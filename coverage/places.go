@@ -121,6 +121,8 @@ func Pads(b *tables.Book, h Hull) (Patches, error) {
 }
 
 // Some returns so many of the places, with their area; none where the count is nought or the places have no area.
+//
+// Basis: derived.
 func (p Patches) Some(count int) Patches {
 	if count <= 0 || p.Count == 0 {
 		return Patches{}

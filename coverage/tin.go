@@ -174,6 +174,8 @@ func (x Tin) Cans(colour string) []Can {
 }
 
 // OnSale returns the kits as cans of mixed paint, with what each leaves over; nothing where no kits are given.
+//
+// Basis: derived, as KitCan.
 func (x Tin) OnSale() ([]Can, finding.List, error) {
 	var out []Can
 	var notes finding.List

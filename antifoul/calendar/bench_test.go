@@ -19,7 +19,7 @@ func yearJob(tb testing.TB) job {
 		day := float64(at.YearDay())
 		return weather.Hour{
 			AirC:        9 - 9*math.Cos(2*math.Pi*(day-20)/365) - 5*math.Cos(2*math.Pi*(float64(at.Hour())-3)/24),
-			SurfaceC:    weather.Unknown,
+			SurfaceC:    weather.Unknown(),
 			HumidityPct: 65 + 20*math.Sin(float64(i)/31),
 			RainMM:      math.Max(0, math.Sin(float64(i)/17)-0.85),
 			WindMS:      4 + 4*math.Sin(float64(i)/13),

@@ -30,6 +30,8 @@ type point struct {
 
 // ClockOf returns the clock of the coating, by the row of dryings.toml that fits it. A book without such a row, and a coating that does not
 // say at which temperature its times hold, are a finding.Faults.
+//
+// Basis: that of the row of dryings.toml, which the clock carries.
 func ClockOf(b *tables.Book, c tables.Coating) (Clock, error) {
 	d, ok := b.DryingOf(c)
 	if !ok {

@@ -47,7 +47,7 @@ type climate struct {
 
 // newClimate prepares the forecast. Its faults are those of weather.At.
 func newClimate(b *tables.Book, g *grid, c Conditions, roof bool) (*climate, error) {
-	out := &climate{grid: g, usual: weather.Unknown, careful: c.Careful, views: map[string]*view{}}
+	out := &climate{grid: g, usual: weather.Unknown(), careful: c.Careful, views: map[string]*view{}}
 	if c.Usual.Given() {
 		out.usual = c.Usual.Float(quantity.Celsius)
 	}
@@ -87,7 +87,7 @@ func (c *climate) means(hours []weather.Hour) {
 		case n > 0:
 			c.mean[i] = all / n
 		default:
-			c.mean[i] = weather.Unknown
+			c.mean[i] = weather.Unknown()
 		}
 	}
 }

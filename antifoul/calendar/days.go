@@ -149,6 +149,8 @@ func (d Days) works(date quantity.Date, minute int) bool {
 func (d Days) Worked(day quantity.Date) bool { return d.day(day) }
 
 // LongestDay is how many whole hours of a day are left for work between setting up and clearing away.
+//
+// Basis: derived.
 func (d Days) LongestDay() float64 {
 	start, stop := d.handsOn()
 	first := (start + 59) / 60

@@ -197,13 +197,13 @@ func smallJob(tb testing.TB, r *rand.Rand) job {
 	if r.IntN(4) > 0 {
 		wet := r.IntN(3)
 		j.c.Forecast = run(on(tb, time.UTC, "2027-04-12 00:00"), 24*(1+r.IntN(4)), func(_ int, at time.Time) weather.Hour {
-			w := weather.Hour{AirC: float64(10 + r.IntN(18)), SurfaceC: weather.Unknown, HumidityPct: float64(40 + r.IntN(25)), WindMS: 1}
+			w := weather.Hour{AirC: float64(10 + r.IntN(18)), SurfaceC: weather.Unknown(), HumidityPct: float64(40 + r.IntN(25)), WindMS: 1}
 			w.SurfaceC = w.AirC
 			if at.Hour() > 6 && r.IntN(30) < wet {
 				w.RainMM = 1
 			}
 			if r.IntN(12) == 0 {
-				w.RainMM = weather.Unknown
+				w.RainMM = weather.Unknown()
 			}
 			return w
 		})

@@ -189,6 +189,8 @@ func (c *Calendar) tightest() (int, bool) {
 }
 
 // Slack is how much later the work may begin and all still be done by the launch; zero where there is no last start.
+//
+// Basis: derived.
 func (i Item) Slack() time.Duration {
 	if i.Last.IsZero() {
 		return 0

@@ -19,7 +19,7 @@ func morningSky(tb testing.TB, rain, damp func(at time.Time) bool) weather.Forec
 			w.RainMM = 1
 		}
 		if damp(at) {
-			w.HumidityPct = weather.Unknown
+			w.HumidityPct = weather.Unknown()
 		}
 		return w
 	})

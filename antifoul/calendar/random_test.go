@@ -32,7 +32,7 @@ func randomSky(r *rand.Rand, from time.Time, n int) weather.Forecast {
 		}
 		left--
 		air := mean - wave*math.Cos(2*math.Pi*(float64(at.Hour())-3)/24) + r.Float64()
-		w := weather.Hour{AirC: air, SurfaceC: weather.Unknown, HumidityPct: 40 + 30*r.Float64(), RainMM: 0, WindMS: 9 * r.Float64()}
+		w := weather.Hour{AirC: air, SurfaceC: weather.Unknown(), HumidityPct: 40 + 30*r.Float64(), RainMM: 0, WindMS: 9 * r.Float64()}
 		switch mood {
 		case 1:
 			w.HumidityPct = 70 + 25*r.Float64()
@@ -43,10 +43,10 @@ func randomSky(r *rand.Rand, from time.Time, n int) weather.Forecast {
 			w.SurfaceC = air - r.Float64()
 		}
 		if unknown && r.IntN(12) == 0 {
-			w.RainMM = weather.Unknown
+			w.RainMM = weather.Unknown()
 		}
 		if unknown && r.IntN(12) == 0 {
-			w.HumidityPct = weather.Unknown
+			w.HumidityPct = weather.Unknown()
 		}
 		return w
 	})

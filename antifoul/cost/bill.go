@@ -151,6 +151,8 @@ func (x Boat) measure(per string) (*quantity.Range[decimal.Decimal], bool) {
 }
 
 // Amounts makes a range of numbers of units, two decimals. Ends that are no number, below zero or beyond 1e9 count as nought.
+//
+// Basis: derived; rounded to the nearest.
 func Amounts(low, typical, high float64) quantity.Range[decimal.Decimal] {
 	n := func(f float64) decimal.Decimal {
 		if !(f > 0 && f < 1e9) {

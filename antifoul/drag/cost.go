@@ -54,6 +54,8 @@ func Penalty(b *tables.Book, h Hull, grade string) (Cost, error) {
 }
 
 // Costs returns what every grade of the book costs, the smoothest first. See Penalty.
+//
+// Basis: as of Penalty.
 func Costs(b *tables.Book, h Hull) ([]Cost, error) {
 	a, fs := newAsked(b, h)
 	if err := fs.Err(); err != nil {

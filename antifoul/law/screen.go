@@ -52,9 +52,13 @@ func Papers(b *tables.Book, craft Craft, on quantity.Date) finding.List {
 }
 
 // Screen judges a coating that is to go on the boat; see the function Screen.
+//
+// Basis: as of the function Screen.
 func (d *Desk) Screen(c tables.Coating) finding.List { return d.judge(ofCoating, &c) }
 
 // OldFilm judges a film that was found on the boat; see the function OldFilm.
+//
+// Basis: as of the function OldFilm.
 func (d *Desk) OldFilm(old tables.Coating) finding.List {
 	out := d.judge(ofOldFilm, &old)
 	strip := slices.ContainsFunc(out, func(f finding.Finding) bool { return asks(f, finding.Strip) })
@@ -71,6 +75,8 @@ func asks(f finding.Finding, a finding.Action) bool {
 }
 
 // Cleaning judges cleaning the coating while the boat is afloat; see the function Cleaning.
+//
+// Basis: as of the function Cleaning.
 func (d *Desk) Cleaning(c tables.Coating) finding.List { return d.judge(ofCleaning, &c) }
 
 // CleaningOpen reports whether a law leaves it open whether the coating may be cleaned afloat, and whether it is a law that names kinds of

@@ -105,6 +105,8 @@ func Mean(b *tables.Book, c tables.Coating, film quantity.Range[quantity.Film], 
 
 // Balance returns the two means of a stock that is known by itself, in ug/cm2, as by X-ray on a painted boat: the formulas are those of
 // Mean. The stock rises from zero or more, the life is above 0 to 1200 months.
+//
+// Basis: as of Mean.
 func Balance(b *tables.Book, ugCm2 quantity.Range[float64], lifeMonths float64) (raw, corrected quantity.Range[float64], err error) {
 	share, by, _, fs := factors(b)
 	fs = append(fs, monthFaults("life", lifeMonths)...)

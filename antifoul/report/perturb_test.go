@@ -232,7 +232,7 @@ func days(b *tables.Book) string {
 	for i := range 14 * 24 {
 		day, h := i/24, float64(i%24)
 		air := 2 + 2*float64(day) + 6*math.Sin(math.Pi*(h-8)/12)
-		hour := weather.Hour{At: start.Add(time.Duration(i) * time.Hour), AirC: air, SurfaceC: weather.Unknown, HumidityPct: 78 - 3.5*(air-2-2*float64(day)), WindMS: float64(day % 9)}
+		hour := weather.Hour{At: start.Add(time.Duration(i) * time.Hour), AirC: air, SurfaceC: weather.Unknown(), HumidityPct: 78 - 3.5*(air-2-2*float64(day)), WindMS: float64(day % 9)}
 		if day%2 == 0 && h > 14 {
 			hour.RainMM = 1
 		}

@@ -211,7 +211,7 @@ func TestFaultsOfDays(t *testing.T) {
 			faulty(t, err, x.want...)
 		})
 	}
-	_, err := weather.Hourly(&tables.Book{}, []weather.Day{{LowC: weather.Unknown, HighC: weather.Unknown}}, nil)
+	_, err := weather.Hourly(&tables.Book{}, []weather.Day{{LowC: weather.Unknown(), HighC: weather.Unknown()}}, nil)
 	for _, want := range []string{"days[0].date", "days[0].low", "days[0].high"} {
 		if err == nil || !strings.Contains(err.Error(), want) {
 			t.Errorf("no word of %s in %v", want, err)
@@ -259,7 +259,7 @@ func TestFaultsOfGoValues(t *testing.T) {
 func TestDaysJoin(t *testing.T) {
 	var days []weather.Day
 	for i, v := range [][2]float64{{5, 15}, {-3, 2}, {12, 12}, {0, 25}, {-10, -9}} {
-		days = append(days, weather.Day{Date: date(t, 2027, 3, 26+i), LowC: v[0], HighC: v[1], HumidityPct: weather.Unknown, RainMM: float64(i), WindMS: 3}) // the clock changes on the third
+		days = append(days, weather.Day{Date: date(t, 2027, 3, 26+i), LowC: v[0], HighC: v[1], HumidityPct: weather.Unknown(), RainMM: float64(i), WindMS: 3}) // the clock changes on the third
 	}
 	f, err := weather.Hourly(tables.Default(), days, zone(t, "Europe/Copenhagen"))
 	if err != nil || len(f.Hours) != 5*24-1 {
@@ -285,7 +285,7 @@ func TestDaysJoin(t *testing.T) {
 				return h.AirC
 			}
 		}
-		return weather.Unknown
+		return weather.Unknown()
 	}
 	if by(27, 6) != -3 || by(27, 14) != 2 || by(29, 7) != 0 || by(29, 15) != 25 {
 		t.Errorf("lows and highs at %g, %g; %g, %g", by(27, 6), by(27, 14), by(29, 7), by(29, 15))

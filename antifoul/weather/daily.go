@@ -90,7 +90,7 @@ func hourly(b *tables.Book, days []Day, loc *time.Location, path func(i int) str
 			dew = k.dew((d.LowC+d.HighC)/2, d.HumidityPct)
 		}
 		for end := midnight(d.Date.AddDays(1), loc); at.Before(end); at = at.Add(time.Hour) {
-			h := Hour{At: at, SurfaceC: Unknown, RainMM: d.RainMM, WindMS: d.WindMS}
+			h := Hour{At: at, SurfaceC: Unknown(), RainMM: d.RainMM, WindMS: d.WindMS}
 			h.AirC, bends = along(bends, at)
 			h.HumidityPct = min(100, k.humidity(h.AirC, dew))
 			if !known(d.HumidityPct) {
@@ -140,7 +140,7 @@ func checkDays(faults *finding.Faults, days []Day, path func(i int) string) {
 			last = d.Date
 		}
 		seen[d.Date] = true
-		h := Hour{AirC: Unknown, SurfaceC: Unknown, HumidityPct: d.HumidityPct, RainMM: d.RainMM, WindMS: d.WindMS}
+		h := Hour{AirC: Unknown(), SurfaceC: Unknown(), HumidityPct: d.HumidityPct, RainMM: d.RainMM, WindMS: d.WindMS}
 		h.check(faults, path(i))
 		for _, v := range []struct {
 			field string

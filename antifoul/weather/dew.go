@@ -8,8 +8,8 @@ import (
 	"boatyard.example/bottomwork/tables/finding"
 )
 
-// Unknown stands for what was not measured.
-var Unknown = math.NaN()
+// Unknown stands for what was not measured: not a number, so that no comparison takes it for one. A function, so that nobody can set it.
+func Unknown() float64 { return math.NaN() }
 
 // The bounds inside which the Magnus formula over water is asked.
 const (

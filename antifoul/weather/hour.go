@@ -12,7 +12,7 @@ import (
 type Hour struct {
 	At          time.Time // its start, on a full hour; Judge does not ask for it
 	AirC        float64   // degC
-	SurfaceC    float64   // degC, on the coldest part that is painted; Unknown: a Site estimates it
+	SurfaceC    float64   // degC, on the coldest part that is painted; Unknown(): a Site estimates it
 	HumidityPct float64   // relative, of the air
 	RainMM      float64   // in the hour
 	WindMS      float64   // m/s
@@ -28,10 +28,10 @@ type Hour struct {
 // Source: the spread of ISO 8502-4 (row iso-8502-4-spread) and the humidity of ISO 12944-7 (row iso-12944-7-humidity).
 func Judge(b *tables.Book, c tables.Coating, h Hour) finding.List {
 	l := limitsOf(b, Coat{Coating: c}, false)
-	m := moment{humidity: h.HumidityPct, dew: Unknown, rain: h.RainMM, wind: h.WindMS, coldest: exactly(h.SurfaceC), warmest: exactly(h.SurfaceC), rise: Unknown}
+	m := moment{humidity: h.HumidityPct, dew: Unknown(), rain: h.RainMM, wind: h.WindMS, coldest: exactly(h.SurfaceC), warmest: exactly(h.SurfaceC), rise: Unknown()}
 	switch k, err := magnus(b); {
 	case !inHumidity(h.HumidityPct):
-		m.humidity = Unknown
+		m.humidity = Unknown()
 	case err == nil && inAir(h.AirC):
 		m.dew = k.dew(h.AirC, h.HumidityPct)
 	}

@@ -25,7 +25,7 @@ type limits struct {
 
 func limitsOf(b *tables.Book, c Coat, covered bool) limits {
 	l := limits{
-		coat: c, covered: covered, humid: Unknown, spread: Unknown,
+		coat: c, covered: covered, humid: Unknown(), spread: Unknown(),
 		cold: c.Coating.ApplyMin.Float(quantity.Celsius), hot: c.Coating.ApplyMax.Float(quantity.Celsius), // NaN where not given
 		wind: c.By.WindMax.Float(quantity.MetrePerSecond),
 	}

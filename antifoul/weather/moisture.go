@@ -7,7 +7,7 @@ import "boatyard.example/bottomwork/tables/finding"
 func fillHumidity(k coefficients, hours []Hour) int {
 	filled := 0
 	for from := 0; from < len(hours); {
-		day, to, low := onDate(hours[from].At), from, Unknown
+		day, to, low := onDate(hours[from].At), from, Unknown()
 		for ; to < len(hours) && onDate(hours[to].At) == day; to++ {
 			if air := hours[to].AirC; !(air >= low) && known(air) { // also the first
 				low = air

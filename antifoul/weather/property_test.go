@@ -19,7 +19,7 @@ func mixed(seed uint64, n int, measured float64) []weather.Hour {
 	r := rand.New(rand.NewPCG(seed, 7))
 	some := func(v float64) float64 {
 		if r.Float64() < 0.05 {
-			return weather.Unknown
+			return weather.Unknown()
 		}
 		return v
 	}
@@ -28,7 +28,7 @@ func mixed(seed uint64, n int, measured float64) []weather.Hour {
 	for i := range n {
 		c = max(-10, min(45, c+r.NormFloat64()*2))
 		h := weather.Hour{
-			At: start.Add(time.Duration(i) * time.Hour), AirC: some(c), SurfaceC: weather.Unknown, HumidityPct: some(20 + 80*r.Float64()),
+			At: start.Add(time.Duration(i) * time.Hour), AirC: some(c), SurfaceC: weather.Unknown(), HumidityPct: some(20 + 80*r.Float64()),
 			RainMM: some(max(0, r.NormFloat64()-1)), WindMS: some(10 * r.Float64()),
 		}
 		if r.Float64() < measured {

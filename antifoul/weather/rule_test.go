@@ -38,7 +38,7 @@ func TestEveryRuleIsSaid(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	f, err := weather.Hourly(b, []weather.Day{{Date: date(t, 2027, 4, 10), LowC: 5, HighC: 10, HumidityPct: weather.Unknown}}, time.UTC)
+	f, err := weather.Hourly(b, []weather.Day{{Date: date(t, 2027, 4, 10), LowC: 5, HighC: 10, HumidityPct: weather.Unknown()}}, time.UTC)
 	if err != nil {
 		t.Fatal(err)
 	}

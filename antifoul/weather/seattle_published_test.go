@@ -112,7 +112,7 @@ func TestCurveAgainstNormals(t *testing.T) {
 	normals := [24]float64{15.8, 15.4, 14.9, 14.4, 14.0, 13.7, 14.5, 15.4, 16.4, 17.5, 18.6, 19.8, 20.9, 21.9, 22.7, 23.3, 23.4, 23.2, 22.6, 21.4, 19.6, 18.4, 17.6, 16.8}
 	var days []weather.Day
 	for _, d := range []int{14, 15, 16} {
-		days = append(days, weather.Day{Date: date(t, 2010, 7, d), LowC: 13.7, HighC: 23.4, HumidityPct: weather.Unknown, RainMM: 0, WindMS: 3})
+		days = append(days, weather.Day{Date: date(t, 2010, 7, d), LowC: 13.7, HighC: 23.4, HumidityPct: weather.Unknown(), RainMM: 0, WindMS: 3})
 	}
 	standard := time.FixedZone("standard time", -8*3600)
 	f, err := weather.Hourly(tables.Default(), days, standard)

@@ -22,6 +22,8 @@ type Site struct {
 // At prepares the hours at the place of work, one after another without a gap. Covered means a roof or a tent: rain and wind do not reach the work.
 //
 // The error is a finding.Faults: every fault of Forecast.Check, and each row that the book does not hold.
+//
+// Basis: as of Judge; surfaces that were not measured are estimated by the lag of the materials, an assumption.
 func At(b *tables.Book, hours []Hour, covered bool) (*Site, error) {
 	faults := Forecast{Hours: hours}.Check()
 	k, err := magnus(b)
@@ -75,7 +77,7 @@ func (s *Site) For(c Coat) *Sky {
 		k.limits.estimate = append(k.limits.estimate, lagBasis(m))
 		e := skin(m, s.hours, s.errorK)
 		for i := range k.at {
-			p := place{coldest: span{e.low[i], e.high[i]}, warmest: span{e.low[i], e.high[i]}, typical: e.typical[i], rise: Unknown}
+			p := place{coldest: span{e.low[i], e.high[i]}, warmest: span{e.low[i], e.high[i]}, typical: e.typical[i], rise: Unknown()}
 			if c.Falling {
 				p.rise = e.rise(s.hours, i)
 			}
@@ -87,7 +89,7 @@ func (s *Site) For(c Coat) *Sky {
 	}
 	if len(c.On) == 0 {
 		for i, h := range s.hours {
-			k.at[i] = place{coldest: exactly(h.SurfaceC), warmest: exactly(h.SurfaceC), typical: h.SurfaceC, rise: Unknown}
+			k.at[i] = place{coldest: exactly(h.SurfaceC), warmest: exactly(h.SurfaceC), typical: h.SurfaceC, rise: Unknown()}
 			if i+1 < len(s.hours) {
 				k.at[i].rise = s.hours[i+1].SurfaceC - h.SurfaceC
 			}
@@ -141,6 +143,8 @@ func (k *Sky) Len() int { return len(k.verdicts) }
 func (k *Sky) has(i int) bool { return i >= 0 && i < len(k.verdicts) }
 
 // Verdict says whether the coat may go on in hour i: Fine, Ask (measure first) or Forbidden.
+//
+// Basis: as of Judge.
 func (k *Sky) Verdict(i int) finding.Verdict {
 	if !k.has(i) {
 		return finding.Ask
@@ -149,6 +153,8 @@ func (k *Sky) Verdict(i int) finding.Verdict {
 }
 
 // Why gives every reason of the verdict on hour i, as Judge does.
+//
+// Basis: as of Judge.
 func (k *Sky) Why(i int) finding.List {
 	m := nothing()
 	if k.has(i) {
@@ -159,9 +165,11 @@ func (k *Sky) Why(i int) finding.List {
 
 // Surface returns the temperature of the surface in hour i, in degC: lowest of the coldest part, typical of the coldest part, highest of the warmest part.
 // All three are NaN where it is unknown, and alike where it was measured.
+//
+// Basis: assumption, where it was not measured: see At.
 func (k *Sky) Surface(i int) quantity.Range[float64] {
 	if !k.has(i) {
-		return quantity.Exactly(Unknown)
+		return quantity.Exactly(Unknown())
 	}
 	p := k.at[i]
 	return quantity.Range[float64]{Low: p.coldest.low, Typical: p.typical, High: p.warmest.high}
@@ -173,5 +181,5 @@ func (k *Sky) moment(i int) moment {
 }
 
 func nothing() moment {
-	return moment{humidity: Unknown, dew: Unknown, rain: Unknown, wind: Unknown, coldest: exactly(Unknown), warmest: exactly(Unknown), rise: Unknown}
+	return moment{humidity: Unknown(), dew: Unknown(), rain: Unknown(), wind: Unknown(), coldest: exactly(Unknown()), warmest: exactly(Unknown()), rise: Unknown()}
 }

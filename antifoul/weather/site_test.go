@@ -20,7 +20,7 @@ var start = time.Date(2027, time.April, 10, 0, 0, 0, 0, time.UTC)
 func air(celsius ...float64) []weather.Hour {
 	var out []weather.Hour
 	for i, c := range celsius {
-		out = append(out, weather.Hour{At: start.Add(time.Duration(i) * time.Hour), AirC: c, SurfaceC: weather.Unknown, HumidityPct: 30, WindMS: 2})
+		out = append(out, weather.Hour{At: start.Add(time.Duration(i) * time.Hour), AirC: c, SurfaceC: weather.Unknown(), HumidityPct: 30, WindMS: 2})
 	}
 	return out
 }
@@ -87,7 +87,7 @@ func TestSurfaceFollowsTheAir(t *testing.T) {
 	}
 	// No air, no surface; and after that the history begins again, at the mean of what follows.
 	hours = air(append(steady(10, 24), 20, 20)...)
-	hours[5].AirC = weather.Unknown
+	hours[5].AirC = weather.Unknown()
 	k = at(t, b, hours, false).For(weather.Coat{Coating: coating(t, b, "ablative-cuprous-multi"), On: []tables.Material{material(t, b, "grp")}})
 	if got := k.Surface(5); !math.IsNaN(got.Low) || !math.IsNaN(got.Typical) || k.Verdict(5) != finding.Ask || !k.Why(5).Has(weather.RuleMeasure) {
 		t.Errorf("without air: %v, %v", got, k.Why(5))
@@ -170,14 +170,14 @@ func TestWindEndsSpraying(t *testing.T) {
 		{"air-spray", 5, false, finding.Fine, weather.RuleMayPaint},
 		{"air-spray", 5.1, false, finding.Forbidden, weather.RuleWind},
 		{"air-spray", 5.1, true, finding.Fine, weather.RuleMayPaint},
-		{"air-spray", weather.Unknown, false, finding.Ask, weather.RuleMeasure},
-		{"air-spray", weather.Unknown, true, finding.Fine, weather.RuleMayPaint},
+		{"air-spray", weather.Unknown(), false, finding.Ask, weather.RuleMeasure},
+		{"air-spray", weather.Unknown(), true, finding.Fine, weather.RuleMayPaint},
 		{"airless-open", 6, false, finding.Fine, weather.RuleMayPaint},
 		{"airless-open", 6.1, false, finding.Forbidden, weather.RuleWind},
 		{"airless-sheltered", 7, false, finding.Fine, weather.RuleMayPaint},
 		{"airless-sheltered", 7.1, false, finding.Forbidden, weather.RuleWind},
 		{"roller", 25, false, finding.Fine, weather.RuleMayPaint},
-		{"brush", weather.Unknown, false, finding.Fine, weather.RuleMayPaint},
+		{"brush", weather.Unknown(), false, finding.Fine, weather.RuleMayPaint},
 	} {
 		hours := air(20, 20)
 		hours[0].WindMS = x.wind
@@ -233,7 +233,7 @@ func TestBareTimberOnlyWhileItCools(t *testing.T) {
 	}
 	// Nobody knows whether a surface warms that nobody knows.
 	coat.On = []tables.Material{material(t, b, "wood-carvel")}
-	blind := air(10, weather.Unknown)
+	blind := air(10, weather.Unknown())
 	blind[1].SurfaceC = 10
 	if k := at(t, b, blind, false).For(coat); k.Verdict(1) != finding.Ask || !k.Why(1).Has(weather.RuleMeasure) {
 		t.Errorf("without air in the last hour: %v", k.Why(1))
@@ -252,13 +252,13 @@ func TestWets(t *testing.T) {
 		"dry":                        {15, 5, 0, false, finding.Fine, weather.RuleStaysDry},
 		"rain":                       {15, 5, 0.1, false, finding.Forbidden, weather.RuleRain},
 		"rain on the roof":           {15, 5, 0.1, true, finding.Fine, weather.RuleStaysDry},
-		"rain or not":                {15, 5, weather.Unknown, false, finding.Ask, weather.RuleWetUnknown},
-		"rain or not, on the roof":   {15, 5, weather.Unknown, true, finding.Fine, weather.RuleStaysDry},
+		"rain or not":                {15, 5, weather.Unknown(), false, finding.Ask, weather.RuleWetUnknown},
+		"rain or not, on the roof":   {15, 5, weather.Unknown(), true, finding.Fine, weather.RuleStaysDry},
 		"just over the dew point":    {15, 0.01, 0, false, finding.Fine, weather.RuleStaysDry},
 		"just under":                 {15, -0.01, 0, false, finding.Forbidden, weather.RuleCondenses},
 		"dew under a roof":           {15, -0.01, 0, true, finding.Forbidden, weather.RuleCondenses},
-		"an estimate over it":        {weather.Unknown, 2.01, 0, false, finding.Fine, weather.RuleStaysDry},
-		"an estimate that straddles": {weather.Unknown, 1.99, 0, false, finding.Ask, weather.RuleNearCondenses},
+		"an estimate over it":        {weather.Unknown(), 2.01, 0, false, finding.Fine, weather.RuleStaysDry},
+		"an estimate that straddles": {weather.Unknown(), 1.99, 0, false, finding.Ask, weather.RuleNearCondenses},
 	} {
 		surface := x.surface
 		if math.IsNaN(surface) {
@@ -282,7 +282,7 @@ func TestWets(t *testing.T) {
 		spoken(t, b, k.WhyWets(0))
 	}
 	dark := air(20)
-	dark[0].HumidityPct, dark[0].RainMM = weather.Unknown, weather.Unknown
+	dark[0].HumidityPct, dark[0].RainMM = weather.Unknown(), weather.Unknown()
 	k := at(t, b, dark, false).For(weather.Coat{Coating: coating(t, b, "ablative-cuprous-multi"), On: []tables.Material{material(t, b, "grp")}})
 	if why := k.WhyWets(0); k.Wets(0) != finding.Ask || len(why) != 2 {
 		t.Errorf("nothing known: %v", why)

@@ -45,7 +45,7 @@ func skin(m tables.Material, hours []Hour, errorK float64) estimate {
 			continue
 		case !known(air) || !(m.Lag.Low > 0):
 			history = false
-			e.low[i], e.typical[i], e.high[i] = Unknown, Unknown, Unknown
+			e.low[i], e.typical[i], e.high[i] = Unknown(), Unknown(), Unknown()
 			continue
 		case history:
 			before := hours[i-1].AirC

@@ -97,7 +97,7 @@ func TestHours(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	no := weather.Unknown
+	no := weather.Unknown()
 	dew, err := weather.DewPoint(b, 20, 50)
 	if err != nil {
 		t.Fatal(err)

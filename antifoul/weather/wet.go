@@ -70,6 +70,8 @@ func (k *Sky) wet(i int, of wetMark) finding.Verdict {
 func (k *Sky) Wets(i int) finding.Verdict { return k.wet(i, ^wetMark(0)) }
 
 // WhyWets gives every reason of Wets.
+//
+// Basis: derived, as Wets.
 func (k *Sky) WhyWets(i int) finding.List {
 	m := nothing()
 	if k.has(i) {

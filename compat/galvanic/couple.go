@@ -39,6 +39,8 @@ func Couple(b *tables.Book, series string, x, y Metal) (Pair, error) {
 // Of returns the pairs of two materials of the book, over everything that the list Flowing gives for each (a bronze of any kind); a
 // material that knows a passive and an active state gives a pair for each. There is at least one: where the list does not hold one
 // of the materials, or both are the same, it has no voltage and its finding says so.
+//
+// Basis: as of Couple.
 func Of(b *tables.Book, x, y *tables.Material) []Pair {
 	ex, ey := made(b, x), made(b, y)
 	f := finding.Finding{Rule: RuleNoList, Verdict: finding.Ask, About: x.Name, Against: y.Name}

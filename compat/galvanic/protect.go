@@ -37,6 +37,8 @@ func (r Reading) Check(b *tables.Book) finding.Faults {
 //	E(other) = E(read) + SHE(read) − SHE(other)
 //
 // The error is a finding.Faults for an electrode that the book does not hold.
+//
+// Basis: derived; the electrodes' potentials are rows of the book with their sources.
 func (r Reading) Against(b *tables.Book, electrode string) (Reading, error) {
 	if err := r.Check(b).Err(); err != nil {
 		return Reading{}, err

@@ -33,6 +33,8 @@ type Verdict struct {
 }
 
 // Share returns the share of the singles that lie below the nominal film, to 0.1 %, rounded up.
+//
+// Basis: derived.
 func (v Verdict) Share() quantity.Share {
 	if v.Singles == 0 {
 		return quantity.Share{}

@@ -98,7 +98,9 @@ type Inspected struct {
 // Inspect judges each zone for itself and all of them together, as Accept does. Readings by a gauge that does not read on the
 // material, or of which only its maker can say so, pass nothing; their numbers are told all the same.
 //
-// The error is a finding.Faults. Basis: as of Accept and Reads.
+// The error is a finding.Faults.
+//
+// Basis: as of Accept and Reads.
 func Inspect(b *tables.Book, x Inspection) (Inspected, error) {
 	if err := x.Check(b).Err(); err != nil {
 		return Inspected{}, err

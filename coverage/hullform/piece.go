@@ -112,6 +112,8 @@ type ZoneRange struct {
 
 // Zones returns the area of the pieces by zone, in the order of the book's zones: those of the hull's area but for the flat, and those
 // apart from it. Openings and what lies in the flat are in the total only. Areas are as in Reckon.
+//
+// Basis: derived; the factors are rows of pieces.toml.
 func Zones(b *tables.Book, s Shape) (hull, apart []ZoneRange, err error) {
 	for z := range b.Zones() {
 		var m2 quantity.Range[float64]

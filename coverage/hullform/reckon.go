@@ -43,6 +43,8 @@ const (
 //
 // The shape passes Check, and Kind names a hull form or is empty; else the error is a finding.Faults. So is a hull whose openings are
 // larger than itself.
+//
+// Basis: that of each method's row of areamethods.toml, which the estimate carries.
 func Reckon(b *tables.Book, s Shape) ([]Estimate, error) {
 	if err := s.Check(b).Err(); err != nil {
 		return nil, err
@@ -257,6 +259,8 @@ func sum(a, b quantity.Range[float64]) quantity.Range[float64] {
 
 // Proportions says whether length, beam and draught are such as the hull form has; it is empty where they are, or are not known.
 // The verdict is Ask: a beam over both hulls, or a draught with the leg down, gives a wrong area by any formula.
+//
+// Basis: that of the row of hullforms.toml, in the finding.
 func Proportions(b *tables.Book, s Shape) finding.List {
 	form, err := b.HullForm(s.Kind)
 	if err != nil || !s.dimensioned() {

@@ -218,7 +218,7 @@ func (r *Row) Floats(key string, low, high float64) (out quantity.Range[float64]
 	return quantity.Range[float64]{Low: v[0], Typical: v[1], High: v[2]}, true
 }
 
-// Pair reads two plain numbers, [low, high], the second larger.
+// Pair reads two plain numbers without a unit, [low, high], each a number from the bound low to the bound high, the second larger.
 func (r *Row) Pair(key string, low, high float64) (a, b float64, ok bool) {
 	v := r.Raw(key)
 	if v == nil {

@@ -2,7 +2,8 @@
 //
 // The drawing is a house of floors: imports only point down, the floors below
 // the examples are pure, and nothing but the agreed names stands at the top
-// level. The three checks here are pure functions, and the tests of this
+// level; importing it changes nothing, and what it exports says what it is. The
+// checks here are pure functions, and the tests of this
 // package hold the real module against them:
 //
 //	house.Floors(map[string][]string{"tables": {"compat"}})
@@ -19,6 +20,8 @@
 //	who may import whom                    floors.go
 //	no clock, files, output, randomness    purity.go
 //	what lies at the top level             toplevel.go
+//	no state that changes, no init         state.go
+//	comments, units and bases              told.go
 //
 // Not covered: test files, which may read golden files and import upward; and
 // methods such as [time.Time.Local], which need types and are left to the linter.
