@@ -116,14 +116,13 @@ func (p PartRanking) next(best, next Place, mine, theirs Criterion) finding.Find
 
 // film is what a criterion shows of a type; where that is the type itself, whether it is what she carries.
 func film(p Place, c Criterion) any {
-	switch c.Type {
-	case p.Coating.Name:
-		if c.Boat == c.Type {
-			return "the same film"
-		}
-		return "another film"
+	switch {
+	case c.Type != p.Coating.Name:
+		return said(c.Type)
+	case c.Boat == c.Type:
+		return "the same film"
 	}
-	return said(c.Type)
+	return "another film"
 }
 
 // said is what a criterion shows, or that there is nothing to show.

@@ -40,7 +40,7 @@ func TestPublishedValues(t *testing.T) {
 		{"wa-soft-cleaning", "says", "10000 USD", "Washington Department of Ecology page on RCW 90.48.080"},
 		{"se-bothnia-none", "mass_above", "200 kg", "Swedish Transport Agency: boats over 200 kg"},
 		{"se-fresh-none", "mass_above", "200 kg", "Swedish Transport Agency: boats over 200 kg"},
-		{"se-organotin-removed", "says", "100 ug/cm2", "Södertälje municipality's answers on hull paint"},
+		{"se-organotin-removed", "says", "100 µg/cm²", "Södertälje municipality's answers on hull paint"},
 		{"fi-copper-release", "release_max", "15 ug/cm2/d", "Tukes page on antifouling of pleasure craft"},
 		{"dk-light", "mass_below", "200 kg", "Danish order 1257 of 15 December 2011"},
 		{"dk-copper-release", "mass_min", "200 kg", "Danish order 1257 of 15 December 2011"},

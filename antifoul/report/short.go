@@ -55,16 +55,18 @@ func (c *composer) short() {
 	}
 	c.head(2, "Watch for")
 	c.list(c.shortWatch())
+	last := "The law stands in the long report."
 	if len(c.job.Cautions) > 0 {
 		var names []string
 		for _, k := range c.job.Cautions {
 			names = append(names, k.Name)
 		}
-		c.say("The long report has the law, and in full the cautions that apply: %s. Local rules and the tin's data sheet come first.", and(names))
+		last = fmt.Sprintf("In the long report: the law, and in full the cautions that apply (%s). Local rules and the tin's data sheet come first.", and(names))
 	}
 	if n := len(c.job.Ranking.Assumed); n > 0 {
-		c.say("%s not reported and assumed; the long report lists them.", plural(n, "thing was", "things were"))
+		last += fmt.Sprintf(" %s not reported and assumed, told there too.", plural(n, "thing was", "things were"))
 	}
+	c.say("%s", last)
 }
 
 func (c *composer) shortAnswer(p antifoul.PartRanking) string {

@@ -102,7 +102,7 @@ func TestFoundHalfAlone(t *testing.T) {
 			t.Errorf("the long report does not say %q", both)
 		}
 	}
-	if short := write(t, j, report.Options{Short: true}); !strings.Contains(words(short), words("Before launch, by what was seen")) {
+	if short := write(t, j, report.Options{Short: true}); !strings.Contains(words(short), words("Before launch, by what was noted of her")) {
 		t.Error("the short report does not say what wants doing before launch")
 	}
 	plain := write(t, job(t, "steel-measured.toml", nil), report.Options{})
