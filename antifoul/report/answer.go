@@ -102,13 +102,10 @@ func (c *composer) coatsWords(s antifoul.Scheme) string {
 	if coats(s, compat.Extra) > 0 {
 		out += ", one more on waterline and edges"
 	}
-	for _, l := range s.Stack {
-		if l.For != compat.Signal {
-			continue
-		}
+	if i := slices.IndexFunc(s.Stack, func(l compat.Layer) bool { return l.For == compat.Signal }); i >= 0 {
 		out += ", over one signal coat"
-		if l.Coating.Key != s.Coating.Key {
-			out += " of " + l.Coating.Name
+		if below := s.Stack[i].Coating; below.Key != s.Coating.Key {
+			out += " of " + below.Name
 		}
 	}
 	return out + "."
