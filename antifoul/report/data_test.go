@@ -38,6 +38,7 @@ func named(t *testing.T, name string) *antifoul.Job {
 // Words from outside break neither the JSON nor the sheets. The JSON gives them back as they are, but for what is no UTF-8, and nothing in it turns the
 // direction of a line or does not print.
 func TestHostileNamesInData(t *testing.T) {
+	notUnderRace(t)
 	for _, name := range hostile {
 		j := named(t, name)
 		text := write(t, j, report.Options{Format: report.JSON})

@@ -10,6 +10,7 @@ import (
 	"regexp"
 	"slices"
 	"strings"
+	"sync"
 	"testing"
 
 	"boatyard.example/bottomwork/antifoul"
@@ -287,13 +288,21 @@ func below(page, heading string) string {
 		return ""
 	}
 	rest := page[at[1]:]
-	for _, next := range headings {
-		if end := regexp.MustCompile(`(?m)^(## |### )?` + next).FindStringIndex(rest); end != nil {
+	for _, next := range sectionEnds() {
+		if end := next.FindStringIndex(rest); end != nil {
 			rest = rest[:end[0]]
 		}
 	}
 	return rest
 }
+
+// sectionEnds are the headings that end a section, ready to be looked for.
+var sectionEnds = sync.OnceValue(func() (out []*regexp.Regexp) {
+	for _, h := range headings {
+		out = append(out, regexp.MustCompile(`(?m)^(## |### )?`+h))
+	}
+	return out
+})
 
 // headings are those that end a section.
 var headings = []string{"The boat as reported$", "What would let a type in", "Layers: ", "Areas$", "What to buy$", "Order of work and hold points$", "What this rests on$", "Law$", "Metals in the water$", "Biocide in the film, and what leaves it$", "After launch$", "Why: "}
@@ -301,6 +310,7 @@ var headings = []string{"The boat as reported$", "What would let a type in", "La
 // Chosen types, layers, films, litres, cans, next haul-out, every forbidden type with its reasons, cautions and what was assumed are the same in every
 // format, for every boat.
 func TestSameFactsInEachFormat(t *testing.T) {
+	notUnderRace(t)
 	jobs := allJobs(t)
 	maps.Copy(jobs, rareJobs(t))
 	for name, j := range jobs {
@@ -311,8 +321,13 @@ func TestSameFactsInEachFormat(t *testing.T) {
 			}
 			for _, f := range pageFormats {
 				page := plainText(read(t, j, f))
+				sections := map[string]string{}
 				for _, x := range list {
-					in := words(below(page, x.under))
+					in, ok := sections[x.under]
+					if !ok {
+						in = words(below(page, x.under))
+						sections[x.under] = in
+					}
 					if len(x.page) > 0 && !slices.ContainsFunc(x.page, func(s string) bool { return holds(in, s) }) {
 						t.Errorf("%s does not say %s: %q", f, x.what, x.page)
 					}

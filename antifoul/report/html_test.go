@@ -129,6 +129,7 @@ func pages(t *testing.T, f func(t *testing.T, page *element)) {
 
 // Whoever reads the page with a screen reader, a word processor or a keyboard finds what they need.
 func TestPageIsAccessible(t *testing.T) {
+	notUnderRace(t)
 	pages(t, func(t *testing.T, page *element) { //nolint:thelper // it is the test
 		html := page.all("html")
 		if len(html) != 1 || html[0].at["lang"] != "en" {
@@ -345,6 +346,7 @@ func harmlessPage(t *testing.T, what, text, want string) {
 
 // Words from outside are words, wherever they stand: the page has the same elements as with a plain name.
 func TestHostileNamesInPage(t *testing.T) {
+	notUnderRace(t)
 	named := func(name string) func(b *antifoul.Boat) {
 		return func(b *antifoul.Boat) {
 			b.Name = name
@@ -364,6 +366,7 @@ func TestHostileNamesInPage(t *testing.T) {
 
 // Likewise the page of a condition note.
 func TestHostileNamesInNotePage(t *testing.T) {
+	notUnderRace(t)
 	named := func(name string) string {
 		return found(t, look(t, func(b *antifoul.Boat) {
 			b.Name, b.Parts[0].Name = name, name
@@ -429,6 +432,7 @@ func TestHostileNamesInLogPage(t *testing.T) {
 
 // The same names in text and Markdown: see TestHostileNames for the rest.
 func TestHostileNamesOfWork(t *testing.T) {
+	notUnderRace(t)
 	for _, name := range hostile {
 		j := demo(t, func(b *antifoul.Boat) {
 			b.Name, b.Parts[0].Name = name, name

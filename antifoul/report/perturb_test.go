@@ -709,9 +709,7 @@ type cellAt struct {
 // Whatever a rule reads decides something: with another value in the field, in all of its rows or in one of them, some answer of
 // the module changes. A field that nothing depends on is listed in unread with its reason, or it is a promise that nobody keeps.
 func TestEveryFieldDecides(t *testing.T) {
-	if underRace {
-		t.Skip("eight times as slow with the race detector; .ci/run walks the fields without it")
-	}
+	notUnderRace(t)
 	all := stages(t)
 	original := readLibrary(t)
 	files := original.encoded(t)
@@ -829,4 +827,13 @@ func TestEveryFieldDecides(t *testing.T) {
 		}
 	}
 	t.Logf("%d fields walked", len(columns))
+}
+
+// notUnderRace leaves a test out with the race detector, under which it takes minutes and of which it asks nothing: it has one goroutine, or what runs
+// beside it is asked by others. .ci/run runs it without.
+func notUnderRace(t *testing.T) {
+	t.Helper()
+	if underRace {
+		t.Skip("it is run without the race detector")
+	}
 }
