@@ -8,6 +8,7 @@ import (
 
 	"boatyard.example/bottomwork/antifoul/weather"
 	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/quantity"
 )
 
 // The coldest hour of a day comes before the warmest, and both lie in the day.
@@ -43,5 +44,56 @@ func TestEndsOfADewPoint(t *testing.T) {
 		if _, err := read("time,air [degC],dew_point [degC]\n2027-01-10 09:00,-40,"+dew+"\n", time.UTC); (err == nil) != taken {
 			t.Errorf("%s degC: %v", dew, err)
 		}
+	}
+}
+
+// Each thing that cannot be is found where it is the only one, and the ends of what can be are no fault.
+func TestOneOddValue(t *testing.T) {
+	for name, change := range map[string]func(h *weather.Hour, v float64){
+		"air":      func(h *weather.Hour, v float64) { h.AirC = v },
+		"surface":  func(h *weather.Hour, v float64) { h.SurfaceC = v },
+		"humidity": func(h *weather.Hour, v float64) { h.HumidityPct = v },
+		"rain":     func(h *weather.Hour, v float64) { h.RainMM = v },
+		"wind":     func(h *weather.Hour, v float64) { h.WindMS = v },
+	} {
+		ends := map[string][4]float64{ // under, lowest, highest, over
+			"air": {-45.1, -45, 60, 60.1}, "surface": {-60.1, -60, 100, 100.1}, "humidity": {0, 0.1, 100, 100.1}, "rain": {-0.1, 0, 2000, 2000.1}, "wind": {-0.1, 0, 120, 120.1},
+		}[name]
+		for i, v := range ends {
+			hours := air(10, 10, 10)
+			change(&hours[1], v)
+			fs := weather.Forecast{Hours: hours}.Check()
+			if odd := i == 0 || i == 3; odd != (len(fs) == 1 && fs[0].Key == "hours[1]."+name) || !odd && len(fs) > 0 {
+				t.Errorf("%s of %g: %v", name, v, fs)
+			}
+		}
+	}
+}
+
+// Shares and surfaces are told as amounts, which a reader of either system gets in his own units.
+func TestFactsAreAmounts(t *testing.T) {
+	b := tables.Default()
+	hours := air(steady(2, 48)...) // too cold for any epoxy
+	for i := range hours {
+		hours[i].SurfaceC, hours[i].HumidityPct = weather.Unknown, 97
+	}
+	sky := at(t, b, hours, false).For(weather.Coat{Coating: coating(t, b, "epoxy-barrier"), On: []tables.Material{material(t, b, "steel")}})
+	surfaces := 0
+	for _, f := range sky.Why(30) {
+		for _, x := range f.Facts {
+			if x.Name != "surface" {
+				continue
+			}
+			surfaces++
+			v, ok := x.Value.(interface {
+				Show(s quantity.System) string
+			})
+			if !ok || !strings.Contains(v.Show(quantity.US), "°F") || !strings.Contains(v.Show(quantity.Metric), " to ") {
+				t.Errorf("%s tells a surface of %v", f.Rule, x.Value)
+			}
+		}
+	}
+	if surfaces == 0 {
+		t.Error("no surface is told")
 	}
 }

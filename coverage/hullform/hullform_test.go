@@ -93,6 +93,7 @@ func TestUnevenStations(t *testing.T) {
 	off(t, "uneven pairs", area(parabola, 0, 1, 2.5, 3, 4), 84, 1e-9)
 	off(t, "odd number of intervals", area(parabola, 0, 1, 2, 4), 84, 1e-9)
 	off(t, "three intervals", area(parabola, 0, 1.5, 2.5, 4), 84, 1e-9)
+	off(t, "three intervals, none of them one", area(parabola, 0, 0.8, 2.3, 4), 84, 1e-9)
 	line := func(x float64) float64 { return 2 + x } // 16
 	off(t, "straight, wildly uneven", area(line, 0, 0.01, 3.9, 3.95, 4), 16, 1e-9)
 	// A pair of 0.5 and 3.5 takes trapeziums: 0.25 × (1 + 2.75) + 1.75 × (2.75 + 57) = 0.9375 + 104.5625

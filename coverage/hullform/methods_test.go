@@ -1,6 +1,7 @@
 package hullform_test
 
 import (
+	"errors"
 	"fmt"
 	"math"
 	"slices"
@@ -117,5 +118,67 @@ func TestCountOfPieces(t *testing.T) {
 				t.Errorf("%d mm beyond: %v", millimetres, fs)
 			}
 		}
+	}
+}
+
+// A hull a tenth as large has a hundredth of the area, whatever points its sections have; and no station of an even number is lost for what they miss.
+func TestScaleAndEvenStations(t *testing.T) {
+	hull := func(k float64) []hullform.Section {
+		section := func(at float64, points ...[2]float64) hullform.Section {
+			s := hullform.Section{At: metres(at * k)}
+			for _, p := range points {
+				s.Points = append(s.Points, hullform.Point{Half: metres(p[0] * k), Height: metres(p[1] * k)})
+			}
+			return s
+		}
+		return []hullform.Section{
+			section(0, [2]float64{0, 0}, [2]float64{1.5, 0.4}, [2]float64{1.7, 1.2}),
+			section(3, [2]float64{0, -0.2}, [2]float64{0.9, 0}, [2]float64{1.6, 0.3}, [2]float64{1.9, 1.2}),
+			section(7, [2]float64{0, 0.1}, [2]float64{1.2, 1.2}),
+		}
+	}
+	whole, _ := hullform.Surface(hull(1))
+	tenth, _ := hullform.Surface(hull(0.1))
+	off(t, "a tenth", tenth*100, whole, 1e-9)
+	box := func(at float64) hullform.Section {
+		return hullform.Section{At: metres(at), Points: []hullform.Point{{Half: metres(0), Height: metres(0)}, {Half: metres(1.5), Height: metres(0)}, {Half: metres(1.5), Height: metres(0.8)}}}
+	}
+	for _, at := range [][]float64{{0, 10}, {0, 4, 10}, {0, 2, 6, 10}, {0, 1, 3, 7, 10}, {0, 1, 2, 3, 7, 10}} {
+		var hull []hullform.Section
+		for _, x := range at {
+			hull = append(hull, box(x))
+		}
+		area, missed := hullform.Surface(hull)
+		off(t, fmt.Sprint(at), area, 50.8, 1e-9)
+		off(t, fmt.Sprint(at, " missed"), missed, 0, 1e-9)
+	}
+}
+
+// Three to a thousand stations are taken; a station without its place is said to lack it.
+func TestNumberOfStations(t *testing.T) {
+	for n, taken := range map[int]bool{2: false, 3: true, 1000: true, 1001: false} {
+		s := shape("fin-keel-yacht", 10, 3, 1.8)
+		for i := range n {
+			s.Girths = append(s.Girths, hullform.Station{At: metres(float64(i) / 100), Girth: metres(1)})
+		}
+		if fs := s.Check(tables.Default()); (len(fs) == 0) != taken {
+			t.Errorf("%d stations: %d faults", n, len(fs))
+		}
+	}
+	_, err := hullform.ReadGirths(file("at [m],girth [m]\n0,0\n,2\n5,3\n10,0\n"), "hull.csv")
+	if fs, ok := errors.AsType[finding.Faults](err); !ok || len(fs) != 1 || fs[0].Key != "line 3.at" || !errors.Is(fs[0], finding.ErrMissing) {
+		t.Errorf("a station without its place: %v", err)
+	}
+}
+
+// An ellipsoid without a height is as high as it is wide, and one with a height is not: a sphere of 1 m has π m2, by hand.
+func TestHeightOfAnEllipsoid(t *testing.T) {
+	row := tables.PieceRow{Shape: tables.Ellipsoid, Factor: quantity.Exactly(1.0)}
+	sphere := hullform.PieceArea(row, hullform.Piece{Length: metres(1), Width: metres(1)})
+	off(t, "a sphere", sphere.Typical, math.Pi, 1e-9)
+	same := hullform.PieceArea(row, hullform.Piece{Length: metres(2), Width: metres(0.5), Height: metres(0.5)})
+	off(t, "no height", hullform.PieceArea(row, hullform.Piece{Length: metres(2), Width: metres(0.5)}).Typical, same.Typical, 1e-12)
+	if high := hullform.PieceArea(row, hullform.Piece{Length: metres(2), Width: metres(0.5), Height: metres(1)}); high.Typical <= same.Typical {
+		t.Errorf("twice as high: %g m2 after %g", high.Typical, same.Typical)
 	}
 }
