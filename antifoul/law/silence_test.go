@@ -172,16 +172,17 @@ func TestCopperIsAddedUp(t *testing.T) {
 		"cuprous-oxide 10.12 to 10.14, copper-pyrithione 5": finding.Ask,
 		"cuprous-oxide 10.12, copper-pyrithione 5 to 6":     finding.Ask,
 	} {
-		text := ownLaw("NZ", "coating", "forbidden", `copper_max = "10 %"`) + "[[coating]]\nkey = \"hard-cuprous\"\nbasis = \"assumption\"\n"
+		var text strings.Builder
+		text.WriteString(ownLaw("NZ", "coating", "forbidden", `copper_max = "10 %"`) + "[[coating]]\nkey = \"hard-cuprous\"\nbasis = \"assumption\"\n")
 		for a := range strings.SplitSeq(actives, ", ") {
 			key, content, _ := strings.Cut(a, " ")
 			low, high, _ := strings.Cut(content, " to ")
 			if high == "" {
 				high = low
 			}
-			text += fmt.Sprintf("[[coating.active]]\nkey = %q\ncontent = [\"%s %%\", \"%s %%\", \"%s %%\"]\n", key, low, low, high)
+			fmt.Fprintf(&text, "[[coating.active]]\nkey = %q\ncontent = [\"%s %%\", \"%s %%\", \"%s %%\"]\n", key, low, low, high)
 		}
-		b := with(t, text)
+		b := with(t, text.String())
 		f, _ := of(law.Screen(b, coating(t, b, "hard-cuprous"), sloop, kept("NZ", "salt"), day(t, "2026-11-25")), "own")
 		if f.Verdict != want {
 			t.Errorf("%s: %v, want %v", actives, f.Verdict, want)
