@@ -6,6 +6,7 @@ import (
 	"testing/fstest"
 
 	"boatyard.example/bottomwork/compat"
+	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
 )
 
@@ -72,6 +73,45 @@ func TestTinBelow(t *testing.T) {
 		}
 		if told != c.below {
 			t.Errorf("%s: told as below: %t", name, told)
+		}
+	}
+}
+
+// A laminate that is still wet asks for drying before two components go on, and before one not.
+func TestWetLaminateUnderOneComponent(t *testing.T) {
+	b := book(t)
+	for key, want := range map[string]bool{"epoxy-barrier": true, "one-pack-primer": false} {
+		for laminate, wet := range map[string]bool{"wet": true, "": false} {
+			p := compat.Part{Name: "hull", Material: "grp", Zone: "hull", Laminate: laminate}
+			fs := compat.CheckStack(b, p, compat.Stack{fresh(t, b, key, compat.Undercoat, "")}, -1)
+			if got := fs.Has("wet-laminate"); got != (want && wet) {
+				t.Errorf("%s on a laminate %q: %v", key, laminate, rules(fs))
+			}
+		}
+	}
+}
+
+// Over undercoats alone nothing is buried: each is judged by its neighbour.
+func TestUndercoatsBuryNothing(t *testing.T) {
+	b := book(t)
+	var under, over []string
+	for c := range b.Coatings() {
+		switch c.Role {
+		case tables.Primer, tables.Barrier, tables.Sealer, tables.TieCoat:
+			under = append(under, c.Key)
+		case tables.Antifouling, tables.Blacking:
+			over = append(over, c.Key)
+		case tables.OldFilm, tables.Bare:
+		}
+	}
+	for _, low := range under {
+		for _, high := range under {
+			for _, top := range over {
+				s := compat.Stack{sound(t, b, low, 100), fresh(t, b, high, compat.Undercoat, ""), fresh(t, b, top, compat.Working, "")}
+				if fs := compat.CheckStack(b, grp, s, -1); fs.Has("stack-buried") || fs.Has("stack-buried-ask") {
+					t.Fatalf("%s over %s over %s: %v", top, high, low, rules(fs))
+				}
+			}
 		}
 	}
 }

@@ -2,7 +2,10 @@ package coverage_test
 
 import (
 	"errors"
+	"strings"
 	"testing"
+
+	"github.com/shopspring/decimal"
 
 	"boatyard.example/bottomwork/coverage"
 	"boatyard.example/bottomwork/tables"
@@ -61,6 +64,32 @@ func TestTinFaults(t *testing.T) {
 		fs := c.tin.Check(tables.Default())
 		if c.key == "" && len(fs) > 0 || c.key != "" && (len(fs) != 1 || fs[0].Key != c.key || !errors.Is(fs[0], c.kind)) {
 			t.Errorf("%s: %v; want %q", name, fs, c.key)
+		}
+	}
+}
+
+// Each thing that only a paint of two components has asks for one, whichever of them was written.
+func TestTwoPackThings(t *testing.T) {
+	b := tables.Default()
+	for name, x := range map[string]coverage.Tin{
+		"a pot life":       {Coating: "hard-cuprous", PotLife: quantity.Hour.N(2)},
+		"a base's density": {Coating: "hard-cuprous", Densities: [2]quantity.Density{quantity.KilogramPerLitre.N(1), {}}},
+		"the hardener's":   {Coating: "hard-cuprous", Densities: [2]quantity.Density{{}, quantity.KilogramPerLitre.N(1)}},
+		"a ratio":          {Coating: "hard-cuprous", Ratio: coverage.Ratio{Base: decimal.NewFromInt(3), Hardener: decimal.NewFromInt(1)}},
+	} {
+		told := func(x coverage.Tin) bool {
+			for _, f := range x.Check(b) {
+				if f.Key == "coating" && strings.Contains(f.Want, "two-pack") {
+					return true
+				}
+			}
+			return false
+		}
+		if !told(x) {
+			t.Errorf("%s of a paint of one component is taken", name)
+		}
+		if x.Coating = "epoxy-barrier"; told(x) {
+			t.Errorf("%s of a paint of two components is refused", name)
 		}
 	}
 }

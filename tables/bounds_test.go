@@ -65,3 +65,64 @@ func TestNumbersOnTheirEnds(t *testing.T) {
 		}
 	}
 }
+
+// Amounts of a coating that cannot be below zero, or not zero, are refused there and taken beyond.
+func TestAmountsOfACoatingOnTheirEnds(t *testing.T) {
+	b := book(t)
+	cases := []struct{ field, refused, taken string }{
+		{"density", "0 kg/L", "0.1 kg/L"},
+		{"film", "0 um", "1 um"},
+		{"wear_rest", "-0.1 um", "0 um"},
+		{"wear_use", "0 um", "0.1 um"},
+		{"life", "-1 months", "0 months"},
+		{"touch_dry", "-1 min", "0 h"},
+		{"rain_safe", "-1 min", "0 h"},
+		{"overcoat_min", "-1 min", "0 h"},
+		{"launch_min", "-1 min", "0 h"},
+		{"air_new", "-1 d", "0 d"},
+		{"air_scuff", "-1 d", "0 d"},
+		{"air_used", "-1 d", "0 d"},
+		{"speed_min", "-0.1 kn", "0 kn"},
+		{"speed_max", "-0.1 kn", "0 kn"},
+		{"idle_max", "-1 d", "0 d"},
+		{"hours_min", "-1 h", "0 h"},
+		{"clean_every", "-1 d", "0 d"},
+	}
+	for _, taken := range []bool{true, false} {
+		var rows strings.Builder
+		for i, c := range cases {
+			value := c.refused
+			if taken {
+				value = c.taken
+			}
+			fmt.Fprintf(&rows, "[[coating]]\nkey = \"x%d\"\n%s = %q\n", i, c.field, value)
+		}
+		_, err := b.With(ownFile(rows.String()))
+		if err == nil {
+			t.Fatal("rows without anything else are taken")
+		}
+		for i, c := range cases {
+			key := fmt.Sprintf("coating[x%d].%s: ", i, c.field)
+			if strings.Contains(err.Error(), key+"not accepted") {
+				t.Errorf("%s: not read at all", c.field)
+			}
+			if refused := strings.Contains(err.Error(), key+"impossible"); refused == taken {
+				t.Errorf("%s, %s or %s: refused %t", c.field, c.refused, c.taken, refused)
+			}
+		}
+	}
+}
+
+// What is done after launch stands in the book, each row with its words.
+func TestSeasonsStandInTheBook(t *testing.T) {
+	n := 0
+	for s := range book(t).Seasons() {
+		n++
+		if got, err := book(t).Season(s.Key); err != nil || got.Key != s.Key {
+			t.Errorf("%s: %v", s.Key, err)
+		}
+	}
+	if n == 0 {
+		t.Error("no row")
+	}
+}

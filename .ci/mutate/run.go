@@ -27,15 +27,13 @@ func compile(dir, overlay, pkg string, i int) (run, error) {
 	}
 	r.wait = 10 * time.Minute
 	begin := time.Now()
-	if ok, out := r.with(0, "-test.short"); !ok {
-		return r, errors.New(pkg + " fails without a change: " + out)
-	}
+	inShort, _ := r.with(0, "-test.short") // some tests are too few to tell with -short
 	short := time.Since(begin)
 	if ok, out := r.with(0); !ok {
 		return r, errors.New(pkg + " fails without a change: " + out)
 	}
 	all := time.Since(begin) - short
-	r.wait, r.short = all*patience+grace, short < all/2
+	r.wait, r.short = all*patience+grace, inShort && short < all/2
 	return r, nil
 }
 

@@ -19,6 +19,18 @@ func TestOnTheEnds(t *testing.T) {
 			t.Errorf("%s at %s: %v", h.Length, h.Speed, fs)
 		}
 	}
+	for key, h := range map[string]drag.Hull{"length": hull(0, 60), "speed": hull(10, 0)} {
+		if fs := h.Check(); len(fs) != 1 || fs[0].Key != key {
+			t.Errorf("%s at %s: %v", h.Length, h.Speed, fs)
+		}
+	}
+	whole, err := tables.Default().With(fstest.MapFS{"own.toml": {Data: []byte("[[factor]]\nkey = \"drag-share-slow\"\nvalue = [0.9, 1, 1]\nbasis = \"own table\"\nsource = \"her log\"\n")}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if _, err := drag.Costs(whole, ten); err != nil {
+		t.Errorf("all of it is friction: %v", err)
+	}
 	for _, re := range []float64{drag.LeastReynolds, drag.MostReynolds} {
 		if _, err := drag.ITTC57(re); err != nil {
 			t.Error(err)
@@ -32,7 +44,7 @@ func TestOnTheEnds(t *testing.T) {
 		}
 	}
 	// What the lines refuse is named by its own key, not as a fault of the whole.
-	_, err := drag.Costs(tables.Default(), hull(3, 7))
+	_, err = drag.Costs(tables.Default(), hull(3, 7))
 	if fs, ok := errors.AsType[finding.Faults](err); !ok || len(fs) != 1 || fs[0].Key != "reynolds" {
 		t.Errorf("%v", err)
 	}

@@ -2,6 +2,7 @@ package law_test
 
 import (
 	"fmt"
+	"strings"
 	"testing"
 
 	"boatyard.example/bottomwork/antifoul/law"
@@ -152,6 +153,39 @@ func TestContentOfWhatHoldsNoCopper(t *testing.T) {
 		f, _ := of(law.Screen(b, coating(t, b, "copper-loaded-epoxy"), sloop, kept("NZ", "salt"), day(t, "2026-11-25")), "own")
 		if f.Verdict != want {
 			t.Errorf("%s: %v, want %v", active, f.Verdict, want)
+		}
+	}
+}
+
+// The copper of all that holds some is added up, by weight of the metal: cuprous oxide is 0.8882 of it, copper pyrithione 0.2012. By hand against 10 %: 11.25 % of the
+// oxide are 9.992 %, 11.27 % are 10.010 %; with 5 % of the pyrithione, which are 1.006 %, 10.12 % of the oxide are 9.995 % in all, 10.14 % are 10.012 %. Of a range that
+// straddles the limit nobody can say.
+func TestCopperIsAddedUp(t *testing.T) {
+	for actives, want := range map[string]finding.Verdict{
+		"cuprous-oxide 11.25":                               0,
+		"cuprous-oxide 11.27":                               finding.Forbidden,
+		"cuprous-oxide 5 to 11.25":                          0,
+		"cuprous-oxide 11.25 to 11.27":                      finding.Ask,
+		"cuprous-oxide 10.12, copper-pyrithione 5":          0,
+		"cuprous-oxide 10.14, copper-pyrithione 5":          finding.Forbidden,
+		"copper-pyrithione 5, cuprous-oxide 10.14":          finding.Forbidden,
+		"cuprous-oxide 10.12 to 10.14, copper-pyrithione 5": finding.Ask,
+		"cuprous-oxide 10.12, copper-pyrithione 5 to 6":     finding.Ask,
+	} {
+		var text strings.Builder
+		text.WriteString(ownLaw("NZ", "coating", "forbidden", `copper_max = "10 %"`) + "[[coating]]\nkey = \"hard-cuprous\"\nbasis = \"assumption\"\n")
+		for a := range strings.SplitSeq(actives, ", ") {
+			key, content, _ := strings.Cut(a, " ")
+			low, high, _ := strings.Cut(content, " to ")
+			if high == "" {
+				high = low
+			}
+			fmt.Fprintf(&text, "[[coating.active]]\nkey = %q\ncontent = [\"%s %%\", \"%s %%\", \"%s %%\"]\n", key, low, low, high)
+		}
+		b := with(t, text.String())
+		f, _ := of(law.Screen(b, coating(t, b, "hard-cuprous"), sloop, kept("NZ", "salt"), day(t, "2026-11-25")), "own")
+		if f.Verdict != want {
+			t.Errorf("%s: %v, want %v", actives, f.Verdict, want)
 		}
 	}
 }

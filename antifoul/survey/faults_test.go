@@ -20,6 +20,9 @@ func TestWhatAFaultSays(t *testing.T) {
 	meter := func(instrument string) survey.Survey {
 		return survey.Survey{Moisture: []survey.Moisture{{Part: "part", Instrument: instrument, Meter: "m", Scale: "s"}}}
 	}
+	dry := func(reads float64) survey.Survey {
+		return survey.Survey{Moisture: []survey.Moisture{{Part: "part", Instrument: "capacitance-meter", Meter: "m", Scale: "s", Reading: quantity.Exactly(3.0), HasDry: true, Dry: reads}}}
+	}
 	for name, c := range map[string]struct {
 		s     survey.Survey
 		kind  error // nil: it is taken
@@ -36,6 +39,9 @@ func TestWhatAFaultSays(t *testing.T) {
 		"a slip in a grade":                 {mark(survey.Mark{What: "fouling", Grades: []string{"nstm-081-1"}}), finding.ErrUnknown, "nstm-081-10", ""},
 		"a grade of another scale":          {mark(survey.Mark{What: "fouling", Grades: []string{"iso-4628-3-ri-1"}}), finding.ErrUnknown, "grade", "iso-4628-3-ri-2"},
 		"two grades of two scales":          {mark(survey.Mark{What: "fouling", Grades: []string{"nstm-081-10", "nz-level-of-fouling-2"}}), nil, "", ""},
+		"a dry place that reads nought":     {dry(0), nil, "", ""},
+		"a dry place that reads a half":     {dry(0.5), nil, "", ""},
+		"a dry place that reads below it":   {dry(-0.5), finding.ErrImpossible, "0 or more", ""},
 		"no meter":                          {meter(""), finding.ErrMissing, "a moisture meter", "magnetic"},
 		"a gauge of film for a meter":       {meter("magnetic"), finding.ErrUnknown, "a moisture meter", "ultrasonic"},
 	} {
@@ -66,6 +72,13 @@ func TestOneColourSeen(t *testing.T) {
 		a := judged(t, survey.Survey{Seen: []survey.Place{{Part: "part", Colours: []string{seen}}}}, p)
 		if a.Differs.Has(survey.RuleColourDiffers) != want {
 			t.Errorf("%s over red oxide: %v", seen, a.Differs)
+		}
+		for _, f := range a.Differs { // by the names of their rows
+			x, _ := book.Colour("navy")
+			y, _ := book.Colour("red-oxide")
+			if len(f.Facts) != 2 || f.Facts[0].Value != x.Name || f.Facts[1].Value != y.Name {
+				t.Errorf("told as %v", f.Facts)
+			}
 		}
 	}
 }

@@ -198,6 +198,7 @@ func TestFaultsOfDays(t *testing.T) {
 	}{
 		"low over high":  {head + "2027-04-10,10.1,10\n2027-04-11,10,10\n", []string{"line 2.low: impossible"}},
 		"a gap":          {head + "2027-04-10,5,10\n2027-04-13,5,10\n", []string{"line 3.date: missing: read nothing from 2027-04-11 to 2027-04-12"}},
+		"a gap, once":    {head + "2027-04-10,5,10\n2027-04-13,5,10\n2027-04-14,5,10\n2027-04-15,5,10\n", []string{"line 3.date: missing"}},
 		"twice":          {head + "2027-04-10,5,10\n2027-04-11,5,10\n2027-04-10,5,10\n2027-04-12,5,10\n", []string{"line 4.date: given twice"}},
 		"out of order":   {head + "2027-04-10,5,10\n2027-04-09,5,10\n", []string{"line 3.date: impossible"}},
 		"no day":         {head + "2027-02-30,5,10\n2027-03-01,5,10\n9999-12-31,5,10\n", []string{"line 2.date: not accepted", "line 4.date: impossible"}},

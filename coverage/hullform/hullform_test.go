@@ -34,7 +34,7 @@ func TestAllFaultsOfAFile(t *testing.T) {
 		"sections of nothing":   {offsets("at [m],half_breadth [m],height [m]\n0,0,0\n0,0,0\n1,0,0\n1,0,0\n2,0,0\n2,0,0\n"), []string{"sections without an area"}},
 		"two stations":          {girths("at [m],girth [m]\n0,1\n1,2\n"), []string{"2 stations"}},
 		"no girth":              {girths("at [m],girth [m]\n0,0\n1,0\n2,0\n"), []string{"no girth above nought"}},
-		"offsets that cross":    {offsets("at [m],half_breadth [m],height [m]\n0,0,0\n0,0,1\n1,0,0\n1,1,1\n1,1,0.2\n1,0.2,1\n2,0,0\n2,-1,1\n"), []string{"station[2]", "crosses", "station[3].point[2].half_breadth"}},
+		"offsets that cross":    {offsets("at [m],half_breadth [m],height [m]\n0,0,0\n0,0,1\n1,0,0\n1,1,1\n1,1,0.2\n1,0.2,1\n2,0,0\n2,-1,1\n"), []string{"station[2]", "the line from point 1 to 2 crosses that from 3 to 4", "station[3].point[2].half_breadth"}},
 		"off the centreline":    {offsets("at [m],half_breadth [m],height [m]\n0,0.2,0\n0,0.4,1\n1,0,0\n1,1,1\n2,0,0\n2,1,1\n"), []string{"station[1].point[1]", "centreline"}},
 		"a lonely point":        {offsets("at [m],half_breadth [m],height [m]\n0,0,0\n1,0,0\n1,1,1\n0.5,0,0\n0.5,1,1\n"), []string{"station[1]", "1 points", "station[3].at"}},
 		"nothing to read there": {girths("at [m]\n0\n1\n2\n"), []string{"line 2.girth", "line 3.girth", "line 4.girth"}},
@@ -93,6 +93,7 @@ func TestUnevenStations(t *testing.T) {
 	off(t, "uneven pairs", area(parabola, 0, 1, 2.5, 3, 4), 84, 1e-9)
 	off(t, "odd number of intervals", area(parabola, 0, 1, 2, 4), 84, 1e-9)
 	off(t, "three intervals", area(parabola, 0, 1.5, 2.5, 4), 84, 1e-9)
+	off(t, "three intervals, none of them one", area(parabola, 0, 0.8, 2.3, 4), 84, 1e-9)
 	line := func(x float64) float64 { return 2 + x } // 16
 	off(t, "straight, wildly uneven", area(line, 0, 0.01, 3.9, 3.95, 4), 16, 1e-9)
 	// A pair of 0.5 and 3.5 takes trapeziums: 0.25 × (1 + 2.75) + 1.75 × (2.75 + 57) = 0.9375 + 104.5625
@@ -448,6 +449,71 @@ func TestShortRuleAtItsEnds(t *testing.T) {
 		s.Midship = quantity.Percent.N(share)
 		if fs := s.Check(tables.Default()); (len(fs) == 0) != taken {
 			t.Errorf("a midship section of %d %%: %v", share, fs)
+		}
+	}
+}
+
+// Two hulls of half the mass each have twice the area of one such hull, by every method.
+func TestTwoHullsAreTwiceOne(t *testing.T) {
+	one, two := shape("twin-hull", 10, 1.2, 0.6), shape("twin-hull", 10, 1.2, 0.6)
+	for _, s := range []*hullform.Shape{&one, &two} {
+		s.CanoeDraft, s.Midship = metres(0.5), quantity.Percent.N(75)
+		s.Offsets = wigley{10, 1.2, 0.6}.sections(9, 9)
+	}
+	one.Hulls, one.Mass = 1, massOf(3)
+	two.Hulls, two.Mass = 2, massOf(6)
+	x, y := reckon(t, one), reckon(t, two)
+	if len(x) < 4 || len(x) != len(y) {
+		t.Fatalf("%d and %d methods", len(x), len(y))
+	}
+	for i := range x {
+		if x[i].Method != y[i].Method {
+			t.Fatalf("%s and %s", x[i].Method, y[i].Method)
+		}
+		m2 := func(a quantity.Area) float64 { return a.Float(quantity.SquareMetre) }
+		off(t, x[i].Method+", low", m2(y[i].Area.Low), 2*m2(x[i].Area.Low), 0.021) // each is rounded up to 0.01
+		off(t, x[i].Method+", typical", m2(y[i].Area.Typical), 2*m2(x[i].Area.Typical), 0.021)
+		off(t, x[i].Method+", high", m2(y[i].Area.High), 2*m2(x[i].Area.High), 0.021)
+	}
+}
+
+// A V bottom is flat, so points more on its straight sides, at whatever share, change no area: 8 m of two sides of √(1.5² + 0.5459554²) m, and two ends of 1.5 × 0.5459554 m2.
+// One section alone has its two ends.
+func TestPointsOnAStraightSide(t *testing.T) {
+	const half, depth = 1.5, 0.5459554
+	vee := func(at float64, shares ...float64) hullform.Section {
+		s := hullform.Section{At: metres(at)}
+		for _, k := range shares {
+			s.Points = append(s.Points, hullform.Point{Half: metres(half * k), Height: metres(depth * k)})
+		}
+		return s
+	}
+	want := 8*2*math.Hypot(half, depth) + 2*half*depth
+	for _, shares := range [][]float64{{0, 1}, {0, 0.3, 1}, {0, 0.1, 0.85, 1}} {
+		area, missed := hullform.Surface([]hullform.Section{vee(0, 0, 1), vee(5, shares...), vee(8, 0, 0.6, 1)})
+		off(t, fmt.Sprint(shares), area, want, 1e-6)
+		off(t, fmt.Sprint(shares, " missed"), missed, 0, 1e-6)
+	}
+	area, missed := hullform.Surface([]hullform.Section{vee(0, 0, 1)})
+	off(t, "one section", area, 2*half*depth, 1e-6)
+	off(t, "one section, missed", missed, 0, 0)
+	if area, _ := hullform.Surface(nil); area != 0 {
+		t.Errorf("nothing has %g m2", area)
+	}
+}
+
+// A proportion is told to a hundredth: 10 ÷ 5.5 = 1.818….
+func TestProportionsAsTold(t *testing.T) {
+	fs := hullform.Proportions(tables.Default(), shape("twin-hull", 10, 5.5, 0.6))
+	if len(fs) == 0 || fs[0].Rule != hullform.RuleBeam || fs[0].Facts[0].Value != 1.82 {
+		t.Errorf("%v", fs)
+	}
+	// A piece without a name lacks it; one that nobody knows is not known.
+	for what, kind := range map[string]error{"": finding.ErrMissing, "kel": finding.ErrUnknown} {
+		s := shape("twin-hull", 10, 1.2, 0.6)
+		s.Pieces = []hullform.Piece{{What: what}}
+		if fs := s.Check(tables.Default()); len(fs) != 1 || !errors.Is(fs[0], kind) || !strings.Contains(fs[0].Error(), "keel") {
+			t.Errorf("%q: %v", what, fs)
 		}
 	}
 }

@@ -359,7 +359,7 @@ func TestNear(t *testing.T) {
 		{123456.7, -3, quantity.Down, "123000 m"},
 		{0, 1, quantity.Up, "0.0 m"},
 		// Twelve significant digits are taken: the thirteenth rounds the twelfth.
-		{1.0000000000004, 13, quantity.Up, "1.0000000000000 m"},
+		{1.000000000004, 12, quantity.Up, "1.000000000000 m"},
 		{1.00000000001, 12, quantity.Down, "1.000000000010 m"},
 	} {
 		got, err := quantity.Metre.Near(c.f, c.places, c.r)

@@ -149,3 +149,29 @@ func TestYesNo(t *testing.T) {
 		t.Error("no answer was written, or an unknown one said")
 	}
 }
+
+// A currency is three capital letters from A to Z, the first and the last of them too.
+func TestLettersOfACurrency(t *testing.T) {
+	for currency, taken := range map[string]bool{"AAA": true, "ZZZ": true, "ZAR": true, "EU@": false, "EU[": false, "eur": false, "EU": false, "EURO": false} {
+		if m, err := quantity.ParseMoney("1 " + currency); (err == nil) != taken || taken && m.String() != "1 "+currency {
+			t.Errorf("%s: %s, %v", currency, m, err)
+		}
+	}
+}
+
+// Yes and no are read from the text that they are written as, and nothing else is.
+func TestYesNoAsText(t *testing.T) {
+	for text, want := range map[string]quantity.YesNo{"true": quantity.Yes, "false": quantity.No} {
+		var y quantity.YesNo
+		if err := y.UnmarshalText([]byte(text)); err != nil || y != want {
+			t.Errorf("%s reads as %v, %v", text, y, err)
+		}
+		if back, err := want.MarshalText(); err != nil || string(back) != text {
+			t.Errorf("%v is written %q, %v", want, back, err)
+		}
+	}
+	var y quantity.YesNo
+	if err := y.UnmarshalText([]byte("yes")); err == nil || y.Said() {
+		t.Errorf("yes reads as %v", y)
+	}
+}

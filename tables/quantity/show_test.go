@@ -47,6 +47,9 @@ func TestShow(t *testing.T) {
 		{parse[quantity.Film](t, "0.01 um"), "0.01 µm (0.000394 mil)", "0.000394 mil (0.01 µm)"},
 		{parse[quantity.Volume](t, "2.5 L"), "2.5 L (0.660 US gal)", "0.660 US gal (2.5 L)"},
 		{parse[quantity.Volume](t, "750 mL"), "750 mL (0.198 US gal)", "0.198 US gal (750 mL)"},
+		{parse[quantity.Volume](t, "0.5 US gal"), "1.89 L (0.5 US gal)", "0.5 US gal (1.89 L)"},
+		{parse[quantity.Volume](t, "0.264 US gal"), "999 mL (0.264 US gal)", "0.264 US gal (999 mL)"}, // 0.99935 L
+		{parse[quantity.Volume](t, "0.265 US gal"), "1.00 L (0.265 US gal)", "0.265 US gal (1.00 L)"}, // 1.00313 L
 		{parse[quantity.Volume](t, "1 US gal"), "3.79 L (1 US gal)", "1 US gal (3.79 L)"},
 		{parse[quantity.Volume](t, "0 US gal"), "0 L (0 US gal)", "0 US gal (0 L)"},
 		{parse[quantity.Volume](t, "1 US qt"), "946 mL (1 US qt)", "1 US qt (946 mL)"},
