@@ -28,7 +28,7 @@ func TestHoursOfTheDaysEnds(t *testing.T) {
 // What a day lacks is told together with what else is wrong with it.
 func TestFaultsBesideWhatIsMissing(t *testing.T) {
 	_, err := weather.Hourly(tables.Default(), []weather.Day{
-		{LowC: 5, HighC: weather.Unknown, HumidityPct: 60},
+		{LowC: 5, HighC: weather.Unknown(), HumidityPct: 60},
 		{Date: date(t, 2027, 4, 11), LowC: 12, HighC: 10, HumidityPct: 101, RainMM: -1},
 	}, time.UTC)
 	for _, want := range []string{"days[0].date", "days[0].high", "days[1].low", "days[1].humidity", "days[1].rain"} {
@@ -75,7 +75,7 @@ func TestFactsAreAmounts(t *testing.T) {
 	b := tables.Default()
 	hours := air(steady(2, 48)...) // too cold for any epoxy
 	for i := range hours {
-		hours[i].SurfaceC, hours[i].HumidityPct = weather.Unknown, 97
+		hours[i].SurfaceC, hours[i].HumidityPct = weather.Unknown(), 97
 	}
 	sky := at(t, b, hours, false).For(weather.Coat{Coating: coating(t, b, "epoxy-barrier"), On: []tables.Material{material(t, b, "steel")}})
 	surfaces := 0
