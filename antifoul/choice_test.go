@@ -119,6 +119,9 @@ func TestEverythingIsSaidInWords(t *testing.T) {
 				if i == 0 {
 					kinds[f.Rule]++
 				}
+				if i > 0 && list[0].Rule == antifoul.RuleSayBest && f.About == "" {
+					t.Errorf("boat %d, %s: of what is %s said?", n, p.Part, f.Rule)
+				}
 				if text := b.Say(f, quantity.Metric); strings.Contains(text, "not stated") || strings.ContainsAny(text, "{}") || strings.Contains(text, "<nil>") {
 					t.Errorf("boat %d, %s: %s", n, p.Part, text)
 				}

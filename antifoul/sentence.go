@@ -47,9 +47,7 @@ func (p PartRanking) InWords() finding.List {
 	}
 	out = append(out, p.opening(best))
 	if at, found := strongest(mine, func(i int) float64 { return lead(i) }); found {
-		f := mine[at].Finding
-		f.About = best.Coating.Name
-		out = append(out, f)
+		out = append(out, mine[at].Finding)
 	}
 	switch at, found := apart(mine, theirs); {
 	case second && found:
@@ -60,9 +58,7 @@ func (p PartRanking) InWords() finding.List {
 	if asks := best.Asks(); len(asks) > 0 {
 		out = append(out, asks[0])
 	} else if at, found := strongest(mine, func(i int) float64 { return -mine[i].Points }); found && mine[at].Points < 0 {
-		f := mine[at].Finding
-		f.About = best.Coating.Name
-		out = append(out, f)
+		out = append(out, mine[at].Finding)
 	}
 	return out
 }

@@ -2,6 +2,7 @@ package antifoul_test
 
 import (
 	"errors"
+	"strings"
 	"testing"
 
 	"boatyard.example/bottomwork/antifoul"
@@ -46,5 +47,19 @@ func TestSpecify(t *testing.T) {
 	}
 	if _, err = antifoul.Specify(b, antifoul.Boat{}, "hull", want.Coating); !errors.Is(err, finding.ErrMissing) {
 		t.Errorf("no boat: %v", err)
+	}
+}
+
+// A laminate that is still wet is said beside the layers, and a dry one is not.
+func TestWetLaminateIsSaid(t *testing.T) {
+	dry := boatText(cruiserHull, "grp", film("epoxy-barrier", `film = "350 um"`), "[use]\nwater = \"salt\"\ngrowth = \"medium\"\nhaul_out_every = \"12 months\"\nkept = \"afloat\"")
+	for text, want := range map[string]bool{dry: false, strings.Replace(dry, `material = "grp"`, "material = \"grp\"\nlaminate = \"wet\"", 1): true} {
+		s, ok := planned(t, text).Scheme("hull")
+		if !ok || len(s.Coats) == 0 {
+			t.Fatal("nothing may be used")
+		}
+		if s.Findings.Has(antifoul.RuleWet) != want {
+			t.Errorf("wet %t: %v", want, s.Findings)
+		}
 	}
 }
