@@ -40,6 +40,10 @@ var seasonal = []struct{ section, key, why string }{
 	{"", "comb", "coats of an earlier job; the log has those of the last"},
 	{"", "used", "coats of an earlier job; the log has those of the last"},
 	{"", "timed", "patches of a film that has been worked on since; time new ones"},
+	{"", "survey", "how she was seen before the job; look again"},
+	{"", "seen", "what was seen before the job; look again"},
+	{"", "moisture", "read before the job; read again"},
+	{"", "fitting", "as it was before the job; look again"},
 }
 
 // Passport writes the boat file for the haul-out on the day: the boat file name of fsys, from which the job was planned, with what the log says was laid in the

@@ -488,6 +488,34 @@ litres = "0.5 L"
 	}
 }
 
+// A look is of one haul-out: what was flaking or wasted then is not judged at the next as if it had just been seen, and nothing of it is lost.
+func TestALookIsOfOneHaulOut(t *testing.T) {
+	boat := sheet + `
+[survey]
+by = "a surveyor"
+on = 2027-03-20
+[[seen]]
+part = "hull"
+state = "flaking"
+[[moisture]]
+part = "hull"
+instrument = "capacitance-meter"
+meter = "a hand meter"
+scale = "0 to 30"
+reading = 14
+[[fitting]]
+name = "shaft anode"
+`
+	if !plannedJob(t, boat).Boat.Survey.Given() {
+		t.Fatal("nothing was seen of the boat before")
+	}
+	p, err := carried(t, boat, logHead+laid(), "2028-05-14")
+	if x := next(t, p, err); x.Survey.Given() {
+		t.Errorf("the next boat file still says %+v", x.Survey)
+	}
+	nothingLost(t, boat, p)
+}
+
 // Whatever boat can be planned is carried on to one that can.
 func FuzzPassport(f *testing.F) {
 	f.Add(sheet)
