@@ -10,7 +10,8 @@ import (
 // signalType is the other type that the owner wishes for the signal coat, where it can be built: a hard coat under a film that wears is not worn
 // through as soon as its colour shows. Where it cannot, a finding says so, with every reason, and the signal coat is of the type above it.
 //
-// Asked are the film above, which must wear; the pair; what the coat would lie on; the material; and the law.
+// Asked are the film above, which must wear; the pair; what the coat would lie on; the material; and the law, whose open questions and conditions stand among the
+// findings of the scheme.
 // Basis: common practice.
 func (s *Scheme) signalType(b *tables.Book, boat Boat, part compat.Part) (tables.Coating, bool) {
 	key := boat.Wishes.SignalType
@@ -39,9 +40,13 @@ func (s *Scheme) signalType(b *tables.Book, boat Boat, part compat.Part) (tables
 		bars(compat.Over(b, below, lies))
 	}
 	bars(compat.OnMaterial(b, below, part))
+	var conditions finding.List // of law, on a type that no ranking of the part was asked about
 	for _, f := range law.Screen(b, below, boat.Craft(), boat.berths(), boat.On) {
-		if f.Verdict == finding.Forbidden {
+		switch {
+		case f.Verdict == finding.Forbidden:
 			against = append(against, f)
+		case f.Verdict >= finding.Caution:
+			conditions = append(conditions, f)
 		}
 	}
 	if !s.Coating.Wears() || len(against) > 0 {
@@ -51,5 +56,6 @@ func (s *Scheme) signalType(b *tables.Book, boat Boat, part compat.Part) (tables
 		s.Findings = append(s.Findings, against...)
 		return tables.Coating{}, false
 	}
+	s.Findings = append(s.Findings, conditions...)
 	return below, true
 }
