@@ -24,7 +24,12 @@ func assume(b *tables.Book, x Boat) []Assumption {
 			out = append(out, Assumption{key, taken})
 		}
 	}
-	u := x.Use
+	number := func(missing bool, key, words, row string) {
+		if missing { // the words cost more than all the rest
+			say(true, key, fmt.Sprintf(words, factor(b, row)))
+		}
+	}
+	u, water := x.Use, x.water(b)
 	for _, p := range x.Parts {
 		say(len(p.Found) == 0 && !unpainted(b, p), "part["+p.Name+"].found", "an unknown old film, which is treated as holding organotin and lead until it is identified")
 	}
@@ -36,8 +41,8 @@ func assume(b *tables.Book, x Boat) []Assumption {
 	say(!u.AshoreEachYear.Given(), "use.ashore_each_year", "afloat all year, which is the harder case for the paint")
 	say(u.AshoreEachYear.Given() && u.AshoreEachYear.Sign() > 0 && !u.RelaunchedUnpainted.Said(), "use.relaunched_unpainted", "time in the air counts as a doubt against hard films, no more")
 	say(u.Growth == 0 && u.Afloat(), "use.growth", "fouling pressure is not judged")
-	say(u.Water == "" && x.water(b) != "", "use.water", "the water of the berth where she is kept, "+x.water(b))
-	say(x.water(b) == "", "use.water", "salt water for wear and for the cost of growth; fitness for the water is not judged")
+	say(u.Water == "" && water != "", "use.water", "the water of the berth where she is kept, "+water)
+	say(water == "", "use.water", "salt water for wear and for the cost of growth; fitness for the water is not judged")
 	say(!u.WaterTemperature.Given(), "use.water_temperature", "wear is taken at the reference temperature")
 	say(u.Cleaning == 0, "use.cleaning", "no cleaning between haul-outs")
 	say(u.Kept == "", "use.kept", "kept afloat")
@@ -47,9 +52,11 @@ func assume(b *tables.Book, x Boat) []Assumption {
 	say(x.Work.Hands == 0, "work.hands", "one pair of hands")
 	w := x.Work
 	say(!w.Planned(), "work.days", "no plan of days is made")
-	say(w.Planned() && w.Stop == 0, "work.from", "hands are there from "+clock(calendar.UsualStart)+" to "+clock(calendar.UsualStop))
-	say(w.Planned() && !w.SetUp.Given(), "work.set_up", fmt.Sprintf("%g h of each day go into setting up and clearing away", factor(b, "day-setup")))
-	say(w.Planned() && !w.Reserve.Given() && w.Launch.Given() && !w.LaunchOpen.True(), "work.reserve", fmt.Sprintf("%g days are to be left before the launch", factor(b, "launch-reserve")))
+	if w.Planned() && w.Stop == 0 {
+		say(true, "work.from", "hands are there from "+clock(calendar.UsualStart)+" to "+clock(calendar.UsualStop))
+	}
+	number(w.Planned() && !w.SetUp.Given(), "work.set_up", "%g h of each day go into setting up and clearing away", "day-setup")
+	number(w.Planned() && !w.Reserve.Given() && w.Launch.Given() && !w.LaunchOpen.True(), "work.reserve", "%g days are to be left before the launch", "launch-reserve")
 	say(w.Planned() && len(x.Weather.Forecast.Hours) == 0, "work.forecast", "the weather of no hour is known: days are counted, and each morning decides")
 	say(w.Planned() && len(x.Weather.Forecast.Hours) == 0 && !x.Paint.Today.Given(), "paint.temperature", "windows are reckoned at the temperature at which they are stated")
 	say(w.Planned() && w.Shift.IsZero() && !w.Slings.True(), "work.shift", "the yard shifts the stands on its first working day after the coats")
@@ -62,7 +69,7 @@ func assume(b *tables.Book, x Boat) []Assumption {
 	}
 	say(x.Hull.Support == nil && x.Hull.Length.Given(), "hull.stand_pairs", "as many stands and blocks as her length asks for by the tables' rule")
 	say(len(x.Paint.Sizes) == 0, "paint.cans", "the can sizes of the tables")
-	say(priced(b) && !x.Wishes.ReckonOver.Given(), "wishes.reckon_over", fmt.Sprintf("types are set against each other in money over %g years", factor(b, "reckon-over")))
+	number(priced(b) && !x.Wishes.ReckonOver.Given(), "wishes.reckon_over", "types are set against each other in money over %g years", "reckon-over")
 	for i, g := range x.Gauged {
 		key := fmt.Sprintf("gauge[%d].", i+1)
 		say(!g.Most.Given(), key+"most", "no greatest film was agreed: how much too thick it is was not judged")

@@ -49,7 +49,7 @@ func (p PartRanking) Closeness(draws int, seed uint64, most int) Closeness {
 	var rivals []*drawn
 	first := newDrawn(&p.Places[0])
 	for i := 1; i < len(p.Places) && len(rivals) < most; i++ {
-		if x := &p.Places[i]; x.Tier == best.Tier && best.q.order(x) == best.q.order(&best) {
+		if x := &p.Places[i]; x.Tier == best.Tier && best.q.past[x.Coating.Key].held == best.q.past[best.Coating.Key].held {
 			rivals = append(rivals, newDrawn(x))
 		}
 	}
@@ -92,14 +92,14 @@ type drawn struct {
 
 func newDrawn(p *Place) *drawn {
 	d := &drawn{place: p}
-	c := p.q.ask(&p.Coating, &p.Route)
+	c := asked{Coating: &p.Coating, way: &p.way}
 	for i, k := range criterionFuncs {
 		if k.key != "lasting" && k.key != "work" {
-			d.kept += p.q.points(i, k.f(p.q, &c).Value)
+			d.kept += p.q.points(i, k.f(p.q, &c).value)
 		}
 	}
 	if p.Coating.Wears() {
-		d.rate = wear.Rate(p.q.b, p.Coating, p.q.boat.Use)
+		d.rate = p.q.wear.Rate(&p.Coating)
 	}
 	return d
 }
@@ -122,7 +122,7 @@ func (d *drawn) score(own, work float64) float64 {
 		drawnLife := at(quantity.Range[float64]{Low: life(c.Life.Low), Typical: life(c.Life.Typical), High: life(c.Life.High)}, own)
 		lasts = clamp(drawnLife / afloat)
 	}
-	h := at(d.place.Route.Effort, work)
+	h := at(d.place.way.effort, work)
 	sum := d.kept
 	for i, k := range criterionFuncs {
 		switch k.key {

@@ -14,12 +14,12 @@ import (
 // of the wear asks for more than that; more at the typical wear bars. A film
 // that stays: value = typical life / wished months afloat, at most 1; a life whose high end is shorter bars. No coating has nothing to
 // end: 1.
-func lasting(q *question, c *asked) Criterion {
+func lasting(q *question, c *asked) worth {
 	switch {
 	case c.Role == tables.Bare:
 		return c.score(1, true, func() shown { return shown{boat: q.wished, typ: noLimit} })
 	case c.Wears():
-		n := wear.Coats(q.b, *c.Coating, q.boat.Use, q.months)
+		n := q.wear.Coats(c.Coating, q.months)
 		show := func(coats int) shown {
 			return shown{q.wished, coatCount(coats), facts(fact("wished", q.wished), fact("coats", coats), fact("most", c.Most))}
 		}
@@ -66,7 +66,7 @@ func months(m float64) quantity.Months { return quantity.Month.N(int64(math.Roun
 //
 // No coating bars on a boat that lies afloat, but for parts that the trade leaves bare (propellers): 0.3; and for one that is kept clean by wiping,
 // on a material that needs no barrier: 0.5 in light growth, 0.2 in medium growth.
-func growth(q *question, c *asked) Criterion {
+func growth(q *question, c *asked) worth {
 	p := q.boat.Use.Pressure()
 	if q.past[c.Key].held {
 		return c.score(1, true, func() shown { return shown{boat: "seen at her berth", typ: c.Growth} })
@@ -130,7 +130,7 @@ func (q *question) wipedClean(bare *asked) bool {
 
 // bareAfloat bars "no coating" for a boat that lies afloat, whatever is known of the growth; a metal that wants its barrier has
 // that reason beside it.
-func bareAfloat(q *question, c *asked, p tables.Grade) Criterion {
+func bareAfloat(q *question, c *asked, p tables.Grade) worth {
 	if q.material.Barrier == tables.OverBarrier {
 		return c.answer(0, RuleBareMetal, "growth", func() shown { return shown{p, c.Growth, facts(fact("material", q.material.Name))} }).bar()
 	}
@@ -143,7 +143,7 @@ func bareAfloat(q *question, c *asked, p tables.Grade) Criterion {
 // restraint asks for no stronger type than the pressure calls for: value = 1 − surplus grades / 3. Types without biocide are
 // never in surplus. On a boat that lives out of the water a surplus of two grades, or a film that
 // wears away, bars: the biocide has nothing to do.
-func restraint(q *question, c *asked) Criterion {
+func restraint(q *question, c *asked) worth {
 	p := q.boat.Use.Pressure()
 	if p == 0 || c.Biocide == tables.NoBiocide {
 		return c.score(1, p != 0, func() shown { return shown{typ: c.Growth} })
@@ -161,7 +161,7 @@ func restraint(q *question, c *asked) Criterion {
 // idle asks whether the type stands the longest lie without moving: value = its longest / the boat's, at most 1; beyond the
 // factor idle-bar times its longest it bars, but for a type without biocide in light growth. Of a type that polishes by moving, fewer hours under way than its row asks leave
 // 0.5 + 0.5 × hours / the row's of that. Running gear sheds what it gathers when it turns: it is not asked.
-func idle(q *question, c *asked) Criterion {
+func idle(q *question, c *asked) worth {
 	u := &q.boat.Use
 	if !c.IdleMax.Given() || c.Role == tables.Bare || q.bareUsual {
 		return c.score(1, u.LongestIdle.Given(), func() shown { return shown{boat: given(u.LongestIdle), typ: noLimit} })
@@ -211,7 +211,7 @@ func underWay(u *wear.Use, c *asked) (value float64, hours quantity.Duration) {
 //	value = 1 within the limits, 0.5 between scuffing and recoating; beyond recoating it bars
 //	kept on a trailer or a lift: 0.5 for a type that wants scuffing once it stood dry, for she does between her days afloat
 //	an open launch: a type that may stand dry for no longer than the factor open-launch-days gets 0.2, for less than a week it bars
-func air(q *question, c *asked) Criterion {
+func air(q *question, c *asked) worth {
 	u := &q.boat.Use
 	k := c.score(1, u.AshoreEachYear.Given() || q.boat.Work.LaunchOpen.Said(), func() shown {
 		if !c.AirUsed.Given() {
@@ -234,7 +234,7 @@ func air(q *question, c *asked) Criterion {
 		switch {
 		case ashore <= days(scuff):
 		case u.RelaunchedUnpainted == quantity.NotSaid:
-			if k.Value == 1 {
+			if k.value == 1 {
 				k = c.answer(0.6, RuleAirUnsaid, "air_used", show)
 			}
 		case u.RelaunchedUnpainted == quantity.No:
@@ -250,9 +250,9 @@ func air(q *question, c *asked) Criterion {
 		case d < 7:
 			return c.answer(0, RuleAirOpen, "air_new", show).bar()
 		case d <= q.openAir:
-			k = c.answer(min(k.Value, 0.2), RuleAirOpen, "air_new", show)
+			k = c.answer(min(k.value, 0.2), RuleAirOpen, "air_new", show)
 		default:
-			if k.Value == 1 {
+			if k.value == 1 {
 				k = c.answer(1, RuleAirFits, "air_new", show)
 			}
 		}

@@ -1,8 +1,6 @@
 package antifoul
 
 import (
-	"slices"
-
 	"boatyard.example/bottomwork/antifoul/calendar"
 	"boatyard.example/bottomwork/antifoul/wear"
 	"boatyard.example/bottomwork/tables"
@@ -13,7 +11,7 @@ import (
 // speed asks whether the sustained speed fits: above the type's most it bars, but on a material that takes one carrier only, where it is worth 0;
 // from 80 % of it the value falls to 0.5. Below
 // the type's least growth is not shed: 0.3 for an owner who wipes at least with a sponge, else it bars.
-func speed(q *question, c *asked) Criterion {
+func speed(q *question, c *asked) worth {
 	u := &q.boat.Use
 	v := u.Speed
 	if !c.SpeedMax.Given() && !c.SpeedMin.Given() {
@@ -58,26 +56,26 @@ func speed(q *question, c *asked) Criterion {
 // kind that the law names; what may be left alone, and is asked no more than any other, loses nothing.
 //
 // Basis: common practice; the half is an assumption.
-func cleaning(q *question, c *asked) Criterion {
+func cleaning(q *question, c *asked) worth {
 	k := cleaningDone(q, c)
-	if k.Bars || c.Role == tables.Bare || q.boat.Use.Cleaning <= tables.None || !q.boat.Use.Afloat() {
+	if k.bars || c.Role == tables.Bare || q.boat.Use.Cleaning <= tables.None || !q.boat.Use.Afloat() {
 		return k
 	}
 	if asked, named := q.desk.CleaningOpen(*c.Coating); named || asked && c.CleanEvery.Given() && !shedsBySpeed(&q.boat.Use, c) {
-		return c.answer(k.Value/2, RuleCleanOpen, "scrub", func() shown { return shown{q.boat.Use.Cleaning, c.Scrub, nil} })
+		return c.answer(k.value/2, RuleCleanOpen, "scrub", func() shown { return shown{q.boat.Use.Cleaning, c.Scrub, nil} })
 	}
 	return k
 }
 
 // cleaningDone is what the cleaning that is done is worth, where it may be done.
-func cleaningDone(q *question, c *asked) Criterion {
+func cleaningDone(q *question, c *asked) worth {
 	u := &q.boat.Use
 	if c.Role == tables.Bare {
 		return c.score(1, true, nothing)
 	}
 	needs := c.CleanEvery.Given() && u.Afloat() && !shedsBySpeed(u, c)
 	lacks := func(boat any) shown { return shown{boat, c.CleanEvery, facts(fact("needs", c.CleanEvery))} }
-	lacking := func(boat any) Criterion {
+	lacking := func(boat any) worth {
 		k := c.answer(0, RuleCleanLack, "clean_every", func() shown { return lacks(boat) })
 		if u.Pressure() == tables.Light && u.Water == "fresh" { // it is scraped at the docking
 			return k
@@ -96,12 +94,8 @@ func cleaningDone(q *question, c *asked) Criterion {
 				return shown{u.Cleaning, c.Scrub, facts(fact("tool", cleaningTool(u.Cleaning)), fact("stands", cleaningTool(c.Scrub)))}
 			}).bar()
 		}
-		for i := range c.cleaning {
-			if banned := &c.cleaning[i]; banned.Verdict == finding.Forbidden {
-				k := c.answer(0, RuleCleanBanned, "scrub", func() shown { return shown{u.Cleaning, c.Scrub, facts(fact("place", banned.Against))} })
-				k.Finding.Basis = banned.Basis
-				return k.bar()
-			}
+		if q.cleans() && q.desk.ForbidsCleaning(c.Coating) {
+			return q.banned(c).bar()
 		}
 	}
 	if needs {
@@ -124,6 +118,17 @@ func cleaningDone(q *question, c *asked) Criterion {
 		return c.answer(value, RuleCleanWears, "scrub", func() shown { return shown{u.Cleaning, c.Scrub, nil} })
 	}
 	return c.answer(1, RuleCleanFits, "scrub", func() shown { return shown{u.Cleaning, c.Scrub, facts(fact("stands", cleaningTool(c.Scrub)))} })
+}
+
+// banned tells of the law that forbids cleaning the type where she lies.
+func (q *question) banned(c *asked) worth {
+	if !c.told {
+		return c.answer(0, RuleCleanBanned, "scrub", nothing)
+	}
+	law := q.desk.Cleaning(*c.Coating).At(finding.Forbidden)[0]
+	k := c.answer(0, RuleCleanBanned, "scrub", func() shown { return shown{q.boat.Use.Cleaning, c.Scrub, facts(fact("place", law.Against))} })
+	k.told.Finding.Basis = law.Basis
+	return k
 }
 
 // shedsBySpeed reports whether she keeps up the speed at which the type sheds growth by itself, so that it needs no cleaning.
@@ -149,7 +154,7 @@ func cleaningTool(g tables.Grade) string {
 // grades that it falls short, for semi-hard films are sold for firm drying moorings; two grades short, or any abrasion on a film that stands
 // none, bars.
 // Basis: common practice; the 0.3 is an assumption.
-func abrasion(q *question, c *asked) Criterion {
+func abrasion(q *question, c *asked) worth {
 	u := &q.boat.Use
 	need := u.Abrasion()
 	if u.Kept == "" && u.DriesOn == "" && !u.Ice.True() {
@@ -179,7 +184,7 @@ func abrasion(q *question, c *asked) Criterion {
 //
 // Fast is above the factor hard-film-speed.
 // Basis: common practice.
-func stays(q *question, c *asked) Criterion {
+func stays(q *question, c *asked) worth {
 	u := &q.boat.Use
 	switch {
 	case c.Mechanism == tables.Hybrid:
@@ -195,7 +200,7 @@ func stays(q *question, c *asked) Criterion {
 }
 
 // water asks whether the type is meant for the water she lies in.
-func water(q *question, c *asked) Criterion {
+func water(q *question, c *asked) worth {
 	w := q.boat.Use.Water
 	switch {
 	case w == "":
@@ -209,7 +214,7 @@ func water(q *question, c *asked) Criterion {
 // metal asks whether the biocide is one that the material prefers, where it prefers any: 1 if so, else 0.3. A type that is made
 // for other materials bars, and one that does not give on a material that flexes. Copper that a metal takes over a whole barrier only is worth nothing where
 // ground or ice opens pores in it: 0.
-func metal(q *question, c *asked) Criterion {
+func metal(q *question, c *asked) worth {
 	m := &q.material
 	material := func() shown { return shown{boat: m.Name, facts: facts(fact("material", m.Name))} }
 	class := func() shown { return shown{m.Name, string(c.Biocide), facts(fact("material", m.Name))} }
@@ -238,9 +243,9 @@ func rigid(m tables.Mechanism) bool {
 
 // work asks how much work the way to the type is: value = 1 − typical hours a square metre / the factor work-hours-full. A type that goes on
 // well only by trained hands is worth half of that where the owner does the work.
-func work(q *question, c *asked) Criterion {
+func work(q *question, c *asked) worth {
 	if c.Skilled && q.boat.Work.DoneBy == calendar.ByOwner {
-		return c.answer(q.workValue(c.Coating, c.route.Effort.Typical), RuleSkilled, "skilled", func() shown { return shown{"the owner", "trained hands", nil} })
+		return c.answer(q.workValue(c.Coating, c.way.effort.Typical), RuleSkilled, "skilled", func() shown { return shown{"the owner", "trained hands", nil} })
 	}
 	return hoursOfWork(q, c)
 }
@@ -254,8 +259,8 @@ func (q *question) workValue(c *tables.Coating, hours float64) float64 {
 	return value
 }
 
-func hoursOfWork(q *question, c *asked) Criterion {
-	h := c.route.Effort.Typical
+func hoursOfWork(q *question, c *asked) worth {
+	h := c.way.effort.Typical
 	if c.Role == tables.Bare && h < 0.1 {
 		return c.score(1-h/q.workBar, true, func() shown { return shown{typ: perSquareMetre(h)} })
 	}
@@ -267,7 +272,7 @@ func hoursOfWork(q *question, c *asked) Criterion {
 
 // biocide asks what the owner wishes. For less biocide: none 1, copper-free 0.7, thiocyanate and other copper 0.4, cuprous oxide
 // and metallic copper 0.1. The wish for none bars every type that holds one.
-func biocide(q *question, c *asked) Criterion {
+func biocide(q *question, c *asked) worth {
 	wish := q.boat.Wishes.Biocide
 	show := func() shown { return shown{wish, string(c.Biocide), facts(fact("biocide", string(c.Biocide)))} }
 	switch {
@@ -290,7 +295,7 @@ func biocide(q *question, c *asked) Criterion {
 }
 
 // colour bars a type that cannot be had in the wished top colour.
-func colour(q *question, c *asked) Criterion {
+func colour(q *question, c *asked) worth {
 	if q.top == nil || c.Role == tables.Bare {
 		return c.score(0.5, false, nothing)
 	}
@@ -301,7 +306,7 @@ func colour(q *question, c *asked) Criterion {
 }
 
 // racing asks for a film that can be burnished when the owner wants a racing finish.
-func racing(q *question, c *asked) Criterion {
+func racing(q *question, c *asked) worth {
 	if !q.boat.Wishes.Racing.True() {
 		return c.score(0.5, q.boat.Wishes.Racing.Said(), nothing)
 	}
@@ -315,7 +320,7 @@ func racing(q *question, c *asked) Criterion {
 // same favours what is on the bottom already: the same coating 1, but 0.5 where less biocide is wished and it holds copper, for what the owner wants less
 // of gains nothing by being there; the same mechanism 0.7, another 0.3; one for which a sound film of a known kind, organotin
 // aside, is stripped 0.
-func same(q *question, c *asked) Criterion {
+func same(q *question, c *asked) worth {
 	old := q.old
 	if old == nil || old.Mechanism == tables.NoFilm {
 		return c.score(0.5, false, nothing)
@@ -329,7 +334,7 @@ func same(q *question, c *asked) Criterion {
 	case old.Mechanism == c.Mechanism:
 		return c.score(0.7, true, show)
 	}
-	if old.Biocide != tables.Organotin && old.Mechanism != tables.Unknown && slices.ContainsFunc(c.route.Steps, func(s finding.Step) bool { return s.Do == finding.Strip }) && q.part.Found[len(q.part.Found)-1].State == tables.Sound {
+	if old.Biocide != tables.Organotin && old.Mechanism != tables.Unknown && c.way.strips && q.part.Found[len(q.part.Found)-1].State == tables.Sound {
 		return c.answer(0, RuleStripsSound, "mechanism", show)
 	}
 	return c.score(0.3, true, show)

@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"boatyard.example/bottomwork/antifoul/law"
+	"boatyard.example/bottomwork/antifoul/wear"
 	"boatyard.example/bottomwork/compat"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
@@ -113,6 +114,7 @@ type question struct {
 	boat      Boat
 	part      compat.Part
 	surface   *compat.Surface
+	wear      wear.Conditions
 	months    float64 // calendar months wished
 	wished    quantity.Months
 	dry       int             // days from the day of the question to launch; -1 when not known
@@ -132,7 +134,7 @@ type question struct {
 
 func newQuestion(b *tables.Book, boat Boat, part compat.Part, desk *law.Desk) *question {
 	q := &question{
-		b: b, boat: boat, part: part, surface: compat.On(b, part), desk: desk, past: pastOf(b, boat), months: boat.Months(), wished: months(boat.Months()), dry: -1,
+		b: b, boat: boat, part: part, surface: compat.On(b, part), desk: desk, past: pastOf(b, boat), wear: wear.In(b, boat.Use), months: boat.Months(), wished: months(boat.Months()), dry: -1,
 		openAir: factor(b, "open-launch-days"), hardSpeed: factor(b, "hard-film-speed"), idleBar: factor(b, "idle-bar"), workBar: factor(b, "work-hours-full"),
 	}
 	if d, known := boat.Work.Dry(boat.On); known {
@@ -171,7 +173,7 @@ const criteria = 16
 // criterionFuncs lists the criteria in the order in which a report prints them; each key is a row of the criterion table.
 var criterionFuncs = [criteria]struct {
 	key string
-	f   func(q *question, c *asked) Criterion
+	f   func(q *question, c *asked) worth
 }{
 	{"lasting", lasting},
 	{"growth", growth},
@@ -192,12 +194,11 @@ var criterionFuncs = [criteria]struct {
 }
 
 // asked is one type that the criteria are asked about. The values that a criterion shows and its finding are only made when they
-// are told; the ranking of all types takes what the criteria are worth.
+// are told; the ranking of all types takes what the criteria are worth to it.
 type asked struct {
 	*tables.Coating
-	route    *compat.Route
-	cleaning finding.List // what the law says of cleaning it afloat; empty when nobody cleans her there
-	told     bool
+	way  *way
+	told bool
 }
 
 // shown is what a criterion shows: the boat's value, the type's, and the facts of its finding.
@@ -209,19 +210,26 @@ type shown struct {
 // nothing is shown where neither the boat nor the type has a value.
 func nothing() shown { return shown{} }
 
+// worth is what a criterion makes of one type: see the fields of Criterion.
+type worth struct {
+	value        float64
+	judged, bars bool
+	told         *Criterion // what is shown, and why; nil where nobody asked to be told
+}
+
 // score is a criterion without a finding.
-func (c *asked) score(value float64, judged bool, show func() shown) Criterion {
-	k := Criterion{Value: value, Judged: judged}
+func (c *asked) score(value float64, judged bool, show func() shown) worth {
+	k := worth{value: value, judged: judged}
 	if c.told {
 		s := show()
-		k.Boat, k.Type = s.boat, s.typ
+		k.told = &Criterion{Boat: s.boat, Type: s.typ}
 	}
 	return k
 }
 
 // answer is a judged criterion with its sentence. Verdict Caution marks what speaks against the type.
-func (c *asked) answer(value float64, rule finding.ID, field string, show func() shown) Criterion {
-	k := Criterion{Value: clamp(value), Judged: true}
+func (c *asked) answer(value float64, rule finding.ID, field string, show func() shown) worth {
+	k := worth{value: clamp(value), judged: true}
 	if !c.told {
 		return k
 	}
@@ -229,13 +237,15 @@ func (c *asked) answer(value float64, rule finding.ID, field string, show func()
 	if value < 0.5 {
 		v = finding.Caution
 	}
-	k.Boat, k.Type = s.boat, s.typ
-	k.Finding = finding.Finding{Rule: rule, Verdict: v, About: c.Name, Facts: s.facts, Basis: []finding.Basis{c.Basis(field)}}
+	k.told = &Criterion{Boat: s.boat, Type: s.typ, Finding: finding.Finding{Rule: rule, Verdict: v, About: c.Name, Facts: s.facts, Basis: []finding.Basis{c.Basis(field)}}}
 	return k
 }
 
-func (k Criterion) bar() Criterion {
-	k.Bars, k.Value, k.Finding.Verdict = true, 0, finding.Caution
+func (k worth) bar() worth {
+	k.bars, k.value = true, 0
+	if k.told != nil {
+		k.told.Finding.Verdict = finding.Caution
+	}
 	return k
 }
 

@@ -156,7 +156,7 @@ func TestSoundFilmOfAKnownKindStays(t *testing.T) {
 	for old, want := range map[string]float64{"ablative-cuprous-multi": 0, "ablative-old": 0, "unknown-old": 0.3, "organotin-old": 0.3} {
 		pr := habit(t, found, `coating = "`+old+`"`)
 		hard, _ := pr.Of("hard-cuprous")
-		if !does(hard.Route.Steps, finding.Strip) {
+		if !does(hard.Route().Steps, finding.Strip) {
 			t.Fatalf("hard over %s does not strip", old)
 		}
 		if v, _, _ := worth(t, pr, "hard-cuprous", "same"); v != want {
@@ -238,7 +238,7 @@ func TestSoftFilmBinds(t *testing.T) {
 		}
 	}
 	over := habit(t, found, `coating = "self-polishing-cuprous"`)
-	if p, _ := over.Of("soft-cuprous"); !does(p.Route.Steps, finding.Tie) {
+	if p, _ := over.Of("soft-cuprous"); !does(p.Route().Steps, finding.Tie) {
 		t.Error("soft goes over a polishing film without the tie coat that an eroding one gets")
 	}
 }

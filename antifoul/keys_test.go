@@ -104,8 +104,8 @@ func digest(j *antifoul.Job) string {
 	for _, p := range j.Ranking.Parts {
 		for _, x := range p.Places {
 			fmt.Fprintln(&s, p.Part, x.Rank, x.Coating.Key, x.Tier, x.Score)
-			say(x.Findings)
-			say(x.Law)
+			say(x.Findings())
+			say(x.Law())
 		}
 	}
 	for _, x := range j.Schemes {

@@ -62,7 +62,7 @@ func above(p antifoul.Place) bool { return p.Tier <= antifoul.AskFirst }
 
 // comesOff reports whether the way to a type begins by taking the old film off; blasting does so as well as stripping.
 func comesOff(p antifoul.Place) bool {
-	return stripped(p.Route) || slices.ContainsFunc(p.Route.Steps, func(s finding.Step) bool { return s.Do == finding.Blast })
+	return stripped(p.Route()) || slices.ContainsFunc(p.Route().Steps, func(s finding.Step) bool { return s.Do == finding.Blast })
 }
 
 // differs lists every point on which the ranking of a part and the painter differ, by what it is about: "first", or the entry of
@@ -154,7 +154,7 @@ func TestWholePanelForbidsBelowTheLine(t *testing.T) {
 			below := false
 			for _, x := range pr.Places {
 				name := p.name + ", " + pr.Part + ": " + x.Coating.Key
-				if above(x) && (x.Findings.Worst() == finding.Forbidden || x.Law.Worst() == finding.Forbidden) {
+				if above(x) && (x.Findings().Worst() == finding.Forbidden || x.Law().Worst() == finding.Forbidden) {
 					t.Errorf("%s is forbidden and stands above the line", name)
 				}
 				if above(x) && below {

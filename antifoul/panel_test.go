@@ -464,13 +464,13 @@ func warns(j *antifoul.Job, pr antifoul.PartRanking, what string) bool {
 	case "step":
 		return slices.ContainsFunc(scheme.Route.Steps, func(s finding.Step) bool { return slices.Contains(strings.Split(x, " or "), string(s.Do)) })
 	case "law":
-		return slices.ContainsFunc(best.Law, func(f finding.Finding) bool {
+		return slices.ContainsFunc(best.Law(), func(f finding.Finding) bool {
 			return slices.ContainsFunc(f.Facts, func(k finding.Fact) bool { return k.Name == "law" && strings.HasPrefix(fmt.Sprint(k.Value), x) })
 		})
 	case "caution":
 		return slices.ContainsFunc(j.Cautions, func(c tables.Caution) bool { return c.Key == x })
 	case "finding":
-		return best.Findings.Has(finding.ID(x)) || best.Law.Has(finding.ID(x))
+		return best.Findings().Has(finding.ID(x)) || best.Law().Has(finding.ID(x))
 	case "scheme":
 		return scheme.Findings.Has(finding.ID(x))
 	case "job":
@@ -555,7 +555,7 @@ func TestPanelOfBoats(t *testing.T) {
 				switch {
 				case fits(p.Coating, a.out):
 					t.Errorf("%s: %s must be ruled out and is %s (rank %d)", name, p.Coating.Key, p.Tier, p.Rank)
-				case fits(p.Coating, a.strip) && !stripped(p.Route):
+				case fits(p.Coating, a.strip) && !stripped(p.Route()):
 					t.Errorf("%s: %s must be ruled out or start with a strip, and is %s (rank %d)", name, p.Coating.Key, p.Tier, p.Rank)
 				}
 			}

@@ -267,10 +267,10 @@ func rankedWell(t *testing.T, n uint64, ranked int, r antifoul.Ranking, parts []
 				t.Errorf("boat %d, %s: %s stands there twice, or is no type to end with", n, pr.Part, p.Coating.Key)
 			}
 			seen[p.Coating.Key] = true
-			if p.Tier < antifoul.Suits || p.Tier > antifoul.Barred || p.Score < 0 || p.Score > 100 || len(p.Law) == 0 || len(p.Findings) == 0 {
-				t.Errorf("boat %d, %s: %s: tier %v, score %v, %d findings, %d of law", n, pr.Part, p.Coating.Key, p.Tier, p.Score, len(p.Findings), len(p.Law))
+			if p.Tier < antifoul.Suits || p.Tier > antifoul.Barred || p.Score < 0 || p.Score > 100 || len(p.Law()) == 0 || len(p.Findings()) == 0 {
+				t.Errorf("boat %d, %s: %s: tier %v, score %v, %d findings, %d of law", n, pr.Part, p.Coating.Key, p.Tier, p.Score, len(p.Findings()), len(p.Law()))
 			}
-			if (p.Tier == antifoul.Barred) != (p.Findings.Worst() == finding.Forbidden || p.Law.Worst() == finding.Forbidden) {
+			if (p.Tier == antifoul.Barred) != (p.Findings().Worst() == finding.Forbidden || p.Law().Worst() == finding.Forbidden) {
 				t.Errorf("boat %d, %s: %s is %v against its findings", n, pr.Part, p.Coating.Key, p.Tier)
 			}
 			if p.Tier >= antifoul.Unsuited && len(p.Reasons()) == 0 {

@@ -37,16 +37,65 @@ type PartRanking struct {
 // saw hold for the months wished come before all others, whatever their score; a type that was seen to fail within them is unsuited.
 // Types of equal tier, past and score share a Rank.
 type Place struct {
-	Rank     int
-	Tied     bool // another type of the part has the same rank
-	Coating  tables.Coating
-	Tier     Tier
-	Score    float64
-	Past     finding.List // what own past results at her berth tell; empty when the book holds none
-	Findings finding.List // of metal, zone, old film and route
-	Law      finding.List // of the places she is painted, kept and visited in; never empty
-	Route    compat.Route // cheapest way from what is there
-	q        *question    // nil for a Place that no ranking made: it has no criteria and says nothing
+	Rank    int
+	Tied    bool // another type of the part has the same rank
+	Coating tables.Coating
+	Tier    Tier
+	Score   float64
+	Past    finding.List // what own past results at her berth tell; empty when the book holds none
+	way     way
+	q       *question // nil for a Place that no ranking made: it has no criteria and says nothing
+}
+
+// way is what a ranking of many types needs of metal, zone, old film, law and the cheapest way to one type.
+type way struct {
+	barred bool // a finding of surface or law forbids it
+	ask    bool // a finding of the surface asks
+	beyond bool // it takes more than washing and abrading
+	strips bool
+	effort quantity.Range[float64] // hours a square metre
+}
+
+// Findings returns what is to be said of metal, zone, old film and route. It is worked out when it is asked for.
+//
+// Basis: each finding carries its own.
+func (p Place) Findings() finding.List {
+	if p.q == nil {
+		return nil
+	}
+	_, fs := p.q.surface.Best(&p.Coating)
+	return append(fs, p.q.launchWait(&p.Coating)...)
+}
+
+// Law returns the findings of the places she is painted, kept and visited in, and what is open about cleaning the type there; never empty. It is worked
+// out when it is asked for.
+//
+// Basis: each finding carries its law's.
+func (p Place) Law() finding.List {
+	if p.q == nil {
+		return nil
+	}
+	out := p.q.desk.Screen(p.Coating)
+	if !p.q.cleans() {
+		return out
+	}
+	for _, f := range p.q.desk.Cleaning(p.Coating) { // what is forbidden bars in the cleaning criterion
+		if f.Verdict == finding.Ask || f.Verdict == finding.Caution {
+			out = append(out, f)
+		}
+	}
+	return out
+}
+
+// Route returns the cheapest way from what is there, hours a square metre. It is worked out when it is asked for.
+//
+// Basis: as compat.Routes.
+func (p Place) Route() compat.Route {
+	if p.q == nil {
+		return compat.Route{}
+	}
+	r, _ := p.q.surface.Best(&p.Coating)
+	return r
 }
 
 // Criteria returns what the score is made of, in the order of the criterion table, with the boat's value, the type's value and
@@ -55,13 +104,13 @@ func (p Place) Criteria() []Criterion {
 	if p.q == nil {
 		return nil
 	}
-	c := p.q.ask(&p.Coating, &p.Route)
-	c.told = true
+	c := asked{Coating: &p.Coating, way: &p.way, told: true}
 	out := make([]Criterion, criteria)
 	for i, k := range criterionFuncs {
-		out[i] = k.f(p.q, &c)
-		out[i].Key = k.key
-		out[i].Points = p.q.points(i, out[i].Value)
+		v := k.f(p.q, &c)
+		out[i] = *v.told
+		out[i].Key, out[i].Value, out[i].Judged, out[i].Bars = k.key, v.value, v.judged, v.bars
+		out[i].Points = p.q.points(i, v.value)
 		if p.q.weight > 0 {
 			out[i].Points *= 100 / p.q.weight
 		}
@@ -123,7 +172,7 @@ func (p Place) Why() string {
 // Asks returns the questions that must be answered before the type is used: what nobody knows of the surface, the old film or
 // the law. None of them is read as allowed.
 func (p Place) Asks() finding.List {
-	return append(p.Findings.At(finding.Ask), p.Law.At(finding.Ask)...)
+	return append(p.Findings().At(finding.Ask), p.Law().At(finding.Ask)...)
 }
 
 // Reasons returns the findings that Why says, what was seen at her berth first: for a type that may be used, those of the three criteria that moved the score
@@ -132,8 +181,8 @@ func (p Place) Reasons() finding.List {
 	var out finding.List
 	if p.Tier >= Unsuited {
 		out = append(out, p.Past...)
-		out = append(out, p.Findings.At(finding.Forbidden)...)
-		out = append(out, p.Law.At(finding.Forbidden)...)
+		out = append(out, p.Findings().At(finding.Forbidden)...)
+		out = append(out, p.Law().At(finding.Forbidden)...)
 		for _, k := range p.Criteria() {
 			if k.Bars {
 				out = append(out, k.Finding)
@@ -191,90 +240,88 @@ func rankPart(b *tables.Book, boat Boat, part compat.Part, desk *law.Desk) PartR
 		return out
 	}
 	q := newQuestion(b, boat, part, desk)
-	n := 0
-	for range b.Ranked() {
-		n++
+	types := q.judged()
+	order := make([]*judged, len(types))
+	for i := range types {
+		order[i] = &types[i]
 	}
-	out.Places = make([]Place, n)
-	order := make([]int, n)
+	slices.SortFunc(order, func(a, b *judged) int {
+		return cmp.Or(a.compare(&b.standing), cmp.Compare(a.name, b.name), cmp.Compare(a.at, b.at))
+	})
+	out.Places = make([]Place, len(order))
+	for i, j := range order {
+		p := &out.Places[i]
+		p.Rank, p.Tier, p.Score, p.Past, p.way, p.q = i+1, j.tier, j.score, j.past, j.way, q
+		if i > 0 && j.compare(&order[i-1].standing) == 0 {
+			p.Rank = out.Places[i-1].Rank
+			p.Tied, out.Places[i-1].Tied = true, true
+		}
+		j.place = i
+	}
 	i := 0
 	for c := range b.Ranked() {
-		order[i], out.Places[i].Coating = i, c
-		q.judge(&out.Places[i])
+		out.Places[types[i].place].Coating = c
 		i++
 	}
-	slices.SortFunc(order, func(i, j int) int {
-		a, b := &out.Places[i], &out.Places[j]
-		if d := cmp.Or(cmp.Compare(a.Tier, b.Tier), q.order(a)-q.order(b)); d != 0 {
-			return d
-		}
-		if d := cmp.Compare(b.Score, a.Score); d != 0 {
-			return d
-		}
-		return cmp.Or(cmp.Compare(a.Coating.Name, b.Coating.Name), cmp.Compare(i, j))
-	})
-	arrange(out.Places, order)
-	q.number(out.Places)
 	return out
 }
 
-// arrange moves the place of index order[i] to i. It swaps, since places are large.
-func arrange(places []Place, order []int) {
-	for i, from := range order {
-		for from < i { // it was swapped away from there
-			from = order[from]
-		}
-		if from != i {
-			places[i], places[from] = places[from], places[i]
-		}
+// judged is how one type stands, before its place is known: coatings are large and are laid down once.
+type judged struct {
+	standing
+	at, place int    // in the order of the book, and in that of the ranking
+	name      string // of the coating
+	past      finding.List
+	way       way
+}
+
+// standing is what gives a type its place: its tier, then whether it was seen to hold, then its score.
+type standing struct {
+	tier  Tier
+	order int // 0 for a type that own past results saw hold at her berth for the months wished, else 1
+	score float64
+}
+
+// compare is below zero for the one that stands better; types of which neither does share a rank.
+func (s *standing) compare(o *standing) int {
+	return cmp.Or(cmp.Compare(s.tier, o.tier), s.order-o.order, cmp.Compare(o.score, s.score))
+}
+
+// cleans reports whether somebody cleans her afloat.
+func (q *question) cleans() bool { return q.boat.Use.Cleaning > tables.None && q.boat.Use.Afloat() }
+
+// judged judges every type, in the order of the book.
+func (q *question) judged() []judged {
+	out := make([]judged, 0, 32)
+	var slate compat.Slate
+	var c tables.Coating // one for all: it is large
+	a := asked{Coating: &c}
+	for c = range q.b.Ranked() {
+		out = append(out, judged{at: len(out), name: c.Name, past: q.past[c.Key].findings, way: q.wayTo(&c, &slate)})
+		j := &out[len(out)-1]
+		a.way = &j.way
+		j.standing = q.stands(&a)
+	}
+	return out
+}
+
+// wayTo finds out what surface and law say of a type.
+func (q *question) wayTo(c *tables.Coating, on *compat.Slate) way {
+	g := q.surface.Glance(c, on)
+	return way{
+		barred: g.Forbidden || q.desk.Forbids(c), ask: g.Ask, effort: g.Effort, beyond: moreThanScuffing(g.Steps, c.Under),
+		strips: slices.ContainsFunc(g.Steps, func(s finding.Step) bool { return s.Do == finding.Strip }),
 	}
 }
 
-// order is 0 for a type that own past results saw hold at her berth for the months wished, else 1.
-func (q *question) order(p *Place) int {
-	if q.past[p.Coating.Key].held {
-		return 0
+// stands judges a type for her use.
+func (q *question) stands(a *asked) standing {
+	score, bars := q.score(a)
+	s := standing{a.way.tier(bars), 1, score}
+	if q.past[a.Key].held {
+		s.order = 0
 	}
-	return 1
-}
-
-// number gives ranks; equal tier, past and score share one.
-func (q *question) number(places []Place) {
-	for i := range places {
-		places[i].Rank = i + 1
-		if i > 0 && places[i].Tier == places[i-1].Tier && q.order(&places[i]) == q.order(&places[i-1]) && places[i].Score == places[i-1].Score {
-			places[i].Rank = places[i-1].Rank
-			places[i].Tied, places[i-1].Tied = true, true
-		}
-	}
-}
-
-// ask prepares a type for the criteria.
-func (q *question) ask(c *tables.Coating, r *compat.Route) asked {
-	a := asked{Coating: c, route: r}
-	if q.boat.Use.Cleaning > tables.None && q.boat.Use.Afloat() {
-		a.cleaning = q.desk.Cleaning(*c)
-	}
-	return a
-}
-
-// judge fills the place of a coating, but for its rank.
-func (q *question) judge(p *Place) {
-	p.q = q
-	p.Route, p.Findings = q.surface.Best(&p.Coating)
-	p.Findings = append(p.Findings, q.launchWait(&p.Coating)...)
-	p.Law = q.desk.Screen(p.Coating)
-	c := q.ask(&p.Coating, &p.Route)
-	for _, f := range c.cleaning { // what is forbidden bars in the cleaning criterion
-		if f.Verdict == finding.Ask || f.Verdict == finding.Caution {
-			p.Law = append(p.Law, f)
-		}
-	}
-	seen := q.past[p.Coating.Key]
-	p.Past = seen.findings
-	var bars bool
-	p.Score, bars = q.score(&c)
-	p.Tier = tier(p.Findings, p.Law, p.Route, p.Coating.Under, bars)
+	return s
 }
 
 // score adds up the criteria; bars tells that the use, or what was seen at her berth, speaks against the type.
@@ -283,8 +330,8 @@ func (q *question) score(c *asked) (score float64, bars bool) {
 	bars = q.past[c.Key].failed
 	for i, k := range criterionFuncs {
 		v := k.f(q, c)
-		sum += q.points(i, v.Value)
-		bars = bars || v.Bars
+		sum += q.points(i, v.value)
+		bars = bars || v.bars
 	}
 	if q.weight > 0 {
 		score = math.Round((50+sum*100/q.weight)*10) / 10
@@ -298,22 +345,18 @@ func (q *question) points(i int, value float64) float64 { return float64(q.weigh
 // tier places a type by its worst finding. What a route needs counts as work only where it goes beyond washing and abrading. A
 // question that the law leaves open holds for a whole place or a whole class of products, and the tin answers it; it does not
 // move a type behind the others but stays with it, see Place.Asks.
-func tier(fs, legal finding.List, r compat.Route, under string, bars bool) Tier {
+func (w *way) tier(bars bool) Tier {
 	switch {
-	case fs.Worst() == finding.Forbidden || legal.Worst() == finding.Forbidden:
+	case w.barred:
 		return Barred
 	case bars:
 		return Unsuited
-	case asks(fs):
+	case w.ask:
 		return AskFirst
-	case moreThanScuffing(r.Steps, under):
+	case w.beyond:
 		return AfterWork
 	}
 	return Suits
-}
-
-func asks(fs finding.List) bool {
-	return slices.ContainsFunc(fs, func(f finding.Finding) bool { return f.Verdict == finding.Ask })
 }
 
 // moreThanScuffing reports whether the way takes more than washing and abrading. The coat that the type cannot do without is part of the type, not of

@@ -87,7 +87,7 @@ func (p PartRanking) opening(best Place) finding.Finding {
 		f.Rule, f.Verdict = RuleSayAsk, finding.Ask
 	case best.Coating.Role == tables.Bare:
 		f.Rule = RuleSayNone
-	case slices.ContainsFunc(best.Route.Steps, func(s finding.Step) bool { return s.Do == finding.Strip || s.Do == finding.Blast }):
+	case slices.ContainsFunc(best.Route().Steps, func(s finding.Step) bool { return s.Do == finding.Strip || s.Do == finding.Blast }):
 		f.Rule, f.Verdict = RuleSayStrip, finding.Needs
 	case old != nil && old.Key == best.Coating.Key:
 		f.Rule = RuleSayAgain

@@ -109,14 +109,13 @@ func Specify(b *tables.Book, boat Boat, part string, c tables.Coating) (Scheme, 
 
 func specify(b *tables.Book, boat Boat, part compat.Part, area PartArea, place Place) (Scheme, error) {
 	c := place.Coating
-	s := Scheme{Part: part.Name, Zone: part.Zone, Coating: c, Route: place.Route}
+	s := Scheme{Part: part.Name, Zone: part.Zone, Coating: c, Route: place.Route()}
 	if place.Tier == Barred {
 		s.Findings = append(s.Findings, finding.Finding{Rule: RuleRefused, Verdict: finding.Forbidden, About: c.Name, Against: part.Name})
 		s.Findings = append(s.Findings, place.Reasons()...)
 		return s, nil
 	}
-	s.Stack = append(s.Stack, place.Route.Keeps...)
-	s.Stack = append(s.Stack, place.Route.Adds...)
+	s.Stack = slices.Concat(s.Route.Keeps, s.Route.Adds)
 	if c.Role != tables.Bare {
 		s.addCoats(b, boat, part, area)
 	}

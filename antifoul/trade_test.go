@@ -51,7 +51,7 @@ func TestHardFeelsLikePaintAndAblativeComesOffOnTheHand(t *testing.T) {
 			t.Errorf("%s is recognised so: %q", k.old, says)
 		}
 		hard, _ := j.Ranking.Hull().Of("hard-copper-free")
-		if off := does(hard.Route.Steps, finding.Strip); off != (k.old == "ablative-old") {
+		if off := does(hard.Route().Steps, finding.Strip); off != (k.old == "ablative-old") {
 			t.Errorf("a hard film over %s: strip is %v", k.old, off)
 		}
 	}
@@ -67,7 +67,7 @@ func TestCuprousOxideNeverGoesOnAluminium(t *testing.T) {
 				continue
 			}
 			n++
-			if p.Tier != antifoul.Barred || !p.Findings.Has("metal-never") {
+			if p.Tier != antifoul.Barred || !p.Findings().Has("metal-never") {
 				t.Errorf("%s on aluminium is %v", p.Coating.Key, p.Tier)
 			}
 		}
@@ -83,12 +83,12 @@ func TestCopperThiocyanateGoesOnAluminiumOverABarrier(t *testing.T) {
 	sealed := planned(t, boatText(cruiserHull, "aluminium", film("epoxy-barrier", `film = "350 um"`), "")).Ranking.Hull()
 	for _, key := range []string{"hard-thiocyanate", "ablative-thiocyanate", "self-polishing-thiocyanate", "hybrid-thiocyanate"} {
 		p, _ := bare.Of(key)
-		if p.Tier == antifoul.Barred || !does(p.Route.Steps, finding.Barrier) {
-			t.Errorf("%s on bare aluminium is %v, steps %v", key, p.Tier, p.Route.Steps)
+		if p.Tier == antifoul.Barred || !does(p.Route().Steps, finding.Barrier) {
+			t.Errorf("%s on bare aluminium is %v, steps %v", key, p.Tier, p.Route().Steps)
 		}
 		p, _ = sealed.Of(key)
-		if p.Tier == antifoul.Barred || does(p.Route.Steps, finding.Barrier) || !p.Findings.Has("metal-barrier-there") {
-			t.Errorf("%s over a sound barrier is %v, steps %v", key, p.Tier, p.Route.Steps)
+		if p.Tier == antifoul.Barred || does(p.Route().Steps, finding.Barrier) || !p.Findings().Has("metal-barrier-there") {
+			t.Errorf("%s over a sound barrier is %v, steps %v", key, p.Tier, p.Route().Steps)
 		}
 	}
 }

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"slices"
 
+	"boatyard.example/bottomwork/antifoul/wear"
 	"boatyard.example/bottomwork/tables/finding"
 )
 
@@ -21,13 +22,6 @@ type Change struct {
 	Type     string // key of the type that then comes first, or may then be used; empty when none may
 	With     Boat   // she, with that fact changed
 	Finding  finding.Finding
-}
-
-// standing is how a type stands when her use is another.
-type standing struct {
-	tier  Tier
-	order int
-	score float64
 }
 
 // Swaps returns for each fact of her use the nearest value, up and down, with which another type would come first on the part, everything else
@@ -111,13 +105,11 @@ func (p PartRanking) stand(boat Boat) []standing {
 	if d, known := boat.Work.Dry(boat.On); known {
 		q.dry = d
 	}
-	q.past = pastOf(q.b, boat)
+	q.past, q.wear = pastOf(q.b, boat), wear.In(q.b, boat.Use)
 	out := make([]standing, len(p.Places))
 	for i := range p.Places {
 		x := &p.Places[i]
-		c := q.ask(&x.Coating, &x.Route)
-		score, bars := q.score(&c)
-		out[i] = standing{tier(x.Findings, x.Law, x.Route, x.Coating.Under, bars), q.order(x), score}
+		out[i] = q.stands(&asked{Coating: &x.Coating, way: &x.way})
 	}
 	return out
 }
@@ -134,7 +126,6 @@ func (p PartRanking) first(standings []standing) int {
 		return -1
 	}
 	return slices.MinFunc(order, func(i, j int) int {
-		a, b := standings[i], standings[j]
-		return cmp.Or(cmp.Compare(a.tier, b.tier), a.order-b.order, cmp.Compare(b.score, a.score), cmp.Compare(p.Places[i].Coating.Name, p.Places[j].Coating.Name))
+		return cmp.Or(standings[i].compare(&standings[j]), cmp.Compare(p.Places[i].Coating.Name, p.Places[j].Coating.Name))
 	})
 }

@@ -176,8 +176,9 @@ func repainted(b *tables.Book, boat Boat, hull int, first Scheme, desk *law.Desk
 	}
 	part.Laminate = ""
 	q := newQuestion(b, boat, part.AsRead(b), desk)
-	place := Place{Coating: first.Coating}
-	q.judge(&place)
+	place := Place{Coating: first.Coating, way: q.wayTo(&first.Coating, new(compat.Slate)), q: q}
+	s := q.stands(&asked{Coating: &place.Coating, way: &place.way})
+	place.Tier, place.Score = s.tier, s.score
 	return place
 }
 

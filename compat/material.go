@@ -18,7 +18,7 @@ func OnMaterial(b *tables.Book, c tables.Coating, p Part) finding.List {
 	if err != nil {
 		return finding.List{{Rule: ruleMaterialUnknown, Verdict: finding.Ask, About: c.Name, Against: p.Material}}
 	}
-	out := onSurface(make(finding.List, 0, 4), finding.Fine, b, &m, &c, p.Zone)
+	out := onSurface(make(finding.List, 0, 4), finding.Fine, b, &m, &c, p.Zone, nil)
 	return onFound(out, &m, &c, &p, oldCopper(b, &m, &p))
 }
 
@@ -33,23 +33,31 @@ func onFound(out finding.List, m *tables.Material, c *tables.Coating, p *Part, o
 }
 
 // onSurface adds what no step changes: material, zone, carrier, packs, and copper that the material never or always takes; of it
-// the verdicts from least up.
-func onSurface(out finding.List, least finding.Verdict, b *tables.Book, m *tables.Material, c *tables.Coating, zone string) finding.List {
-	say := func(rule finding.ID, v finding.Verdict, field string) {
-		if v >= least {
-			out = append(out, finding.Finding{Rule: rule, Verdict: v, About: c.Name, Against: m.Name, Basis: []finding.Basis{m.Basis(field)}})
+// the verdicts from least up; on a slate without their facts and bases.
+func onSurface(out finding.List, least finding.Verdict, b *tables.Book, m *tables.Material, c *tables.Coating, zone string, on *Slate) finding.List {
+	say := func(rule finding.ID, v finding.Verdict, field, fact, value string) {
+		if v < least {
+			return
 		}
+		f := finding.Finding{Rule: rule, Verdict: v, About: c.Name, Against: m.Name}
+		if on == nil {
+			f.Basis = []finding.Basis{m.Basis(field)}
+			if fact != "" {
+				f.Facts = []finding.Fact{{Name: fact, Value: value}}
+			}
+		}
+		out = append(out, f)
 	}
 	if c.Role == tables.Bare {
-		say(ruleBareStays, finding.Fine, "painted")
+		say(ruleBareStays, finding.Fine, "painted", "", "")
 		return out
 	}
 	switch m.Painted {
 	case tables.Never:
-		say(ruleNeverPainted, finding.Forbidden, "painted")
+		say(ruleNeverPainted, finding.Forbidden, "painted", "", "")
 		return out
 	case tables.AskMaker, tables.OverBarrier:
-		say(ruleAskPartMaker, finding.Ask, "painted")
+		say(ruleAskPartMaker, finding.Ask, "painted", "", "")
 	case tables.Allowed:
 	}
 	if zone != "" && c.Mechanism != "" {
@@ -59,18 +67,21 @@ func onSurface(out finding.List, least finding.Verdict, b *tables.Book, m *table
 			out = append(out, finding.Finding{Rule: ruleZoneUnknown, Verdict: finding.Ask, About: c.Name, Against: zone})
 		case err != nil:
 		case !z.Takes(c.Mechanism), c.Laid() && !z.Sheet:
-			out = append(out, finding.Finding{Rule: ruleZoneMechanism, Verdict: finding.Forbidden, About: c.Name, Against: z.Name, Basis: []finding.Basis{z.Basis("mechanisms")}})
+			f := finding.Finding{Rule: ruleZoneMechanism, Verdict: finding.Forbidden, About: c.Name, Against: z.Name}
+			if on == nil {
+				f.Basis = []finding.Basis{z.Basis("mechanisms")}
+			}
+			out = append(out, f)
 		}
 	}
 	if m.Carrier != "" && c.Carrier != m.Carrier {
-		say(ruleCarrierOnly, finding.Forbidden, "carrier")
-		out[len(out)-1].Facts = []finding.Fact{{Name: "carrier", Value: m.Carrier}}
+		say(ruleCarrierOnly, finding.Forbidden, "carrier", "carrier", m.Carrier)
 	}
 	if c.Packs == 2 && !m.TwoPack {
-		say(ruleOnePackOnly, finding.Forbidden, "two_pack")
+		say(ruleOnePackOnly, finding.Forbidden, "two_pack", "", "")
 	}
 	if c.Role == tables.Barrier && m.Barrier == tables.Never {
-		say(ruleBarrierHarms, finding.Forbidden, "barrier")
+		say(ruleBarrierHarms, finding.Forbidden, "barrier", "", "")
 	}
 	var rule finding.ID
 	var v finding.Verdict
@@ -83,9 +94,8 @@ func onSurface(out finding.List, least finding.Verdict, b *tables.Book, m *table
 		rule, v = ruleMetalAsk, finding.Ask
 	case tables.OverBarrier: // judged with what is below
 	}
-	if rule != "" && v >= least {
-		say(rule, v, policyField(c.Biocide))
-		out[len(out)-1].Facts = []finding.Fact{{Name: "class", Value: string(c.Biocide)}}
+	if rule != "" {
+		say(rule, v, policyField(c.Biocide), "class", string(c.Biocide))
 	}
 	return out
 }

@@ -26,15 +26,15 @@ import (
 //
 // Basis: common practice, no source.
 func Over(b *tables.Book, next tables.Coating, old Layer) finding.List {
-	return over(make(finding.List, 0, 2), b, &next, &old)
+	return over(make(finding.List, 0, 2), b, &next, &old, nil)
 }
 
-// over adds the findings of Over.
-func over(out finding.List, b *tables.Book, next *tables.Coating, old *Layer) finding.List {
+// over adds the findings of Over; on a slate without their facts and bases.
+func over(out finding.List, b *tables.Book, next *tables.Coating, old *Layer, on *Slate) finding.List {
 	c := &old.Coating
 	start, past := len(out), true
 	if !old.bare() && next.Role != tables.Bare {
-		if f, ok := onState(b, next, old); ok {
+		if f, ok := onState(b, next, old, on); ok {
 			out = append(out, f)
 			if f.Verdict == finding.Forbidden {
 				return out
@@ -45,15 +45,18 @@ func over(out finding.List, b *tables.Book, next *tables.Coating, old *Layer) fi
 			past = closes.Given() && old.Age.Cmp(closes) > 0
 			switch {
 			case past:
-				out = append(out, finding.Finding{
-					Rule: rule, Verdict: finding.Needs, About: next.Name, Against: c.Name, First: []finding.Step{{Do: finding.Wash}, {Do: finding.Abrade}},
-					Facts: []finding.Fact{{Name: "age", Value: old.Age}, {Name: "window", Value: closes}}, Basis: []finding.Basis{c.Basis(field)},
-				})
+				f := finding.Finding{Rule: rule, Verdict: finding.Needs, About: next.Name, Against: c.Name, First: on.steps()}
+				f.First = on.keep(append(f.First, finding.Step{Do: finding.Wash}, finding.Step{Do: finding.Abrade}))
+				if on == nil {
+					f.Facts, f.Basis = []finding.Fact{{Name: "age", Value: old.Age}, {Name: "window", Value: closes}}, []finding.Basis{c.Basis(field)}
+				}
+				out = append(out, f)
 			case c.OvercoatMin.Given() && old.Age.Cmp(c.OvercoatMin) < 0:
-				out = append(out, finding.Finding{
-					Rule: ruleWindowEarly, Verdict: finding.Needs, About: next.Name, Against: c.Name, First: []finding.Step{{Do: finding.Wait}},
-					Facts: []finding.Fact{{Name: "age", Value: old.Age}, {Name: "window", Value: c.OvercoatMin}}, Basis: []finding.Basis{c.Basis("overcoat_min")},
-				})
+				f := finding.Finding{Rule: ruleWindowEarly, Verdict: finding.Needs, About: next.Name, Against: c.Name, First: on.keep(append(on.steps(), finding.Step{Do: finding.Wait}))}
+				if on == nil {
+					f.Facts, f.Basis = []finding.Fact{{Name: "age", Value: old.Age}, {Name: "window", Value: c.OvercoatMin}}, []finding.Basis{c.Basis("overcoat_min")}
+				}
+				out = append(out, f)
 			}
 		}
 	}
@@ -61,18 +64,22 @@ func over(out finding.List, b *tables.Book, next *tables.Coating, old *Layer) fi
 	if !ok {
 		return append(out, finding.Finding{Rule: ruleUnwritten, Verdict: finding.Ask, About: next.Name, Against: c.Name})
 	}
-	f := finding.Finding{Rule: row.Rule, Verdict: row.Verdict, About: next.Name, Against: c.Name, Basis: []finding.Basis{row.Basis("verdict")}}
+	f := finding.Finding{Rule: row.Rule, Verdict: row.Verdict, About: next.Name, Against: c.Name}
 	if needsOwn(next, c, &row) {
 		f.Rule, f.Verdict = ruleUndercoat, finding.Needs
 		under, err := b.Coating(next.Under)
 		if err != nil {
 			return append(out, finding.Finding{Rule: ruleUnwritten, Verdict: finding.Ask, About: next.Name, Against: next.Under})
 		}
-		f.Facts = []finding.Fact{{Name: "undercoat", Value: under.Name}}
-		f.First = []finding.Step{{Do: putsOn(under.Role), Coating: under.Key}}
-		f.Basis = []finding.Basis{next.Basis("under")}
+		f.First = on.keep(append(on.steps(), finding.Step{Do: putsOn(under.Role), Coating: under.Key}))
+		if on == nil {
+			f.Facts, f.Basis = []finding.Fact{{Name: "undercoat", Value: under.Name}}, []finding.Basis{next.Basis("under")}
+		}
 	} else {
-		f.First = rowSteps(&row)
+		f.First = rowSteps(&row, on)
+		if on == nil {
+			f.Basis = []finding.Basis{row.Basis("verdict")}
+		}
 	}
 	out = append(out, f)
 	if mayHoldTin(c) || slices.ContainsFunc(f.First, func(s finding.Step) bool { return s.Do == finding.WetScuff }) {
@@ -82,7 +89,11 @@ func over(out finding.List, b *tables.Book, next *tables.Coating, old *Layer) fi
 	}
 	if f.Verdict < finding.Ask || f.Verdict == finding.Needs {
 		if next.Role == tables.Antifouling && !next.Copper() && c.Copper() {
-			out = append(out, finding.Finding{Rule: ruleCopperBelow, Verdict: finding.Caution, About: next.Name, Against: c.Name, Basis: []finding.Basis{c.Basis("biocide")}})
+			f := finding.Finding{Rule: ruleCopperBelow, Verdict: finding.Caution, About: next.Name, Against: c.Name}
+			if on == nil {
+				f.Basis = []finding.Basis{c.Basis("biocide")}
+			}
+			out = append(out, f)
 		}
 	}
 	return out
@@ -120,7 +131,7 @@ func scuff(steps []finding.Step) {
 }
 
 // onState judges the state of the old layer; ok is false when it asks for nothing.
-func onState(b *tables.Book, next *tables.Coating, old *Layer) (finding.Finding, bool) {
+func onState(b *tables.Book, next *tables.Coating, old *Layer, on *Slate) (finding.Finding, bool) {
 	state := old.State
 	if state == "" {
 		state = tables.NotReported
@@ -135,13 +146,15 @@ func onState(b *tables.Book, next *tables.Coating, old *Layer) (finding.Finding,
 	if row.Verdict == finding.Fine {
 		return finding.Finding{}, false
 	}
-	f := finding.Finding{
-		Rule: row.Rule, Verdict: row.Verdict, About: next.Name, Against: old.Coating.Name,
-		Facts: []finding.Fact{{Name: "state", Value: row.Name}}, Basis: []finding.Basis{row.Basis("verdict")},
+	f := finding.Finding{Rule: row.Rule, Verdict: row.Verdict, About: next.Name, Against: old.Coating.Name}
+	if on == nil {
+		f.Facts, f.Basis = []finding.Fact{{Name: "state", Value: row.Name}}, []finding.Basis{row.Basis("verdict")}
 	}
+	steps := on.steps()
 	for a := range row.Steps() {
-		f.First = append(f.First, finding.Step{Do: a})
+		steps = append(steps, finding.Step{Do: a})
 	}
+	f.First = on.keep(steps)
 	return f, true
 }
 
@@ -154,15 +167,8 @@ func needsOwn(next, old *tables.Coating, row *tables.Overcoat) bool {
 }
 
 // rowSteps are the steps of a row; those that put something on name it.
-func rowSteps(row *tables.Overcoat) []finding.Step {
-	n := 0
-	for range row.Steps() {
-		n++
-	}
-	if n == 0 {
-		return nil
-	}
-	out := make([]finding.Step, 0, n)
+func rowSteps(row *tables.Overcoat, on *Slate) []finding.Step {
+	steps := on.steps()
 	for a := range row.Steps() {
 		s := finding.Step{Do: a}
 		switch {
@@ -171,9 +177,9 @@ func rowSteps(row *tables.Overcoat) []finding.Step {
 		case a == finding.Abrade, a == finding.WetScuff:
 			s.Grit = row.Grit
 		}
-		out = append(out, s)
+		steps = append(steps, s)
 	}
-	return out
+	return on.keep(steps)
 }
 
 // lays reports whether the work puts a coating on.

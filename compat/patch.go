@@ -48,7 +48,7 @@ func works(s Stack, i int) bool {
 // laps judges whether the working coat may lap onto itself.
 func laps(b *tables.Book, l *Layer) (bool, finding.Finding) {
 	again := Layer{Coating: l.Coating, State: tables.Sound}
-	fs := over(nil, b, &l.Coating, &again)
+	fs := over(nil, b, &l.Coating, &again, nil)
 	f := finding.Finding{Rule: rulePatchLap, Verdict: finding.Fine, About: l.Coating.Name}
 	for i := range fs {
 		bad := fs[i].Verdict == finding.Forbidden || fs[i].Verdict == finding.Ask

@@ -54,7 +54,7 @@ func (w *way) stay(i int, forGood bool) {
 	if i == len(w.found)-1 || forGood {
 		return // the top layer is judged with the coat over it
 	}
-	if f, ok := onState(w.b, &w.found[i+1].Coating, l); ok && l.State != "" && l.State != tables.NotReported {
+	if f, ok := onState(w.b, &w.found[i+1].Coating, l, nil); ok && l.State != "" && l.State != tables.NotReported {
 		if f.Verdict == finding.Forbidden || f.Verdict == finding.Ask {
 			w.barred = append(w.barred, f)
 			return

@@ -53,7 +53,7 @@ func onMetal(out finding.List, b *tables.Book, m *tables.Material, p *Part, s St
 		if l.found() {
 			return append(out, offFinding(m, &l.Coating, finding.Forbidden))
 		}
-		return onSurface(out, finding.Forbidden, b, m, &l.Coating, "")
+		return onSurface(out, finding.Forbidden, b, m, &l.Coating, "", nil)
 	}
 	zone := ""
 	if i == len(s)-1 {
@@ -64,7 +64,7 @@ func onMetal(out finding.List, b *tables.Book, m *tables.Material, p *Part, s St
 		if i < len(s)-1 {
 			least = finding.Ask
 		}
-		out = onSurface(out, least, b, m, &l.Coating, zone)
+		out = onSurface(out, least, b, m, &l.Coating, zone, nil)
 		if p.Laminate == "wet" && l.Coating.Packs == 2 {
 			out = append(out, wet(&l.Coating, m))
 		}
@@ -98,7 +98,7 @@ func pairOf(out finding.List, b *tables.Book, s Stack, i int) finding.List {
 		return out
 	}
 	fresh(&old)
-	return buried(over(out, b, &next.Coating, &old), b, next, s[:i])
+	return buried(over(out, b, &next.Coating, &old, nil), b, &next.Coating, nil, s[:i])
 }
 
 // foundPair judges whether found layer i lies on what it does not hold on: the one below, or what an undercoat below covers.
@@ -108,26 +108,23 @@ func foundPair(b *tables.Book, s Stack, i int) (finding.Finding, bool) {
 		return finding.Finding{}, false
 	}
 	old.State, old.Age = tables.Sound, quantity.Duration{} // its state is another question
-	bad := over(nil, b, &next.Coating, &old).Worst() == finding.Forbidden || buried(nil, b, next, s[:i]).Worst() == finding.Forbidden
+	bad := over(nil, b, &next.Coating, &old, nil).Worst() == finding.Forbidden || buried(nil, b, &next.Coating, nil, s[:i]).Worst() == finding.Forbidden
 	return finding.Finding{Rule: ruleFoundPair, Verdict: finding.Caution, About: next.Coating.Name, Against: old.Coating.Name}, bad
 }
 
 // buried adds what a coat that works does not go above, though undercoats lie between: the first layer below them that is none. Only what is
 // forbidden or unknown of the two is told.
-func buried(out finding.List, b *tables.Book, next *Layer, below Stack) finding.List {
-	if next.Coating.Role == tables.Bare || next.undercoat() {
+func buried(out finding.List, b *tables.Book, next *tables.Coating, on *Slate, below ...Stack) finding.List {
+	if next.Role == tables.Bare || undercoat(next.Role) {
 		return out
 	}
-	j := len(below) - 1
-	for j > 0 && below[j].undercoat() {
-		j--
-	}
-	if j < 0 || j == len(below)-1 || below[j].bare() || below[j].undercoat() {
+	worked, between := worker(below)
+	if worked == nil || !between || worked.bare() {
 		return out
 	}
-	deep := below[j]
+	deep := *worked
 	deep.State = tables.Sound // its state was judged with the undercoat
-	for _, f := range over(nil, b, &next.Coating, &deep) {
+	for _, f := range over(nil, b, next, &deep, on) {
 		switch f.Verdict {
 		case finding.Forbidden:
 			out = append(out, finding.Finding{Rule: ruleBuried, Verdict: finding.Forbidden, About: f.About, Against: f.Against, Basis: f.Basis})
@@ -139,9 +136,24 @@ func buried(out finding.List, b *tables.Book, next *Layer, below Stack) finding.
 	return out
 }
 
+// worker is the uppermost layer of stacks that lie on each other that is no undercoat, nil when none is, and whether undercoats lie on it.
+func worker(below []Stack) (l *Layer, covered bool) {
+	for i := len(below) - 1; i >= 0; i-- {
+		for j := len(below[i]) - 1; j >= 0; j-- {
+			if l = &below[i][j]; !l.undercoat() {
+				return l, covered
+			}
+			covered = true
+		}
+	}
+	return nil, covered
+}
+
 // undercoat reports whether the layer is a primer, a barrier, a sealer or a tie coat: it does not decide what holds on it alone.
-func (l *Layer) undercoat() bool {
-	switch l.Coating.Role {
+func (l *Layer) undercoat() bool { return undercoat(l.Coating.Role) }
+
+func undercoat(r tables.Role) bool {
+	switch r {
 	case tables.Primer, tables.Barrier, tables.Sealer, tables.TieCoat:
 		return true
 	case tables.Antifouling, tables.Blacking, tables.OldFilm, tables.Bare:

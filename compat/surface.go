@@ -56,14 +56,14 @@ func On(b *tables.Book, p Part) *Surface {
 //
 // Basis: as of the function OnMaterial.
 func (s *Surface) OnMaterial(c *tables.Coating) finding.List {
-	return append(s.always(c), s.fromFound(c)...)
+	return append(s.always(make(finding.List, 0, 2), c, nil), s.fromFound(c)...)
 }
 
 // Routes returns the ways to the coating wanted, cheapest first; see the function Routes.
 //
 // Basis: as of the function Routes.
 func (s *Surface) Routes(want *tables.Coating) []Route {
-	first, second, both := s.routes(want, true)
+	first, second, both := s.routes(want, true, nil)
 	if !both {
 		return []Route{first}
 	}
@@ -75,7 +75,7 @@ func (s *Surface) Routes(want *tables.Coating) []Route {
 //
 // Basis: as of the function Routes.
 func (s *Surface) Best(want *tables.Coating) (Route, finding.List) {
-	r, _, _ := s.routes(want, false)
+	r, _, _ := s.routes(want, false, nil)
 	said := once(r.Findings) // holds what the surface says whatever was found
 	for _, f := range s.fromFound(want) {
 		if !says(said, &f) {
@@ -86,12 +86,12 @@ func (s *Surface) Best(want *tables.Coating) (Route, finding.List) {
 	return r, said
 }
 
-// always judges what no work changes.
-func (s *Surface) always(c *tables.Coating) finding.List {
+// always adds what no work changes.
+func (s *Surface) always(out finding.List, c *tables.Coating, on *Slate) finding.List {
 	if !s.known {
-		return finding.List{{Rule: ruleMaterialUnknown, Verdict: finding.Ask, About: c.Name, Against: s.part.Material}}
+		return append(out, finding.Finding{Rule: ruleMaterialUnknown, Verdict: finding.Ask, About: c.Name, Against: s.part.Material})
 	}
-	return onSurface(make(finding.List, 0, 2), finding.Fine, s.b, &s.m, c, s.part.Zone)
+	return onSurface(out, finding.Fine, s.b, &s.m, c, s.part.Zone, on)
 }
 
 // fromFound judges what depends on what was found.
@@ -102,9 +102,17 @@ func (s *Surface) fromFound(c *tables.Coating) finding.List {
 	return onFound(nil, &s.m, c, &s.part, s.off)
 }
 
-// routes returns the ways, the better one first. Unless both are asked for, the second may be left out.
-func (s *Surface) routes(want *tables.Coating, all bool) (first, second Route, both bool) {
-	always := s.always(want)
+// routes returns the ways, the better one first. Unless both are asked for, the second may be left out. On a slate they are told without facts and
+// bases.
+func (s *Surface) routes(want *tables.Coating, all bool, on *Slate) (first, second Route, both bool) {
+	var room finding.List
+	var kept, stripped *draft
+	if on != nil {
+		room, kept, stripped = on.always[:0], &on.kept, &on.strip
+	} else {
+		room = make(finding.List, 0, 2)
+	}
+	always := s.always(room, want, on)
 	none := finding.Finding{Rule: ruleRouteNone, Verdict: finding.Forbidden, About: want.Name, Against: s.part.Name}
 	switch {
 	case !s.known:
@@ -120,7 +128,7 @@ func (s *Surface) routes(want *tables.Coating, all bool) (first, second Route, b
 	keeps := !s.found[0].bare()
 	if keeps {
 		var w way
-		if w, keeps = s.keep(want, always); keeps {
+		if w, keeps = s.keep(want, always, on, kept); keeps {
 			first = w.route(want)
 		}
 		barred = w.barred
@@ -129,7 +137,7 @@ func (s *Surface) routes(want *tables.Coating, all bool) (first, second Route, b
 	if keeps && !all && first.Effort.Typical < start.hours {
 		return first, second, false // whatever the other way takes on top
 	}
-	w := s.strip(want, start, always, barred)
+	w := s.strip(want, start, always, barred, on, stripped)
 	switch {
 	case len(w.barred) == 0:
 		second = w.route(want)

@@ -20,6 +20,8 @@ type way struct {
 	findings finding.List
 	said     int          // how many of the findings hold whatever was found
 	barred   finding.List // what makes it no way
+	on       *Slate       // where it is written without facts and bases; nil: it is told whole
+	to       *draft       // of the slate
 	hours    float64      // of the steps that a prepared way has, typical
 }
 
@@ -34,8 +36,13 @@ func (w *way) again() way {
 	}
 }
 
-// begin returns a way that goes on from the prepared one, for a coating of which the findings always hold on every way.
-func (w *way) begin(always, because finding.List) way {
+// begin returns a way that goes on from the prepared one, for a coating of which the findings always hold on every way. A draft of a slate takes it.
+func (w *way) begin(always, because finding.List, on *Slate, to *draft) way {
+	if on != nil {
+		to.findings = append(append(to.findings[:0], always...), w.findings...)
+		to.steps, to.adds, to.barred = append(to.steps[:0], w.steps...), append(to.adds[:0], w.adds...), append(to.barred[:0], w.barred...)
+		return way{Surface: w.Surface, keeps: slices.Clip(w.keeps), adds: to.adds, steps: to.steps, findings: to.findings, said: len(always), barred: to.barred, hours: w.hours, on: on, to: to}
+	}
 	next := w.again()
 	all := make(finding.List, 0, len(always)+len(because)+len(w.findings)+2)
 	all = append(all, always...)
@@ -49,7 +56,7 @@ func (w *way) begin(always, because finding.List) way {
 }
 
 // keep builds the way that leaves everything found in its place; false when it is no way, with what bars it.
-func (s *Surface) keep(want *tables.Coating, always finding.List) (w way, ok bool) {
+func (s *Surface) keep(want *tables.Coating, always finding.List, on *Slate, to *draft) (w way, ok bool) {
 	start := &s.stays
 	if want.Role == tables.Bare {
 		start = &s.left
@@ -57,7 +64,7 @@ func (s *Surface) keep(want *tables.Coating, always finding.List) (w way, ok boo
 	if len(start.barred) > 0 {
 		return *start, false
 	}
-	w = start.begin(always, nil)
+	w = start.begin(always, nil, on, to)
 	switch {
 	case want.Role == tables.Bare:
 		ok = w.ready(want, 0)
@@ -71,11 +78,7 @@ func (s *Surface) keep(want *tables.Coating, always finding.List) (w way, ok boo
 	if !ok {
 		return w, ok
 	}
-	below := w.keeps
-	if len(w.adds) > 0 {
-		below = slices.Concat(w.keeps, w.adds)
-	}
-	if bad := buried(nil, w.b, &Layer{Coating: *want}, below); len(bad) > 0 {
+	if bad := buried(nil, w.b, want, on, w.keeps, w.adds); len(bad) > 0 {
 		w.barred, ok = append(w.barred, bad...), false
 	}
 	return w, ok
@@ -95,8 +98,8 @@ func (s *Surface) start(want *tables.Coating) *way {
 }
 
 // strip builds the way over sound epoxy, or over the bare surface; because says why nothing else is a way.
-func (s *Surface) strip(want *tables.Coating, start *way, always, because finding.List) way {
-	w := start.begin(always, because)
+func (s *Surface) strip(want *tables.Coating, start *way, always, because finding.List, on *Slate, to *draft) way {
+	w := start.begin(always, because, on, to)
 	if len(w.barred) == 0 {
 		w.ready(want, 0)
 	}
@@ -157,10 +160,10 @@ func (w *way) top() *Layer {
 func (w *way) ready(next *tables.Coating, depth int) bool {
 	top := w.top()
 	before := len(w.findings)
-	all := over(w.findings, w.b, next, top)
+	all := over(w.findings, w.b, next, top, w.on)
 	fs := all[before:]
-	if bad := barring(fs); len(bad) > 0 {
-		w.barred = append(w.barred, bad...)
+	free := len(w.barred)
+	if w.barred = barring(w.barred, fs); len(w.barred) > free {
 		return false
 	}
 	w.findings = all
@@ -201,7 +204,7 @@ func (w *way) put(key string, film quantity.Range[quantity.Film], depth int) boo
 		w.barred = append(w.barred, finding.Finding{Rule: ruleUnwritten, Verdict: finding.Ask, About: key, Against: w.m.Name})
 		return false
 	}
-	if bad := onSurface(nil, finding.Forbidden, w.b, &w.m, &c, ""); len(bad) > 0 {
+	if bad := onSurface(nil, finding.Forbidden, w.b, &w.m, &c, "", w.on); len(bad) > 0 {
 		w.barred = append(w.barred, bad...)
 		return false
 	}
@@ -221,14 +224,19 @@ func (w *way) put(key string, film quantity.Range[quantity.Film], depth int) boo
 	}
 	w.steps = append(w.steps, finding.Step{Do: putsOn(c.Role), Coating: c.Key, Film: film, Coats: n})
 	w.adds = append(w.adds, Layer{Coating: c, Film: film, State: tables.Sound, Coats: n, Age: inTime(&c), For: Undercoat})
+	if w.to != nil { // its room grew
+		w.to.adds = w.adds
+	}
 	return true
 }
 
 // route closes the way to the coating wanted: laminate, metal, hours.
 func (w *way) route(want *tables.Coating) Route {
 	r := Route{Steps: slices.Clip(w.steps), Keeps: slices.Clip(w.keeps), Adds: slices.Clip(w.adds), Findings: w.findings}
-	if more := aboveBarrier(nil, &w.m, want, w.keeps, w.adds); len(more) > 0 {
-		r.Findings = slices.Insert(r.Findings, w.said, more...)
+	if w.on == nil { // none of the barrier's findings is forbidden or asked
+		if more := aboveBarrier(nil, &w.m, want, w.keeps, w.adds); len(more) > 0 {
+			r.Findings = slices.Insert(r.Findings, w.said, more...)
+		}
 	}
 	if w.part.Laminate == "wet" {
 		r.dryOut(&w.m, want)
@@ -294,9 +302,8 @@ func atLeast(l finding.List, v finding.Verdict) finding.List {
 	return out
 }
 
-// barring returns the findings that make no way: what is forbidden, and what nobody knows.
-func barring(l finding.List) finding.List {
-	var out finding.List
+// barring adds the findings that make no way: what is forbidden, and what nobody knows.
+func barring(out, l finding.List) finding.List {
 	for i := range l {
 		if l[i].Verdict == finding.Forbidden || l[i].Verdict == finding.Ask {
 			out = append(out, l[i])

@@ -63,6 +63,7 @@ type Book struct {
 	digits func() string // the fingerprint, worked out once when it is first asked for
 
 	onOld map[string][]speaker // the overcoat rows by their old field
+	pairs [][2]*Overcoat       // what answers each pair of coatings, inside and past the window: next × old; empty in a very large book
 }
 
 // tableNames are the arrays that a file may hold.

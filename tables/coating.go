@@ -19,6 +19,7 @@ type Coating struct {
 	Packs     int       // 1 or 2 components
 	Carrier   string    // solvent, water, none
 	Strong    bool      // its solvent lifts vinyl and chlorinated rubber
+	at        int       // its place among the coatings of its book
 
 	Solids  quantity.Range[quantity.Share]   // volume solids, 0 to 100 %
 	Density quantity.Range[quantity.Density] // of the wet paint as supplied, by which content by weight becomes content by volume

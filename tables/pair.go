@@ -14,7 +14,10 @@ type speaker struct {
 // closest is the most that naming the two closely adds to a speaker's rank.
 const closest = 7
 
-// indexOvercoats notes the rows by their old field, the highest rank first and else in file order.
+// mostPairs bounds the coatings of a book whose pairs are all answered beforehand; a larger book answers each when it is asked.
+const mostPairs = 250
+
+// indexOvercoats notes the rows by their old field, the highest rank first and else in file order, and the answers of all pairs of the book's coatings.
 func (b *Book) indexOvercoats() {
 	b.onOld = map[string][]speaker{}
 	for i := range b.overcoats.rows {
@@ -24,6 +27,26 @@ func (b *Book) indexOvercoats() {
 	for _, rows := range b.onOld {
 		slices.SortStableFunc(rows, func(a, b speaker) int { return cmp.Compare(b.rank, a.rank) })
 	}
+	coats := b.coatings.rows
+	if len(coats) > mostPairs {
+		return
+	}
+	b.pairs = make([][2]*Overcoat, 0, len(coats)*len(coats))
+	for i := range coats {
+		coats[i].at = i
+		for j := range coats {
+			b.pairs = append(b.pairs, [2]*Overcoat{b.overcoatOf(&coats[i], &coats[j], false), b.overcoatOf(&coats[i], &coats[j], true)})
+		}
+	}
+}
+
+// own reports whether the coating is as the book has it, in all that rows of coat over coat ask.
+func (b *Book) own(c *Coating) bool {
+	if c.at >= len(b.coatings.rows) {
+		return false
+	}
+	o := &b.coatings.rows[c.at]
+	return c.Key == o.Key && c.Mechanism == o.Mechanism && c.Role == o.Role && c.Biocide == o.Biocide && c.Packs == o.Packs && c.Strong == o.Strong
 }
 
 // weight is what a row counts by itself: its level before the number of fields that it gives.
@@ -47,6 +70,23 @@ func weight(o *Overcoat) int {
 //
 // Basis: common practice, no source.
 func (b *Book) OvercoatOf(next, old *Coating, past bool) (Overcoat, bool) {
+	var o *Overcoat
+	switch {
+	case len(b.pairs) == 0 || !b.own(next) || !b.own(old):
+		o = b.overcoatOf(next, old, past)
+	case past:
+		o = b.pairs[next.at*len(b.coatings.rows)+old.at][1]
+	default:
+		o = b.pairs[next.at*len(b.coatings.rows)+old.at][0]
+	}
+	if o == nil {
+		return Overcoat{}, false
+	}
+	return *o, true
+}
+
+// overcoatOf looks for the row that answers; nil when none does.
+func (b *Book) overcoatOf(next, old *Coating, past bool) *Overcoat {
 	words := [...]string{"", old.Key, string(old.Mechanism), string(old.Role), string(Antifouling)}
 	var best *Overcoat
 	most := 0
@@ -67,10 +107,7 @@ func (b *Book) OvercoatOf(next, old *Coating, past bool) (Overcoat, bool) {
 			}
 		}
 	}
-	if best == nil {
-		return Overcoat{}, false
-	}
-	return *best, true
+	return best
 }
 
 // names is 0 when the row does not speak of the pair, else 1 to closest: the higher, the more closely it names the two.

@@ -1,6 +1,7 @@
 package law
 
 import (
+	"iter"
 	"math"
 	"slices"
 	"strings"
@@ -31,8 +32,8 @@ type entry struct {
 	missing []string // what it asks about the boat, the water or the day, and nobody gave
 	spots   []int    // where it applies, or may
 	parts   []int    // spots of which only a part has this law
-	facts   []finding.Fact
-	basis   []finding.Basis
+	facts   iter.Seq[finding.Fact]
+	basis   finding.Basis
 }
 
 // At returns the desk of a boat at her berths on a day.
@@ -44,43 +45,53 @@ func At(b *tables.Book, craft Craft, at []Berth, on quantity.Date) *Desk {
 	d := &Desk{b: b, spots: spotsOf(b, at), laws: map[subject][]entry{}}
 	for l := range b.Laws() {
 		if e, ok := d.enter(&l, craft, on); ok {
-			d.laws[subject(l.Subject)] = append(d.laws[subject(l.Subject)], e)
+			s := subject(l.Subject)
+			if d.laws[s] == nil {
+				d.laws[s] = make([]entry, 0, 4)
+			}
+			d.laws[s] = append(d.laws[s], e)
 		}
 	}
 	return d
 }
 
 // enter prepares a law; false when it cannot touch the boat.
-func (d *Desk) enter(l *tables.Law, craft Craft, on quantity.Date) (entry, bool) {
-	var e entry
-	wet := d.seat(&e, l)
-	if len(e.spots)+len(e.parts) == 0 {
-		return entry{}, false
+func (d *Desk) enter(l *tables.Law, craft Craft, on quantity.Date) (e entry, ok bool) {
+	var at seat
+	if !d.seat(&at, l) {
+		return e, false
 	}
-	var fits answer
-	if fits, e.missing = touches(l, craft, on); fits == no {
-		return entry{}, false
+	fits, missing := touches(l, craft, on)
+	if fits == no {
+		return e, false
 	}
-	if !wet { // of parts nobody asks
-		e.missing = append(e.missing, "the water")
+	if !at.wet { // of parts nobody asks
+		missing = append(missing, "the water")
 	}
-	e.verdict, e.name, e.place = l.Verdict, l.Name, l.Where()
-	e.classes, e.actives, e.mechs = classesOf(l.Biocides()), slices.Collect(l.Actives()), slices.Collect(l.Mechanisms())
-	if e.copper = math.Inf(1); l.CopperMax.Given() {
+	e = entry{
+		name: l.Name, place: l.Where(), verdict: l.Verdict, spots: at.spots, parts: at.parts, missing: missing, copper: math.Inf(1),
+		classes: classesOf(l.Biocides()), actives: slices.Collect(l.Actives()), mechs: slices.Collect(l.Mechanisms()), facts: l.Facts(), basis: l.Basis("verdict"),
+	}
+	if l.CopperMax.Given() {
 		e.copper = l.CopperMax.Float(quantity.Percent)
 	}
 	for a := range l.Steps() {
 		e.steps = append(e.steps, finding.Step{Do: a})
 	}
-	e.facts, e.basis = slices.AppendSeq(make([]finding.Fact, 0, 10), l.Facts()), []finding.Basis{l.Basis("verdict")}
 	return e, true
 }
 
-// seat notes the spots at which the law applies or may, and those of which only a part has it. It reports whether the water of
-// one spot at least is the law's for certain; that spot then comes first, since the finding names it.
-func (d *Desk) seat(e *entry, l *tables.Law) bool {
+// seat is where a law stands: at which spots it applies or may, of which only a part has it, and whether the water of one spot at least is the law's for
+// certain; that spot then comes first, since the finding names it.
+type seat struct {
+	spots, parts []int
+	wet          bool
+}
+
+// seat finds the law's; false when it has none.
+func (d *Desk) seat(to *seat, l *tables.Law) bool {
 	var roles, waters []string
-	read, wet := false, false
+	read := false
 	for i := range d.spots {
 		s := &d.spots[i]
 		here := slices.Contains(s.chain, l.Place)
@@ -98,15 +109,15 @@ func (d *Desk) seat(e *entry, l *tables.Law) bool {
 		switch {
 		case fits == no || !s.plays(roles):
 		case part:
-			e.parts = append(e.parts, i)
-		case fits == yes && !wet:
-			wet = true
-			e.spots = slices.Insert(e.spots, 0, i)
+			to.parts = append(to.parts, i)
+		case fits == yes && !to.wet:
+			to.wet = true
+			to.spots = slices.Insert(to.spots, 0, i)
 		default:
-			e.spots = append(e.spots, i)
+			to.spots = append(to.spots, i)
 		}
 	}
-	return wet
+	return len(to.spots)+len(to.parts) > 0
 }
 
 // answer is what is known of a condition.

@@ -137,6 +137,12 @@ func TestEveryAnswerIsWhole(t *testing.T) {
 						}
 					}
 				}
+				if got, want := d.Forbids(&c), d.Screen(c).Worst() == finding.Forbidden; got != want {
+					t.Fatalf("%s at %v: Forbids %v, Screen %v", c.Key, at, got, want)
+				}
+				if got, want := d.ForbidsCleaning(&c), d.Cleaning(c).Worst() == finding.Forbidden; got != want {
+					t.Fatalf("%s at %v: ForbidsCleaning %v, Cleaning %v", c.Key, at, got, want)
+				}
 				if x, y := said(b, d.Screen(c)), said(b, law.Screen(b, c, craft, at, on)); x != y {
 					t.Fatalf("desk and Screen differ:\n%s\n%s", x, y)
 				}

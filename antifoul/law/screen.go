@@ -1,6 +1,7 @@
 package law
 
 import (
+	"iter"
 	"slices"
 	"strings"
 
@@ -105,6 +106,35 @@ type hit struct {
 	most    finding.Verdict
 }
 
+// Forbids reports whether a finding of Screen forbids the coating.
+//
+// Basis: the laws of the book, each with its own.
+func (d *Desk) Forbids(c *tables.Coating) bool { return d.forbids(ofCoating, c) }
+
+// ForbidsCleaning reports whether a finding of Cleaning forbids it.
+//
+// Basis: the laws of the book, each with its own.
+func (d *Desk) ForbidsCleaning(c *tables.Coating) bool { return d.forbids(ofCleaning, c) }
+
+// forbids looks for one law that forbids for certain: what stays open, or what no law says, forbids nothing.
+func (d *Desk) forbids(s subject, c *tables.Coating) bool {
+	var f film
+	laws := d.laws[s]
+	for i := range laws {
+		e := &laws[i]
+		if e.verdict != finding.Forbidden {
+			continue
+		}
+		if f.c == nil {
+			f = d.film(c)
+		}
+		if h, ok := e.hits(&f); ok && h.missing == "" {
+			return true
+		}
+	}
+	return false
+}
+
 // judge finds the laws first and makes their findings after, so that a list costs few allocations however long it is.
 func (d *Desk) judge(s subject, c *tables.Coating) finding.List {
 	f := d.film(c)
@@ -116,12 +146,7 @@ func (d *Desk) judge(s subject, c *tables.Coating) finding.List {
 			found = append(found, h)
 		}
 	}
-	facts, basis := 0, 0
-	for _, h := range found {
-		facts += len(h.e.facts) + 1
-		basis += len(h.e.basis)
-	}
-	room := rooms{facts: make([]finding.Fact, 0, facts+len(d.spots)), basis: make([]finding.Basis, 0, basis)}
+	room := rooms{facts: make([]finding.Fact, 0, mostFacts*len(found)+len(d.spots)), basis: make([]finding.Basis, 0, len(found))}
 	out := make(finding.List, 0, len(found)+len(d.spots))
 	var few [16]bool
 	spoken := few[:]
@@ -173,16 +198,19 @@ type rooms struct {
 	basis []finding.Basis
 }
 
+// mostFacts is room for what a law tells, and one more; append makes more.
+const mostFacts = 11
+
 // note puts facts into the room and returns them; whoever appends to them gets a copy.
-func (r *rooms) note(fs []finding.Fact, more ...finding.Fact) []finding.Fact {
+func (r *rooms) note(fs iter.Seq[finding.Fact], more ...finding.Fact) []finding.Fact {
 	from := len(r.facts)
-	r.facts = append(append(r.facts, fs...), more...)
+	r.facts = append(slices.AppendSeq(r.facts, fs), more...)
 	return r.facts[from:len(r.facts):len(r.facts)]
 }
 
-func (r *rooms) rest(bs []finding.Basis) []finding.Basis {
+func (r *rooms) rest(b finding.Basis) []finding.Basis {
 	from := len(r.basis)
-	r.basis = append(r.basis, bs...)
+	r.basis = append(r.basis, b)
 	return r.basis[from:len(r.basis):len(r.basis)]
 }
 
@@ -224,7 +252,7 @@ func (d *Desk) close(out finding.List, s subject, f *film, i int, spoken bool, r
 	if at.read.Given() {
 		read.Value = at.read
 	}
-	return append(out, finding.Finding{Rule: rule, Verdict: v, About: about, Against: at.name, Facts: room.note(nil, read)})
+	return append(out, finding.Finding{Rule: rule, Verdict: v, About: about, Against: at.name, Facts: room.note(slices.Values([]finding.Fact(nil)), read)})
 }
 
 // parts tells that laws of parts of the place speak of the film, when only the whole was named.

@@ -162,7 +162,7 @@ func (c *composer) asks(p antifoul.Place) string {
 			laws = append(laws, name)
 		}
 	}
-	for _, f := range p.Law {
+	for _, f := range p.Law() {
 		if name := c.lawName(f); f.Verdict == finding.Caution && name != "" && !slices.Contains(conditions, name) {
 			conditions = append(conditions, name)
 		}

@@ -37,7 +37,7 @@ func (c *composer) lawFindings() finding.List {
 				continue
 			}
 			place, _ := p.Of(s.Coating.Key)
-			for _, f := range place.Law {
+			for _, f := range place.Law() {
 				add(f)
 			}
 		}

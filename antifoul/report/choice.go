@@ -64,7 +64,7 @@ func (c *composer) unlikeHull(p antifoul.PartRanking) (other []string, few bool)
 func (c *composer) why(p antifoul.Place) {
 	c.say("%s. Tier: %s; %.1f of 100 points inside it.", sentence(p.Coating.Name), p.Tier, p.Score)
 	c.list(c.findings(p.Past, finding.Fine))
-	c.list(c.findings(p.Findings, finding.Caution))
+	c.list(c.findings(p.Findings(), finding.Caution))
 	var rows [][]string
 	var said []string
 	for _, k := range p.Criteria() {
@@ -175,7 +175,7 @@ func (c *composer) sameTurn(a, b finding.Finding) bool {
 // first names the work that the way to the type takes, beyond washing.
 func first(p antifoul.Place) string {
 	var out []string
-	for _, s := range p.Route.Steps {
+	for _, s := range p.Route().Steps {
 		if s.Do != finding.Wash && !slices.Contains(out, string(s.Do)) {
 			out = append(out, string(s.Do))
 		}

@@ -64,7 +64,7 @@ func (c *composer) biocidal() []biocidal {
 		}
 		for _, p := range c.job.Ranking.Parts {
 			if place, found := p.Of(s.Coating.Key); found && p.Part == s.Part {
-				g.law = append(g.law, place.Law...)
+				g.law = append(g.law, place.Law()...)
 			}
 		}
 	}

@@ -18,18 +18,28 @@ import (
 // The count is not cut at the type's most coats; the caller judges that.
 // Basis: common practice for the count by months; the rate is an assumption, see Rate.
 func Coats(b *tables.Book, c tables.Coating, u Use, months float64) quantity.Range[int] {
+	k := In(b, u)
+	return k.Coats(&c, months)
+}
+
+// Coats returns the number of working coats for the wished calendar months; see the function Coats.
+//
+// Basis: as of the function Coats.
+func (k *Conditions) Coats(c *tables.Coating, months float64) quantity.Range[int] {
 	if !c.Wears() {
 		return quantity.Exactly(c.Coats)
 	}
-	rate := Rate(b, c, u)
-	n := func(rate float64) int { return CoatsAt(c, u, months, rate) }
+	rate := k.Rate(c)
+	n := func(rate float64) int { return coatsAt(c, &k.use, months, rate) }
 	return quantity.Range[int]{Low: n(rate.Low), Typical: n(rate.Typical), High: n(rate.High)}
 }
 
 // CoatsAt is Coats of a film that wears for one rate of wear, in micrometres a month afloat.
 //
 // Basis: as Coats.
-func CoatsAt(c tables.Coating, u Use, months, rate float64) int {
+func CoatsAt(c tables.Coating, u Use, months, rate float64) int { return coatsAt(&c, &u, months, rate) }
+
+func coatsAt(c *tables.Coating, u *Use, months, rate float64) int {
 	afloat := u.AfloatMonths(months)
 	least := max(c.Coats, 1+int(math.Ceil(afloat/12-1e-9)))
 	return max(least, int(math.Ceil(rate*afloat/c.Film.Typical.Float(quantity.Micrometre)-1e-9)))

@@ -22,15 +22,37 @@ func Rate(b *tables.Book, c tables.Coating, u Use) quantity.Range[float64] {
 	if !c.Wears() {
 		return quantity.Range[float64]{}
 	}
-	for i := range u.Fits {
-		if u.Fits[i].Coating == c.Key {
-			return u.Fits[i].Rate
+	k := In(b, u)
+	return k.Rate(&c)
+}
+
+// Conditions are what wears the films of one boat, whichever they are. Make them once with In and ask about many coatings.
+type Conditions struct {
+	use               Use
+	share, speed, env quantity.Range[float64]
+}
+
+// In returns the conditions of a boat in her use.
+//
+// Basis: as Rate.
+func In(b *tables.Book, u Use) Conditions {
+	return Conditions{u, shareUnderWay(b, u), speedFactor(b, u), product(temperatureFactor(b, u), waterFactor(b, u))}
+}
+
+// Rate returns micrometres a month afloat, low to high; see the function Rate.
+//
+// Basis: as of the function Rate.
+func (k *Conditions) Rate(c *tables.Coating) quantity.Range[float64] {
+	if !c.Wears() {
+		return quantity.Range[float64]{}
+	}
+	for i := range k.use.Fits {
+		if k.use.Fits[i].Coating == c.Key {
+			return k.use.Fits[i].Rate
 		}
 	}
 	um := func(f quantity.Film) float64 { return f.Float(quantity.Micrometre) }
-	share := shareUnderWay(b, u)
-	speed := speedFactor(b, u)
-	env := product(temperatureFactor(b, u), waterFactor(b, u))
+	share, speed, env := k.share, k.speed, k.env
 	end := func(rest, use, share, speed, env float64) float64 {
 		moving := max(rest, float64(use*speed))
 		return (rest + float64(share*(moving-rest))) * env
