@@ -18,7 +18,7 @@ type Assumption struct {
 
 // assume lists what the boat does not say, in the order of the boat file.
 func assume(b *tables.Book, x Boat) []Assumption {
-	var out []Assumption
+	out := make([]Assumption, 0, 16)
 	say := func(missing bool, key, taken string) {
 		if missing {
 			out = append(out, Assumption{key, taken})

@@ -31,7 +31,7 @@ func complete(b *tables.Book) finding.Faults {
 	}
 	for _, keys := range [][]string{factors, wear.Factors(), drag.Factors(), weather.Factors(), cost.Factors(), survey.Factors()} {
 		for _, key := range keys {
-			if _, err := b.Factor(key); err != nil {
+			if !b.HasFactor(key) {
 				lacks("factor", key)
 			}
 		}

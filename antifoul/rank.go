@@ -246,7 +246,10 @@ func rankPart(b *tables.Book, boat Boat, part compat.Part, desk *law.Desk) PartR
 		order[i] = &types[i]
 	}
 	slices.SortFunc(order, func(a, b *judged) int {
-		return cmp.Or(a.compare(&b.standing), cmp.Compare(a.name, b.name), cmp.Compare(a.at, b.at))
+		if d := a.compare(&b.standing); d != 0 {
+			return d
+		}
+		return cmp.Or(strings.Compare(a.name, b.name), a.at-b.at)
 	})
 	out.Places = make([]Place, len(order))
 	for i, j := range order {
@@ -284,7 +287,13 @@ type standing struct {
 
 // compare is below zero for the one that stands better; types of which neither does share a rank.
 func (s *standing) compare(o *standing) int {
-	return cmp.Or(cmp.Compare(s.tier, o.tier), s.order-o.order, cmp.Compare(o.score, s.score))
+	switch {
+	case s.tier != o.tier:
+		return int(s.tier) - int(o.tier)
+	case s.order != o.order:
+		return s.order - o.order
+	}
+	return cmp.Compare(o.score, s.score)
 }
 
 // cleans reports whether somebody cleans her afloat.
@@ -328,8 +337,8 @@ func (q *question) stands(a *asked) standing {
 func (q *question) score(c *asked) (score float64, bars bool) {
 	var sum float64
 	bars = q.past[c.Key].failed
-	for i, k := range criterionFuncs {
-		v := k.f(q, c)
+	for i := range criterionFuncs {
+		v := criterionFuncs[i].f(q, c)
 		sum += q.points(i, v.value)
 		bars = bars || v.bars
 	}

@@ -18,7 +18,7 @@ func OnMaterial(b *tables.Book, c tables.Coating, p Part) finding.List {
 	if err != nil {
 		return finding.List{{Rule: ruleMaterialUnknown, Verdict: finding.Ask, About: c.Name, Against: p.Material}}
 	}
-	out := onSurface(make(finding.List, 0, 4), finding.Fine, b, &m, &c, p.Zone, nil)
+	out := onSurface(make(finding.List, 0, 4), finding.Fine, faceOf(b, p.Zone), &m, &c, nil)
 	return onFound(out, &m, &c, &p, oldCopper(b, &m, &p))
 }
 
@@ -34,7 +34,7 @@ func onFound(out finding.List, m *tables.Material, c *tables.Coating, p *Part, o
 
 // onSurface adds what no step changes: material, zone, carrier, packs, and copper that the material never or always takes; of it
 // the verdicts from least up; on a slate without their facts and bases.
-func onSurface(out finding.List, least finding.Verdict, b *tables.Book, m *tables.Material, c *tables.Coating, zone string, on *Slate) finding.List {
+func onSurface(out finding.List, least finding.Verdict, at face, m *tables.Material, c *tables.Coating, on *Slate) finding.List {
 	say := func(rule finding.ID, v finding.Verdict, field, fact, value string) {
 		if v < least {
 			return
@@ -60,19 +60,17 @@ func onSurface(out finding.List, least finding.Verdict, b *tables.Book, m *table
 		say(ruleAskPartMaker, finding.Ask, "painted", "", "")
 	case tables.Allowed:
 	}
-	if zone != "" && c.Mechanism != "" {
-		z, err := b.Zone(zone)
-		switch {
-		case err != nil && least <= finding.Ask:
-			out = append(out, finding.Finding{Rule: ruleZoneUnknown, Verdict: finding.Ask, About: c.Name, Against: zone})
-		case err != nil:
-		case !z.Takes(c.Mechanism), c.Laid() && !z.Sheet:
-			f := finding.Finding{Rule: ruleZoneMechanism, Verdict: finding.Forbidden, About: c.Name, Against: z.Name}
-			if on == nil {
-				f.Basis = []finding.Basis{z.Basis("mechanisms")}
-			}
-			out = append(out, f)
+	switch z := at.row; {
+	case at.zone == "" || c.Mechanism == "":
+	case z == nil && least <= finding.Ask:
+		out = append(out, finding.Finding{Rule: ruleZoneUnknown, Verdict: finding.Ask, About: c.Name, Against: at.zone})
+	case z == nil:
+	case !z.Takes(c.Mechanism), c.Laid() && !z.Sheet:
+		f := finding.Finding{Rule: ruleZoneMechanism, Verdict: finding.Forbidden, About: c.Name, Against: z.Name}
+		if on == nil {
+			f.Basis = []finding.Basis{z.Basis("mechanisms")}
 		}
+		out = append(out, f)
 	}
 	if m.Carrier != "" && c.Carrier != m.Carrier {
 		say(ruleCarrierOnly, finding.Forbidden, "carrier", "carrier", m.Carrier)
@@ -98,6 +96,23 @@ func onSurface(out finding.List, least finding.Verdict, b *tables.Book, m *table
 		say(rule, v, policyField(c.Biocide), "class", string(c.Biocide))
 	}
 	return out
+}
+
+// face is where on the boat a coat is to go: nothing is asked of it where no zone is named; a zone that the book does not hold has no row.
+type face struct {
+	zone string
+	row  *tables.Zone
+}
+
+func faceOf(b *tables.Book, zone string) face {
+	if zone == "" {
+		return face{}
+	}
+	z, err := b.Zone(zone)
+	if err != nil {
+		return face{zone: zone}
+	}
+	return face{zone, &z}
 }
 
 // policyField is the field of a material that speaks of the biocide class.

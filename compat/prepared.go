@@ -34,6 +34,8 @@ func (s *Surface) prepareKept() {
 		})
 	}
 	s.left.work(finding.Step{Do: finding.Wash})
+	s.stays.settle(s.b)
+	s.left.settle(s.b)
 	s.sealed = barred(&s.m, s.found)
 }
 
@@ -106,7 +108,7 @@ func (s *Surface) prepareStripped() {
 		s.barriered.put(s.m.With, missing(&s.m, s.barriered.keeps), 0)
 	}
 	for _, w := range []*way{&s.stripped, &s.prepared, &s.primed, &s.barriered} {
-		w.hours = effort(s.b, w.steps).Typical
+		w.settle(s.b)
 	}
 }
 

@@ -73,7 +73,14 @@ func (r *Route) words() string {
 // effort sums the hours of the steps.
 func effort(b *tables.Book, steps []finding.Step) quantity.Range[float64] {
 	var sum quantity.Range[float64]
-	for _, s := range steps {
+	spend(&sum, b, steps)
+	return sum
+}
+
+// spend adds the hours of the steps.
+func spend(sum *quantity.Range[float64], b *tables.Book, steps []finding.Step) {
+	for i := range steps {
+		s := &steps[i]
 		hours, ok := b.Hours(s.Do)
 		if !ok {
 			continue // a book of one's own without the row: the work has no hours
@@ -83,5 +90,4 @@ func effort(b *tables.Book, steps []finding.Step) quantity.Range[float64] {
 		sum.Typical += float64(hours.Typical * n)
 		sum.High += float64(hours.High * n)
 	}
-	return sum
 }

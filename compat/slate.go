@@ -47,7 +47,7 @@ func (s *Surface) Glance(want *tables.Coating, on *Slate) Glance {
 }
 
 func newDraft() draft {
-	return draft{findings: make(finding.List, 0, 5), barred: make(finding.List, 0, 1), steps: make([]finding.Step, 0, 8)}
+	return draft{findings: make(finding.List, 0, 8), barred: make(finding.List, 0, 1), steps: make([]finding.Step, 0, 8)}
 }
 
 // steps is room for the steps that a row asks for; nil on no slate.

@@ -53,7 +53,7 @@ func onMetal(out finding.List, b *tables.Book, m *tables.Material, p *Part, s St
 		if l.found() {
 			return append(out, offFinding(m, &l.Coating, finding.Forbidden))
 		}
-		return onSurface(out, finding.Forbidden, b, m, &l.Coating, "", nil)
+		return onSurface(out, finding.Forbidden, face{}, m, &l.Coating, nil)
 	}
 	zone := ""
 	if i == len(s)-1 {
@@ -64,7 +64,7 @@ func onMetal(out finding.List, b *tables.Book, m *tables.Material, p *Part, s St
 		if i < len(s)-1 {
 			least = finding.Ask
 		}
-		out = onSurface(out, least, b, m, &l.Coating, zone, nil)
+		out = onSurface(out, least, faceOf(b, zone), m, &l.Coating, nil)
 		if p.Laminate == "wet" && l.Coating.Packs == 2 {
 			out = append(out, wet(&l.Coating, m))
 		}

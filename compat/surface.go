@@ -12,6 +12,7 @@ import (
 type Surface struct {
 	b     *tables.Book
 	part  Part
+	at    face
 	m     tables.Material
 	known bool         // the book holds the material
 	found Stack        // an unknown film where none was reported
@@ -30,7 +31,7 @@ const wanted tables.Policy = "wanted"
 
 // On returns the surface of the part.
 func On(b *tables.Book, p Part) *Surface {
-	s := &Surface{b: b, part: p, found: p.Found}
+	s := &Surface{b: b, part: p, at: faceOf(b, p.Zone), found: p.Found}
 	m, err := b.Material(p.Material)
 	if err != nil {
 		return s
@@ -91,7 +92,7 @@ func (s *Surface) always(out finding.List, c *tables.Coating, on *Slate) finding
 	if !s.known {
 		return append(out, finding.Finding{Rule: ruleMaterialUnknown, Verdict: finding.Ask, About: c.Name, Against: s.part.Material})
 	}
-	return onSurface(out, finding.Fine, s.b, &s.m, c, s.part.Zone, on)
+	return onSurface(out, finding.Fine, s.at, &s.m, c, on)
 }
 
 // fromFound judges what depends on what was found.
@@ -134,7 +135,7 @@ func (s *Surface) routes(want *tables.Coating, all bool, on *Slate) (first, seco
 		barred = w.barred
 	}
 	start := s.start(want)
-	if keeps && !all && first.Effort.Typical < start.hours {
+	if keeps && !all && first.Effort.Typical < start.spent.Typical {
 		return first, second, false // whatever the other way takes on top
 	}
 	w := s.strip(want, start, always, barred, on, stripped)

@@ -18,21 +18,27 @@ type way struct {
 	adds     Stack
 	steps    []finding.Step
 	findings finding.List
-	said     int          // how many of the findings hold whatever was found
-	barred   finding.List // what makes it no way
-	on       *Slate       // where it is written without facts and bases; nil: it is told whole
-	to       *draft       // of the slate
-	hours    float64      // of the steps that a prepared way has, typical
+	said     int                     // how many of the findings hold whatever was found
+	barred   finding.List            // what makes it no way
+	on       *Slate                  // where it is written without facts and bases; nil: it is told whole
+	to       *draft                  // of the slate
+	spent    quantity.Range[float64] // hours of the first steps
+	fixed    int                     // how many these are
 }
 
 // deepest bounds undercoats below undercoats: primer, barrier, tie coat and one to spare.
 const deepest = 4
 
+// settle counts the hours of the steps of a prepared way, once for all that go on from it.
+func (w *way) settle(b *tables.Book) {
+	w.spent, w.fixed = effort(b, w.steps), len(w.steps)
+}
+
 // again returns a way that begins as w does and leaves w as it is.
 func (w *way) again() way {
 	return way{
 		Surface: w.Surface, keeps: slices.Clip(w.keeps), adds: slices.Clip(w.adds), steps: slices.Clip(w.steps),
-		findings: slices.Clip(w.findings), barred: slices.Clip(w.barred), hours: w.hours,
+		findings: slices.Clip(w.findings), barred: slices.Clip(w.barred), spent: w.spent, fixed: w.fixed,
 	}
 }
 
@@ -41,7 +47,7 @@ func (w *way) begin(always, because finding.List, on *Slate, to *draft) way {
 	if on != nil {
 		to.findings = append(append(to.findings[:0], always...), w.findings...)
 		to.steps, to.adds, to.barred = append(to.steps[:0], w.steps...), append(to.adds[:0], w.adds...), append(to.barred[:0], w.barred...)
-		return way{Surface: w.Surface, keeps: slices.Clip(w.keeps), adds: to.adds, steps: to.steps, findings: to.findings, said: len(always), barred: to.barred, hours: w.hours, on: on, to: to}
+		return way{Surface: w.Surface, keeps: slices.Clip(w.keeps), adds: to.adds, steps: to.steps, findings: to.findings, said: len(always), barred: to.barred, spent: w.spent, fixed: w.fixed, on: on, to: to}
 	}
 	next := w.again()
 	all := make(finding.List, 0, len(always)+len(because)+len(w.findings)+2)
@@ -135,6 +141,7 @@ func (w *way) work(s finding.Step) {
 	}
 	if s.Do == finding.Identify {
 		w.steps = slices.Insert(slices.Clone(w.steps), first, s)
+		w.fixed, w.spent = 0, quantity.Range[float64]{}
 		return
 	}
 	w.steps = append(w.steps, s)
@@ -204,7 +211,7 @@ func (w *way) put(key string, film quantity.Range[quantity.Film], depth int) boo
 		w.barred = append(w.barred, finding.Finding{Rule: ruleUnwritten, Verdict: finding.Ask, About: key, Against: w.m.Name})
 		return false
 	}
-	if bad := onSurface(nil, finding.Forbidden, w.b, &w.m, &c, "", w.on); len(bad) > 0 {
+	if bad := onSurface(nil, finding.Forbidden, face{}, &w.m, &c, w.on); len(bad) > 0 {
 		w.barred = append(w.barred, bad...)
 		return false
 	}
@@ -240,8 +247,11 @@ func (w *way) route(want *tables.Coating) Route {
 	}
 	if w.part.Laminate == "wet" {
 		r.dryOut(&w.m, want)
+		r.Effort = effort(w.b, r.Steps)
+		return r
 	}
-	r.Effort = effort(w.b, r.Steps)
+	r.Effort = w.spent
+	spend(&r.Effort, w.b, r.Steps[w.fixed:])
 	return r
 }
 

@@ -62,6 +62,7 @@ type Book struct {
 
 	digits func() string // the fingerprint, worked out once when it is first asked for
 
+	near  map[string][]bool    // by place: which laws may touch a boat there
 	onOld map[string][]speaker // the overcoat rows by their old field
 	pairs [][2]*Overcoat       // what answers each pair of coatings, inside and past the window: next × old; empty in a very large book
 }
@@ -184,6 +185,7 @@ func build(records map[string][]*record, faults *finding.Faults) (*Book, error) 
 	b.observations.fill("observation", records["observation"], faults, readObservation)
 	b.classify()
 	b.settleLaws()
+	b.indexLaws()
 	b.checkReferences(faults)
 	b.oneCurrency(faults)
 	if err := faults.Err(); err != nil {
@@ -321,6 +323,12 @@ func (b *Book) Hours(a finding.Action) (quantity.Range[float64], bool) {
 
 // Factor returns the number of the key.
 func (b *Book) Factor(key string) (Factor, error) { return b.factors.get(key) }
+
+// HasFactor reports whether the book holds a number of the key.
+func (b *Book) HasFactor(key string) bool {
+	_, ok := b.factors.at[key]
+	return ok
+}
 
 // Factors lists all numbers that formulas use.
 func (b *Book) Factors() iter.Seq[Factor] { return b.factors.all() }

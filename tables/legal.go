@@ -119,6 +119,55 @@ func (b *Book) settleLaws() {
 	}
 }
 
+// World is the key of the place that all others lie in.
+const World = "world"
+
+// indexLaws notes for each place which laws may touch a boat there.
+func (b *Book) indexLaws() {
+	b.near = make(map[string][]bool, len(b.places.rows))
+	for i := range b.places.rows {
+		place := b.places.rows[i].Key
+		b.near[place] = make([]bool, len(b.laws.rows))
+		for j := range b.laws.rows {
+			b.near[place][j] = b.laws.rows[j].LiesIn(place)
+		}
+	}
+	for i := range b.places.rows {
+		place, seen := b.places.rows[i].Key, map[string]bool{}
+		for key := place; !seen[key]; { // places in a ring end it
+			seen[key] = true
+			for j := range b.laws.rows {
+				b.near[place][j] = b.near[place][j] || b.laws.rows[j].Place == key || b.laws.rows[j].Place == World
+			}
+			at, ok := b.places.at[key]
+			if !ok {
+				break
+			}
+			key = b.places.rows[at].Within
+		}
+	}
+}
+
+// LawsNear lists, in the order of the book, the laws of the places, of those that they lie in up to the world, and of those that lie in them; for a place
+// that the book does not hold, all.
+func (b *Book) LawsNear(places []string) iter.Seq[Law] {
+	var near [][]bool
+	for _, p := range places {
+		n, ok := b.near[p]
+		if !ok {
+			return b.Laws()
+		}
+		near = append(near, n)
+	}
+	return func(yield func(Law) bool) {
+		for i := range b.laws.rows {
+			if slices.ContainsFunc(near, func(n []bool) bool { return n[i] }) && !yield(b.laws.rows[i]) {
+				return
+			}
+		}
+	}
+}
+
 // BerthRoles lists what a place can be to a boat.
 func BerthRoles() []string { return []string{"painted", "kept", "visited", "cleaned"} }
 

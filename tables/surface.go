@@ -178,7 +178,7 @@ type Overcoat struct {
 }
 
 // Steps lists the work between the two coats.
-func (o Overcoat) Steps() iter.Seq[finding.Action] { return slices.Values(o.steps) }
+func (o *Overcoat) Steps() iter.Seq[finding.Action] { return slices.Values(o.steps) }
 
 func readOvercoat(r *entry.Row) Overcoat {
 	o := Overcoat{

@@ -76,6 +76,8 @@ func (s *scribbler) arguments(name string, m reflect.Type, keys []string) [][]re
 			args = append(args, reflect.ValueOf(quantity.Metric))
 		case reflect.TypeFor[string]():
 			args = append(args, reflect.ValueOf("GB"))
+		case reflect.TypeFor[[]string]():
+			args = append(args, reflect.ValueOf([]string{"GB"}))
 		case reflect.TypeFor[bool](), reflect.TypeFor[tables.Priced]():
 			args = append(args, reflect.Zero(m.In(i)))
 		default:

@@ -16,7 +16,7 @@ import (
 type Desk struct {
 	b     *tables.Book
 	spots []spot
-	laws  map[subject][]entry
+	laws  map[subject][]*entry
 }
 
 // entry is one law with what is settled before any coating is known.
@@ -42,12 +42,18 @@ type entry struct {
 // the day is not before its first or after its last, and the boat's length, mass and material meet its conditions. What was
 // not given never keeps a law away. When no berth is painted, she is taken to be painted where she is kept.
 func At(b *tables.Book, craft Craft, at []Berth, on quantity.Date) *Desk {
-	d := &Desk{b: b, spots: spotsOf(b, at), laws: map[subject][]entry{}}
-	for l := range b.Laws() {
-		if e, ok := d.enter(&l, craft, on); ok {
+	d := &Desk{b: b, spots: spotsOf(b, at), laws: map[subject][]*entry{}}
+	places := make([]string, len(d.spots))
+	for i := range d.spots {
+		if places[i] = d.spots[i].place; places[i] == "" {
+			places[i] = everywhere
+		}
+	}
+	for l := range b.LawsNear(places) {
+		if e := d.enter(&l, craft, on); e != nil {
 			s := subject(l.Subject)
 			if d.laws[s] == nil {
-				d.laws[s] = make([]entry, 0, 4)
+				d.laws[s] = make([]*entry, 0, 8)
 			}
 			d.laws[s] = append(d.laws[s], e)
 		}
@@ -55,20 +61,20 @@ func At(b *tables.Book, craft Craft, at []Berth, on quantity.Date) *Desk {
 	return d
 }
 
-// enter prepares a law; false when it cannot touch the boat.
-func (d *Desk) enter(l *tables.Law, craft Craft, on quantity.Date) (e entry, ok bool) {
+// enter prepares a law; nil when it cannot touch the boat.
+func (d *Desk) enter(l *tables.Law, craft Craft, on quantity.Date) *entry {
 	var at seat
 	if !d.seat(&at, l) {
-		return e, false
+		return nil
 	}
 	fits, missing := touches(l, craft, on)
 	if fits == no {
-		return e, false
+		return nil
 	}
 	if !at.wet { // of parts nobody asks
 		missing = append(missing, "the water")
 	}
-	e = entry{
+	e := &entry{
 		name: l.Name, place: l.Where(), verdict: l.Verdict, spots: at.spots, parts: at.parts, missing: missing, copper: math.Inf(1),
 		classes: classesOf(l.Biocides()), actives: slices.Collect(l.Actives()), mechs: slices.Collect(l.Mechanisms()), facts: l.Facts(), basis: l.Basis("verdict"),
 	}
@@ -78,7 +84,7 @@ func (d *Desk) enter(l *tables.Law, craft Craft, on quantity.Date) (e entry, ok 
 	for a := range l.Steps() {
 		e.steps = append(e.steps, finding.Step{Do: a})
 	}
-	return e, true
+	return e
 }
 
 // seat is where a law stands: at which spots it applies or may, of which only a part has it, and whether the water of one spot at least is the law's for

@@ -13,18 +13,36 @@ import (
 // classes is a set of biocide classes, one bit each.
 type classes uint16
 
-var classOrder = [...]tables.Biocide{
-	tables.CuprousOxide, tables.MetallicCopper, tables.CopperThiocyanate, tables.OtherCopper,
-	tables.CopperFree, tables.Organotin, tables.UnknownBiocide, tables.NoBiocide,
-}
+const (
+	cuprous classes = 1 << iota
+	metallic
+	thiocyanate
+	otherCopper
+	copperFree
+	organotin
+	unknown
+	free
+)
 
 func class(b tables.Biocide) classes {
-	for i, c := range classOrder {
-		if b == c {
-			return 1 << i
-		}
+	switch b {
+	case tables.CuprousOxide:
+		return cuprous
+	case tables.MetallicCopper:
+		return metallic
+	case tables.CopperThiocyanate:
+		return thiocyanate
+	case tables.OtherCopper:
+		return otherCopper
+	case tables.CopperFree:
+		return copperFree
+	case tables.Organotin:
+		return organotin
+	case tables.NoBiocide:
+		return free
+	case tables.UnknownBiocide:
 	}
-	return class(tables.UnknownBiocide)
+	return unknown
 }
 
 func classesOf(bs iter.Seq[string]) classes {
@@ -47,7 +65,7 @@ type film struct {
 
 func (d *Desk) film(c *tables.Coating) film {
 	f := film{c: c, classes: class(c.Biocide)}
-	f.unknown = f.classes == class(tables.UnknownBiocide)
+	f.unknown = f.classes == unknown
 	listed := false
 	for a := range c.Actives() {
 		listed = true
@@ -74,7 +92,7 @@ func (d *Desk) film(c *tables.Coating) film {
 }
 
 // free reports whether the film is known to hold no biocide.
-func (f *film) free() bool { return f.classes == class(tables.NoBiocide) }
+func (f *film) free() bool { return f.classes == free }
 
 // match compares the coating with the law. For maybe it says what must be known, and the highest verdict that not knowing it
 // deserves: an old film of a known class whose actives nobody listed is a caution, since few of them hold what is barred.

@@ -86,7 +86,7 @@ func (d *Desk) Cleaning(c tables.Coating) finding.List { return d.judge(ofCleani
 func (d *Desk) CleaningOpen(c tables.Coating) (asked, named bool) {
 	f := d.film(&c)
 	for i := range d.laws[ofCleaning] {
-		e := &d.laws[ofCleaning][i]
+		e := d.laws[ofCleaning][i]
 		h, ok := e.hits(&f)
 		v := e.verdict
 		if h.missing != "" {
@@ -121,14 +121,14 @@ func (d *Desk) forbids(s subject, c *tables.Coating) bool {
 	var f film
 	laws := d.laws[s]
 	for i := range laws {
-		e := &laws[i]
-		if e.verdict != finding.Forbidden {
+		e := laws[i]
+		if e.verdict != finding.Forbidden || len(e.spots) == 0 || len(e.missing) > 0 {
 			continue
 		}
 		if f.c == nil {
 			f = d.film(c)
 		}
-		if h, ok := e.hits(&f); ok && h.missing == "" {
+		if fits, _, _ := e.match(&f); fits == yes {
 			return true
 		}
 	}
@@ -261,7 +261,7 @@ func (d *Desk) parts(s subject, f *film, i int) (finding.Finding, bool) {
 	worst := finding.Fine
 	laws := d.laws[s]
 	for k := range laws {
-		e := &laws[k]
+		e := laws[k]
 		if !slices.Contains(e.parts, i) {
 			continue
 		}

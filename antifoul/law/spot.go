@@ -8,7 +8,7 @@ import (
 )
 
 // everywhere is the key of the place that all others lie in. Nobody keeps a boat there: as a berth it counts as unknown.
-const everywhere = "world"
+const everywhere = tables.World
 
 // nowhere is what a finding is against when no place was given.
 const nowhere = "a place that was not given"

@@ -29,20 +29,22 @@ func (k *Conditions) Coats(c *tables.Coating, months float64) quantity.Range[int
 	if !c.Wears() {
 		return quantity.Exactly(c.Coats)
 	}
-	rate := k.Rate(c)
-	n := func(rate float64) int { return coatsAt(c, &k.use, months, rate) }
+	rate, afloat, film := k.Rate(c), k.use.AfloatMonths(months), c.Film.Typical.Float(quantity.Micrometre)
+	n := func(rate float64) int { return coatsFor(c.Coats, afloat, rate, film) }
 	return quantity.Range[int]{Low: n(rate.Low), Typical: n(rate.Typical), High: n(rate.High)}
 }
 
 // CoatsAt is Coats of a film that wears for one rate of wear, in micrometres a month afloat.
 //
 // Basis: as Coats.
-func CoatsAt(c tables.Coating, u Use, months, rate float64) int { return coatsAt(&c, &u, months, rate) }
+func CoatsAt(c tables.Coating, u Use, months, rate float64) int {
+	return coatsFor(c.Coats, u.AfloatMonths(months), rate, c.Film.Typical.Float(quantity.Micrometre))
+}
 
-func coatsAt(c *tables.Coating, u *Use, months, rate float64) int {
-	afloat := u.AfloatMonths(months)
-	least := max(c.Coats, 1+int(math.Ceil(afloat/12-1e-9)))
-	return max(least, int(math.Ceil(rate*afloat/c.Film.Typical.Float(quantity.Micrometre)-1e-9)))
+// coatsFor counts the coats for so many months afloat, of a type with a least number of them and a film a coat.
+func coatsFor(least int, afloat, rate, film float64) int {
+	least = max(least, 1+int(math.Ceil(afloat/12-1e-9)))
+	return max(least, int(math.Ceil(rate*afloat/film-1e-9)))
 }
 
 // Life returns the calendar months that n working coats last on the flat: for a film that wears, the film over the rate; else

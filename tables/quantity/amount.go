@@ -188,12 +188,12 @@ func (a Amount[D]) To(u Unit[D], places int32, r Rounding) Amount[D] {
 // within some units in the last place; no decimal is touched. For an amount not
 // given, or an invalid u, it is NaN.
 func (a Amount[D]) Float(u Unit[D]) float64 {
+	if a.w != nil && a.w.u == u {
+		return a.w.f
+	}
 	da, du := a.Unit().def(), u.def()
 	if da == nil || du == nil {
 		return math.NaN()
-	}
-	if a.Unit() == u {
-		return a.w.f
 	}
 	return convert(a.w.f, da, du)
 }
