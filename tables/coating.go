@@ -111,9 +111,6 @@ func (c Coating) Family() string {
 	return string(c.Role)
 }
 
-// String returns the coating's name.
-func (c Coating) String() string { return c.Name }
-
 var (
 	mechanismWords = []string{string(Hard), string(Ablative), string(SelfPolishing), string(Hybrid), string(FoulRelease), string(Inert), string(ThinFilm), string(CopperLoaded), string(Soft), string(Bitumen), string(Vinyl), string(Unknown), string(NoFilm)}
 	biocideWords   = []string{string(CuprousOxide), string(MetallicCopper), string(CopperThiocyanate), string(OtherCopper), string(CopperFree), string(Organotin), string(UnknownBiocide), string(NoBiocide)}

@@ -38,7 +38,7 @@ var (
 	driesOnWords = []string{"none", "soft", "firm"}
 )
 
-// CleaningWords maps the words of the cleaning key to grades: none, sponge, brush, scrub.
+// CleaningWords lists the words of the cleaning key, the gentlest first, as the grades that they stand for: none, sponge, brush, scrub.
 func CleaningWords() []string { return []string{"none", "sponge", "brush", "scrub"} }
 
 // ParseCleaning returns the grade of a cleaning word, or 0.

@@ -1,6 +1,6 @@
 package finding
 
-// ID names a rule: the key of a row in rules.toml. Rule ids are part of the module's interface.
+// ID names a rule: the key of a row in rules_*.toml. Rule ids are part of the module's interface.
 type ID string
 
 // Fact is one value that decided: its name as the rule's words call it, and the value. Value is a string, an int, a plain
