@@ -29,6 +29,14 @@ type Tooth struct {
 // toothWant says how a tooth is written.
 const toothWant = "a tooth in um or mil, or the last wetted and the first dry one: \"100 um to 120 um\""
 
+// String returns the reading as ParseTooth reads it.
+func (t Tooth) String() string {
+	if !t.Dry.Given() {
+		return t.Wetted.String()
+	}
+	return t.Wetted.String() + " to " + t.Dry.String()
+}
+
 // ParseTooth reads one reading of a comb: the last wetted tooth, "120 um", or that and the first dry one, "100 um to 120 um". The error is a
 // *quantity.ParseError.
 func ParseTooth(s string) (Tooth, error) {

@@ -143,6 +143,11 @@ func TestEveryFaultOfAWetCoat(t *testing.T) {
 
 // What is no tooth is refused with how one is written, also where only the second of two is not.
 func TestParseTooth(t *testing.T) {
+	for _, text := range []string{"120 um", "4 mil to 5 mil"} {
+		if got, err := coverage.ParseTooth(text); err != nil || got.String() != text {
+			t.Errorf("%q prints as %q: %v", text, got, err)
+		}
+	}
 	if got, err := coverage.ParseTooth("120 um"); err != nil || got.Wetted.String() != "120 um" || got.Dry.Given() {
 		t.Errorf("one tooth: %v, %v", got, err)
 	}
