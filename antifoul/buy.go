@@ -31,7 +31,7 @@ type Bought struct {
 
 // Pot is how much of a coating is mixed at once for a coat.
 type Pot struct {
-	For string // part of the boat
+	Part string // the part whose coat it is
 	coverage.Potful
 }
 

@@ -30,7 +30,7 @@ type Logged struct {
 	Now      time.Time // the moment asked about; zero: none, and nothing is said of what is due
 	Coats    []LoggedCoat
 	Layers   []LoggedLayer // of each part what lies there and what is planned, bottom to top as it was laid
-	Due      []finding.Finding
+	Due      finding.List
 	Worn     []LoggedWear // what the looks tell of the wear of each film
 	Findings finding.List // of the whole log
 }
@@ -81,7 +81,7 @@ func (j *Job) Logged(l joblog.Log, now time.Time) (Logged, error) {
 		out.Findings = append(out.Findings, stepsNoted(b, s, out)...)
 	}
 	if l.Launched.Given() {
-		out.Due = []finding.Finding{{Rule: RuleLogAfloat, Verdict: finding.Fine, Facts: facts(fact("date", l.Launched))}}
+		out.Due = finding.List{{Rule: RuleLogAfloat, Verdict: finding.Fine, Facts: facts(fact("date", l.Launched))}}
 	} else {
 		for _, s := range j.Schemes {
 			out.Due = append(out.Due, j.due(b, s, out)...)

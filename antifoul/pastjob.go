@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"strconv"
 
-	"boatyard.example/bottomwork/antifoul/joblog"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/entry"
 	"boatyard.example/bottomwork/tables/finding"
@@ -13,6 +12,9 @@ import (
 
 // PassportVersion is the form of passport that this package reads and writes. One of a later form is refused.
 const PassportVersion = 1
+
+// newerPassport says what to do with a passport that a later version wrote.
+const newerPassport = "a file of this version of the module or an earlier one: a later one wrote this, and may mean something else by its keys; read it with that one"
 
 // PastJob is one earlier job as its log told it: a [[job]] section, which a passport writes and nothing but the reader of a report reads.
 type PastJob struct {
@@ -42,7 +44,7 @@ func readPassport(root *entry.Row, x *Boat) (newer bool) {
 		r := root.Table("passport")
 		r.Need(fmt.Sprintf("the form of the passport, version = %d", PassportVersion), "version")
 		if v, ok := r.Raw("version").(int64); ok && v > PassportVersion {
-			r.Fault(finding.ErrValue, "version", strconv.FormatInt(v, 10), joblog.Newer)
+			r.Fault(finding.ErrValue, "version", strconv.FormatInt(v, 10), newerPassport)
 			return true
 		}
 		x.Passport, _ = r.Int("version", 1, PassportVersion)

@@ -278,6 +278,8 @@ func coatingKeys(b *tables.Book) []string {
 }
 
 func readUse(r *entry.Row) wear.Use {
+	growth, _ := tables.ParseGrade(r.Word("growth", tables.GradeWords()[1:]...)) // of a word that is not taken Word notes the fault
+	cleaning, _ := wear.ParseCleaning(r.Word("cleaning", wear.CleaningWords()...))
 	u := wear.Use{
 		UnderWay:            entry.Amount[quantity.Duration](r, "under_way"),
 		Speed:               entry.Amount[quantity.Speed](r, "speed"),
@@ -285,10 +287,10 @@ func readUse(r *entry.Row) wear.Use {
 		HaulOutEvery:        entry.Amount[quantity.Months](r, "haul_out_every"),
 		AshoreEachYear:      entry.Amount[quantity.Months](r, "ashore_each_year"),
 		RelaunchedUnpainted: r.YesNo("relaunched_unpainted"),
-		Growth:              tables.ParseGrade(r.Word("growth", tables.GradeWords()[1:]...)),
+		Growth:              growth,
 		Water:               r.Text("water"),
 		WaterTemperature:    entry.Amount[quantity.Temperature](r, "water_temperature"),
-		Cleaning:            wear.ParseCleaning(r.Word("cleaning", wear.CleaningWords()...)),
+		Cleaning:            cleaning,
 		CleanedEvery:        entry.Amount[quantity.Duration](r, "cleaned_every"),
 		Kept:                r.Text("kept"),
 		DriesOn:             r.Text("dries_on"),

@@ -24,13 +24,16 @@ import (
 // lies farther from that of the air and humidity beside it than the factor log-dew-differs allows.
 func ReadLog(b *tables.Book, boat Boat, fsys fs.FS, name string, zone *time.Location) (joblog.Log, error) {
 	l, err := joblog.Read(b, fsys, name, zone)
-	noted, _ := errors.AsType[finding.Faults](err)
-	out := slices.Clone(noted)
+	read, _ := errors.AsType[finding.Faults](err)
+	out := slices.Clone(read)
 	if err != nil && len(l.Coats)+len(l.Tasks)+len(l.Surveys)+len(l.Looks) == 0 {
 		return l, out.Err()
 	}
 	for _, f := range logFaults(b, boat, l) {
-		if !joblog.Told(noted, f.Key) {
+		// What could not be read is not told a second time as what the boat has not.
+		if !slices.ContainsFunc(read, func(x finding.Fault) bool {
+			return x.Key == f.Key || strings.HasPrefix(f.Key, x.Key+".") || strings.HasPrefix(x.Key, f.Key+"[")
+		}) {
 			out = append(out, finding.Faults{f}.Under(name, "")...)
 		}
 	}

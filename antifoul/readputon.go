@@ -82,8 +82,8 @@ func readTeeth(r *entry.Row) []coverage.Tooth {
 	for i, e := range list {
 		s, _ := e.(string)
 		t, err := coverage.ParseTooth(s)
-		if err != nil {
-			r.Fault(finding.ErrValue, fmt.Sprintf("readings[%d]", i+1), entry.Describe(e), coverage.ToothWant)
+		if bad, isBad := errors.AsType[*quantity.ParseError](err); isBad {
+			r.Fault(finding.ErrValue, fmt.Sprintf("readings[%d]", i+1), entry.Describe(e), bad.Want)
 			continue
 		}
 		out = append(out, t)

@@ -91,7 +91,7 @@ func (j *Job) season(b *tables.Book, boat Boat) error {
 		return err
 	}
 	j.drying(b, boat)
-	j.notes(w)
+	j.notes(w, shown)
 	return nil
 }
 
@@ -112,7 +112,7 @@ func (x Boat) inSeason(b *tables.Book) Boat {
 }
 
 // notes says what the plan rests on.
-func (j *Job) notes(w crewing) {
+func (j *Job) notes(w crewing, shown []Scheme) {
 	s := &j.Season
 	turns, plan := s.Shown()
 	has := func(of func(Turn) bool) bool { return slices.ContainsFunc(turns, of) }
@@ -126,9 +126,10 @@ func (j *Job) notes(w crewing) {
 		switch day := w.slingsDay(); {
 		case has(func(t Turn) bool { return t.Patch }):
 			say(RuleSlings, finding.Caution, finding.Assumption)
-		case day.Given():
+		case day.Given() && !w.boat.Work.Worked(day):
 			say(RuleSlingsDay, finding.Ask, finding.Derived, fact("day", day))
 		}
+		s.Findings = append(s.Findings, w.inSlings(shown, j.Patches)...)
 	}
 	for _, it := range plan.Items {
 		if turns[it.Task].Do == finding.Identify {

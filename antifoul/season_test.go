@@ -412,3 +412,42 @@ func TestSeasonSaysWhatItRestsOn(t *testing.T) {
 		}
 	}
 }
+
+// What does not lap onto itself, or is mixed of two packs, is not laid in the slings, and the plan says so of each type.
+func TestNotInTheSlings(t *testing.T) {
+	for _, c := range []struct {
+		coating string
+		lays    bool
+	}{
+		{"ablative-cuprous-multi", true},
+		{"hard-cuprous", true},
+		{"foul-release-silicone", false}, // goes over itself after more than a wash
+		{"inert-epoxy", false},           // two packs
+	} {
+		text := strings.Replace(fmt.Sprintf(seasonal, "material = \"grp\"", "lead", "slings = true\nlaunch = 2027-09-19"), "ablative-cuprous-multi", c.coating, 1)
+		j, err := plan(t, text)
+		if err != nil {
+			t.Fatal(err)
+		}
+		s, _ := j.Scheme("hull")
+		if s.Coating.Key != c.coating {
+			t.Fatalf("the hull gets %s, not %s", s.Coating, c.coating)
+		}
+		lays := slices.ContainsFunc(j.Season.Turns, func(x antifoul.Turn) bool { return x.Patch && len(x.Coats) > 0 })
+		if lays != c.lays {
+			t.Errorf("%s in the slings: %t, want %t", c.coating, lays, c.lays)
+		}
+		fs := j.Season.Findings
+		if !fs.Has("slings-bare") || fs.Has("slings-coat") != c.lays || fs.Has(antifoul.RuleSlingsDay) {
+			t.Errorf("%s: %v", c.coating, fs)
+		}
+		for _, f := range fs {
+			if f.Rule == "slings-waits" && f.About == s.Coating.Name && c.lays {
+				t.Errorf("%s may go on and waits", c.coating)
+			}
+		}
+		if !c.lays && !slices.ContainsFunc(fs, func(f finding.Finding) bool { return f.Rule == "slings-waits" && f.About == s.Coating.Name }) {
+			t.Errorf("nobody says that %s waits: %v", c.coating, fs)
+		}
+	}
+}

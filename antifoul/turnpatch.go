@@ -5,13 +5,12 @@ import (
 
 	"boatyard.example/bottomwork/antifoul/calendar"
 	"boatyard.example/bottomwork/compat"
-	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
 	"boatyard.example/bottomwork/tables/quantity"
 )
 
 // patches are the turns on the places under stands, blocks and chains: after the yard has shifted them, what the hull itself was given there. In
-// the slings, on the day before the launch, they are abraded and get one working coat of antifouling and nothing else.
+// the slings, on the day before the launch, they are abraded and get one working coat that may go on there, and nothing else.
 func (w crewing) patches(j *Job, schemes []Scheme) []Turn {
 	if len(j.Patches) == 0 {
 		return nil
@@ -27,7 +26,7 @@ func (w crewing) patches(j *Job, schemes []Scheme) []Turn {
 	var coats [][]TurnCoat // of each part
 	for _, p := range j.Patches {
 		n := laidOn(schemes, p)
-		if n == 0 || slings && (p.Coating.Role != tables.Antifouling || p.For != compat.Working) {
+		if n == 0 || slings && !w.hangs(schemes, p) {
 			continue
 		}
 		if slings {
@@ -71,6 +70,42 @@ func (w crewing) patches(j *Job, schemes []Scheme) []Turn {
 		out = append(out, t)
 	}
 	return out
+}
+
+// hangs reports whether the layer goes onto its places while she hangs in the slings.
+func (w crewing) hangs(schemes []Scheme, p Patched) bool {
+	for i := range schemes {
+		if s := &schemes[i]; s.Part == p.Part {
+			may, _ := compat.Slings(w.book, s.Stack)
+			return p.For == compat.Working && laysAny(may, p.Coating.Name)
+		}
+	}
+	return false
+}
+
+// inSlings is what is to be said of the places of each part that is painted in the slings, each thing once. Of a type that may go on there it is not
+// said as well that another layer of it waits.
+func (w crewing) inSlings(schemes []Scheme, patches []Patched) finding.List {
+	var out finding.List
+	for i := range schemes {
+		s := &schemes[i]
+		if !slices.ContainsFunc(patches, func(p Patched) bool { return p.Part == s.Part }) {
+			continue
+		}
+		may, said := compat.Slings(w.book, s.Stack)
+		for _, f := range said {
+			waits := f.Verdict == finding.Forbidden && laysAny(may, f.About)
+			told := slices.ContainsFunc(out, func(o finding.Finding) bool { return o.Rule == f.Rule && o.About == f.About })
+			if !waits && !told {
+				out = append(out, f)
+			}
+		}
+	}
+	return out
+}
+
+func laysAny(layers []compat.PatchLayer, coating string) bool {
+	return slices.ContainsFunc(layers, func(l compat.PatchLayer) bool { return l.Layer.Coating.Name == coating })
 }
 
 // slingsDay is the day on which the yard shifts her, or lifts her: as booked, or in the slings the day before a fixed launch.

@@ -1,6 +1,7 @@
 package coverage
 
 import (
+	"errors"
 	"fmt"
 	"strings"
 
@@ -25,16 +26,28 @@ type Tooth struct {
 	Dry    quantity.Film // not given: only the wetted tooth was noted, and the film is taken to end there
 }
 
-// ToothWant says how a tooth is written.
-const ToothWant = "a tooth in um or mil, or the last wetted and the first dry one: \"100 um to 120 um\""
+// toothWant says how a tooth is written.
+const toothWant = "a tooth in um or mil, or the last wetted and the first dry one: \"100 um to 120 um\""
 
-// ParseTooth reads one reading of a comb: the last wetted tooth, "120 um", or that and the first dry one, "100 um to 120 um".
+// String returns the reading as ParseTooth reads it.
+func (t Tooth) String() string {
+	if !t.Dry.Given() {
+		return t.Wetted.String()
+	}
+	return t.Wetted.String() + " to " + t.Dry.String()
+}
+
+// ParseTooth reads one reading of a comb: the last wetted tooth, "120 um", or that and the first dry one, "100 um to 120 um". The error is a
+// *quantity.ParseError.
 func ParseTooth(s string) (Tooth, error) {
 	var t Tooth
 	low, high, both := strings.Cut(s, " to ")
 	err := t.Wetted.UnmarshalText([]byte(strings.TrimSpace(low)))
 	if both && err == nil {
 		err = t.Dry.UnmarshalText([]byte(strings.TrimSpace(high)))
+	}
+	if bad, isBad := errors.AsType[*quantity.ParseError](err); isBad {
+		return Tooth{}, &quantity.ParseError{Got: bad.Got, Want: toothWant}
 	}
 	return t, err
 }

@@ -1,6 +1,7 @@
 package coverage_test
 
 import (
+	"errors"
 	"strings"
 	"testing"
 
@@ -137,5 +138,26 @@ func TestEveryFaultOfAWetCoat(t *testing.T) {
 	}
 	if _, err := coverage.Comb(book(t), wet(t, "100 um")); err == nil || !strings.Contains(err.Error(), "comb-thick") {
 		t.Errorf("a book without the factor: %v", err)
+	}
+}
+
+// What is no tooth is refused with how one is written, also where only the second of two is not.
+func TestParseTooth(t *testing.T) {
+	for _, text := range []string{"120 um", "4 mil to 5 mil"} {
+		if got, err := coverage.ParseTooth(text); err != nil || got.String() != text {
+			t.Errorf("%q prints as %q: %v", text, got, err)
+		}
+	}
+	if got, err := coverage.ParseTooth("120 um"); err != nil || got.Wetted.String() != "120 um" || got.Dry.Given() {
+		t.Errorf("one tooth: %v, %v", got, err)
+	}
+	if got, err := coverage.ParseTooth("4 mil to 5 mil"); err != nil || got.Wetted.String() != "4 mil" || got.Dry.String() != "5 mil" {
+		t.Errorf("two teeth: %v, %v", got, err)
+	}
+	for text, read := range map[string]string{"120": "120", "": "", "thick to 120 um": "thick", "100 um to 120": "120", "100 um to ": ""} {
+		got, err := coverage.ParseTooth(text)
+		if bad, ok := errors.AsType[*quantity.ParseError](err); !ok || bad.Got != read || !strings.Contains(bad.Want, "100 um to 120 um") || got.Wetted.Given() || got.Dry.Given() {
+			t.Errorf("%q: %v, %v", text, got, err)
+		}
 	}
 }

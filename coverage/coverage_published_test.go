@@ -158,7 +158,7 @@ func TestPublishedDelftHullLiesInTheRange(t *testing.T) {
 
 // Four pairs of stands, four keel blocks and four chains: sixteen places (common practice). Agreement: exact.
 func TestPublishedPlaces(t *testing.T) {
-	if got := coverage.Places(4, 4, 4); got != 16 {
+	if got := (coverage.Support{StandPairs: 4, KeelBlocks: 4, Chains: 4}).Places(); got != 16 {
 		t.Errorf("%d places, want 16", got)
 	}
 }

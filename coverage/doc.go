@@ -36,7 +36,7 @@
 //	wet film to dry, by comb         Comb; derived, the multiple that is too thick is an assumption
 //	film from the litres used        Used, Missing; Paint the other way round
 //	blast profile                    Dead, Fill; derived, the depths are those of the profile's row
-//	places under stands              Places, Stands, Pads, Patch; common practice, area and lap of one place are assumptions
+//	places under stands              Support.Places, Stands, Pads, Patch; common practice, area and lap of one place are assumptions
 //	what else is used up             Supplies; supplies.toml, mostly assumptions
 //
 // # What it does not cover

@@ -71,8 +71,8 @@ func ExampleCans() {
 	// 158.00 EUR left 50 mL
 }
 
-func ExamplePlaces() {
-	fmt.Println(coverage.Places(4, 4, 4))
+func ExampleSupport_Places() {
+	fmt.Println(coverage.Support{StandPairs: 4, KeelBlocks: 4, Chains: 4}.Places())
 	// Output: 16
 }
 

@@ -22,16 +22,15 @@ type Patches struct {
 	Findings finding.List                  // never empty
 }
 
-// Places returns how many unpainted places the pairs of stands, the keel blocks and the chains leave: each stand of a pair,
-// each block and each chain contact is one.
+// Places returns how many unpainted places the support leaves: each stand of a pair, each keel block and each chain contact is one.
 //
 //	places = 2 × pairs + blocks + chains
 //
 // Counts below zero count as none; Hull.Check refuses them.
 //
 // Basis: common practice.
-func Places(pairs, blocks, chains int) int {
-	return 2*max(pairs, 0) + max(blocks, 0) + max(chains, 0)
+func (s Support) Places() int {
+	return 2*max(s.StandPairs, 0) + max(s.KeelBlocks, 0) + max(s.Chains, 0)
 }
 
 // Stands returns the support that a boat of the length is taken to stand on where nobody counted it:
@@ -91,7 +90,7 @@ func Pads(b *tables.Book, h Hull) (Patches, error) {
 	if err != nil {
 		return Patches{}, err
 	}
-	out := Patches{Count: Places(s.StandPairs, s.KeelBlocks, s.Chains), On: s}
+	out := Patches{Count: s.Places(), On: s}
 	if out.Count == 0 {
 		out.Findings = finding.List{{Rule: padsToPaint, Verdict: finding.Fine, Facts: []finding.Fact{{Name: "count", Value: 0}, {Name: "area", Value: quantity.SquareMetre.N(0)}}}}
 		return out, nil

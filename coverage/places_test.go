@@ -12,8 +12,9 @@ func TestPlaces(t *testing.T) {
 	for _, c := range []struct{ pairs, blocks, chains, want int }{
 		{0, 0, 0, 0}, {1, 0, 0, 2}, {0, 1, 0, 1}, {0, 0, 1, 1}, {3, 2, 1, 9}, {-1, -1, -1, 0},
 	} {
-		if got := coverage.Places(c.pairs, c.blocks, c.chains); got != c.want {
-			t.Errorf("Places(%d, %d, %d) = %d, want %d", c.pairs, c.blocks, c.chains, got, c.want)
+		on := coverage.Support{StandPairs: c.pairs, KeelBlocks: c.blocks, Chains: c.chains}
+		if got := on.Places(); got != c.want {
+			t.Errorf("%+v: %d places, want %d", on, got, c.want)
 		}
 	}
 }

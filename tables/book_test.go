@@ -275,13 +275,13 @@ func TestMaterialTakes(t *testing.T) {
 
 func TestGrades(t *testing.T) {
 	for i, w := range []string{"none", "light", "medium", "heavy"} {
-		if g := tables.ParseGrade(w); g != tables.Grade(i+1) || g.String() != w {
-			t.Errorf("%q reads as %d and writes %q", w, g, g)
+		if g, err := tables.ParseGrade(w); err != nil || g != tables.Grade(i+1) || g.String() != w {
+			t.Errorf("%q reads as %d and writes %q: %v", w, g, g, err)
 		}
 	}
 	for _, w := range []string{"", "Heavy", "very heavy"} {
-		if g := tables.ParseGrade(w); g != 0 || g.String() != "not given" {
-			t.Errorf("%q reads as %d, %s", w, g, g)
+		if g, err := tables.ParseGrade(w); !errors.Is(err, finding.ErrValue) || !strings.Contains(err.Error(), "heavy") || g != 0 || g.String() != "not given" {
+			t.Errorf("%q reads as %d, %s: %v", w, g, g, err)
 		}
 	}
 	for _, l := range []tables.Level{0, tables.Class + 1} {

@@ -111,9 +111,6 @@ func (c Coating) Family() string {
 	return string(c.Role)
 }
 
-// String returns the coating's name.
-func (c Coating) String() string { return c.Name }
-
 var (
 	mechanismWords = []string{string(Hard), string(Ablative), string(SelfPolishing), string(Hybrid), string(FoulRelease), string(Inert), string(ThinFilm), string(CopperLoaded), string(Soft), string(Bitumen), string(Vinyl), string(Unknown), string(NoFilm)}
 	biocideWords   = []string{string(CuprousOxide), string(MetallicCopper), string(CopperThiocyanate), string(OtherCopper), string(CopperFree), string(Organotin), string(UnknownBiocide), string(NoBiocide)}
@@ -151,9 +148,9 @@ func readCoating(r *entry.Row) Coating {
 		IdleMax:     entry.Amount[quantity.Duration](r, "idle_max"),
 		HoursMin:    entry.Amount[quantity.Duration](r, "hours_min"),
 		CleanEvery:  entry.Amount[quantity.Duration](r, "clean_every"),
-		Scrub:       ParseGrade(r.Word("scrub", gradeWords...)),
-		Abrasion:    ParseGrade(r.Word("abrasion", gradeWords...)),
-		Growth:      ParseGrade(r.Word("growth", gradeWords...)),
+		Scrub:       gradeOf(r, "scrub"),
+		Abrasion:    gradeOf(r, "abrasion"),
+		Growth:      gradeOf(r, "growth"),
 		Strong:      r.YesNo("strong_solvent").True(),
 		Bright:      r.YesNo("bright").True(),
 		Burnish:     r.YesNo("burnish").True(),

@@ -46,6 +46,27 @@ solids = "54 %"
 	// 50 um from: common practice
 }
 
+// What own tables changed, row by row.
+func ExampleRow_Own() {
+	book, err := tables.Default().With(fstest.MapFS{"shed.toml": {Data: []byte(`
+[[colour]]
+key = "mid-green"
+basis = "own table"
+source = "the yard's record"
+name = "green"
+`)}})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for c := range book.Colours() {
+		for field, basis := range c.Own() {
+			fmt.Println(c, "has its", field, "from:", basis.Source)
+		}
+	}
+	// Output: green has its name from: the yard's record
+}
+
 func ExampleBook_Say() {
 	book := tables.Default()
 	f := finding.Finding{

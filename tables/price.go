@@ -17,7 +17,7 @@ type Price struct {
 	What  string                         // key of a coating, a supply or a kind of work; empty: every such thing that has no row of its own
 	By    string                         // who is paid it: owner, yard; empty: it is the same for both
 	Per   string                         // the unit
-	Money quantity.Range[quantity.Money] // of one unit
+	Money quantity.Range[quantity.Money] // of one unit; the key price of a file
 }
 
 // Priced is a kind of thing that has a price.

@@ -18,7 +18,11 @@ type Row struct {
 	cells map[string]finding.Basis // where a cell's basis differs from the row's
 }
 
-// Basis returns what the field of the row rests on: the cell's own basis where one was stated, else the row's.
+// String returns the row's name, so that a row of any table prints as it.
+func (r Row) String() string { return r.Name }
+
+// Basis returns what the field of the row rests on: the cell's own basis where one was stated, else the row's. Field is as a file writes it:
+// "overcoat_min".
 func (r Row) Basis(field string) finding.Basis {
 	if b, ok := r.cells[field]; ok {
 		return b

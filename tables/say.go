@@ -64,9 +64,11 @@ func fill(text string, s quantity.System, value func(name string) (any, bool)) s
 	return string(unicode.ToUpper(first)) + said[size:]
 }
 
-// Show writes one value of a finding for a reader of the system.
+// Show writes one value of a finding, or of a criterion, for a reader of the system; none is "not given".
 func Show(v any, s quantity.System) string {
 	switch v := v.(type) {
+	case nil:
+		return "not given"
 	case string:
 		return v
 	case int:

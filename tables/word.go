@@ -1,5 +1,12 @@
 package tables
 
+import (
+	"slices"
+
+	"boatyard.example/bottomwork/tables/entry"
+	"boatyard.example/bottomwork/tables/finding"
+)
+
 // The closed words: rules switch on these, so a new one needs code. Everything else in a table is a row key.
 
 // Mechanism is how a bottom coating works, or what an old film is made of as far as overcoating cares.
@@ -90,14 +97,18 @@ var gradeWords = []string{"none", "light", "medium", "heavy"}
 // GradeWords lists the words that a grade is written with, rising.
 func GradeWords() []string { return append([]string(nil), gradeWords...) }
 
-// ParseGrade returns the grade of a word, or 0.
-func ParseGrade(word string) Grade {
-	for i, w := range gradeWords {
-		if w == word {
-			return Grade(i + 1)
-		}
+// ParseGrade reads a grade's word. The error of another word is a finding.Faults that lists those taken: a grade that is not known is not a
+// grade that was not given.
+func ParseGrade(word string) (Grade, error) {
+	if i := slices.Index(gradeWords, word); i >= 0 {
+		return Grade(i + 1), nil
 	}
-	return 0
+	return 0, finding.Faults{{Kind: finding.ErrValue, Key: "grade", Got: entry.Describe(word), Want: finding.Suggest(word, gradeWords)}}
+}
+
+// gradeOf reads a grade of a row; 0 where it is not given, or not accepted.
+func gradeOf(r *entry.Row, key string) Grade {
+	return Grade(slices.Index(gradeWords, r.Word(key, gradeWords...)) + 1)
 }
 
 // String returns the grade's word.

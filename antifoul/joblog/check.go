@@ -52,8 +52,11 @@ func (c *checker) need(key, got, want string) bool {
 // that no longer shows. Whether litres make a film that anybody lays is asked against the area, by antifoul.
 func (l Log) Check(b *tables.Book) finding.Faults {
 	c := &checker{b: b}
-	if l.Version < 1 || l.Version > Version {
-		c.bad(finding.ErrValue, "log.version", strconv.Itoa(l.Version), Newer)
+	switch {
+	case l.Version < 0:
+		c.bad(finding.ErrValue, "log.version", strconv.Itoa(l.Version), fmt.Sprintf("%d, or 0 for a log made in Go", Version))
+	case l.Version > Version:
+		c.bad(finding.ErrValue, "log.version", strconv.Itoa(l.Version), newer)
 	}
 	if l.Hauled.Given() && !l.Launched.Given() {
 		c.bad(finding.ErrMissing, "log.launched", "", "the day of the launch, before the day on which she was hauled out")

@@ -4,6 +4,11 @@ import (
 	"strconv"
 	"strings"
 	"testing"
+	"time"
+
+	"boatyard.example/bottomwork/antifoul/joblog"
+	"boatyard.example/bottomwork/compat"
+	"boatyard.example/bottomwork/tables"
 )
 
 // entry is one section; each line given takes the place of the line of the same key, or is added. "key" alone takes it out.
@@ -155,5 +160,23 @@ func TestBoundaries(t *testing.T) {
 				t.Errorf("%s\nhas the faults\n%v\nwant one of %s that says %q", c.text, faults, c.key, c.word)
 			}
 		})
+	}
+}
+
+// A log made in Go needs no version; one of a version that cannot be is refused, a later one with a word of what to do.
+func TestLogMadeInGo(t *testing.T) {
+	l := joblog.Log{Coats: []joblog.Coat{{
+		Span: joblog.Span{Begun: time.Date(2027, 4, 17, 9, 0, 0, 0, time.UTC)},
+		Part: "hull", Layer: compat.Working, Number: 1, Coating: "ablative-cuprous-multi", Colour: "black",
+	}}}
+	for version, want := range map[int]string{0: "", 1: "", -1: "1, or 0 for a log made in Go", 2: "a later one wrote this"} {
+		l.Version = version
+		faults := l.Check(tables.Default())
+		switch {
+		case want == "" && len(faults) > 0:
+			t.Errorf("version %d: %v", version, faults)
+		case want != "" && (len(faults) != 1 || faults[0].Key != "log.version" || !strings.Contains(faults[0].Want, want)):
+			t.Errorf("version %d: %v", version, faults)
+		}
 	}
 }

@@ -15,8 +15,8 @@ const Version = 1
 
 // Log is what was done in one job, and what was seen of it afterwards.
 type Log struct {
-	Name     string // the file that it was read from; empty for one made in Go
-	Version  int
+	Name     string        // the file that it was read from; empty for one made in Go
+	Version  int           // the form of the file that it was read from; 0: it was made in Go
 	Boat     string        // her name
 	Launched quantity.Date // not given: she is still ashore
 	Hauled   quantity.Date // the day on which she came out again; not given: she has not

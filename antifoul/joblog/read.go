@@ -1,6 +1,7 @@
 package joblog
 
 import (
+	"errors"
 	"fmt"
 	"io/fs"
 	"strconv"
@@ -32,7 +33,7 @@ func Read(b *tables.Book, fsys fs.FS, name string, zone *time.Location) (Log, er
 	l := Log{Name: name}
 	top.Need(fmt.Sprintf("the form of the log, version = %d", Version), "version")
 	if v, ok := top.Raw("version").(int64); ok && v > Version {
-		top.Fault(finding.ErrValue, "version", strconv.FormatInt(v, 10), Newer)
+		top.Fault(finding.ErrValue, "version", strconv.FormatInt(v, 10), newer)
 		return l, faults.Err()
 	}
 	l.Version, _ = top.Int("version", 1, Version)
@@ -68,18 +69,18 @@ func Read(b *tables.Book, fsys fs.FS, name string, zone *time.Location) (Log, er
 	root.Close()
 	read := *faults
 	for _, f := range l.Check(b) {
-		if !Told(read, f.Key) {
+		if !noted(read, f.Key) {
 			*faults = append(*faults, finding.Faults{f}.Under(name, "")...)
 		}
 	}
 	return l, faults.Err()
 }
 
-// Newer says what to do with a file that a later version wrote.
-const Newer = "a file of this version of the module or an earlier one: a later one wrote this, and may mean something else by its keys; read it with that one"
+// newer says what to do with a log that a later version wrote.
+const newer = "a file of this version of the module or an earlier one: a later one wrote this, and may mean something else by its keys; read it with that one"
 
-// Told reports whether a fault of the key, or of what it stands in, is among those noted.
-func Told(fs finding.Faults, key string) bool {
+// noted reports whether a fault of the key, or of what it stands in, is among those of reading.
+func noted(fs finding.Faults, key string) bool {
 	for _, f := range fs {
 		if f.Key == key || strings.HasPrefix(key, f.Key+".") || strings.HasPrefix(f.Key, key+"[") {
 			return true
@@ -121,8 +122,8 @@ func (m moments) coat(r *entry.Row) Coat {
 	c.Number, _ = r.Int("coat", 1, 50)
 	for i, s := range r.Texts("wet_film") {
 		t, err := coverage.ParseTooth(s)
-		if err != nil {
-			r.Fault(finding.ErrValue, fmt.Sprintf("wet_film[%d]", i+1), entry.Describe(s), coverage.ToothWant)
+		if bad, isBad := errors.AsType[*quantity.ParseError](err); isBad {
+			r.Fault(finding.ErrValue, fmt.Sprintf("wet_film[%d]", i+1), entry.Describe(s), bad.Want)
 			continue
 		}
 		c.Wet = append(c.Wet, t)

@@ -82,7 +82,7 @@ func (c *composer) mixing() {
 		}
 		for _, p := range g.Pots {
 			for _, f := range p.Findings {
-				items = append(items, name+" on the "+p.For+". "+c.finding(f))
+				items = append(items, name+" on the "+p.Part+". "+c.finding(f))
 			}
 		}
 		for _, f := range g.Notes {

@@ -18,10 +18,15 @@
 //	layers, litres, cans             layers.go, buy.go
 //	order of work, hold points       order.go
 //	colours and how long             wear.go
+//	was it put on                    puton.go
+//	days of work                     days.go, season.go
+//	money, growth, biocide           cost.go, drag.go, leach.go
 //	law, cautions, bases, limits     basis.go
+//	a job log beside the plan        log.go
 //	one page                         short.go
 //	drawings, for HTML alone         section.go, life.go, side.go, daysdrawing.go; svg.go
 //	the page and its style           html.go, page.html, page.css
+//	for programs                     json.go and one file a section; csv.go, icalendar.go
 //
-// Not covered yet: JSON, CSV. A drawing of the side is of the kind of hull, not of the boat; the page is in English, left to right.
+// A drawing of the side is of the kind of hull, not of the boat; the page is in English, left to right.
 package report

@@ -42,11 +42,7 @@ func (c *composer) outBoat() outBoat {
 	for _, k := range x.Combed {
 		y := outComb{Part: k.Part, Zone: k.Zone, Coating: k.Coating, Thinner: k.Thinner, Asked: k.Asked}
 		for _, t := range k.Teeth {
-			text := t.Wetted.String()
-			if t.Dry.Given() {
-				text += " to " + t.Dry.String()
-			}
-			y.Readings = append(y.Readings, text)
+			y.Readings = append(y.Readings, t.String())
 		}
 		out.Comb = append(out.Comb, y)
 	}

@@ -99,7 +99,7 @@ func (c *composer) outPurchases() []outPurchase {
 			x.Mix = &outMix{m.Base, m.Hardener, m.BaseMass, m.HardenerMass}
 		}
 		for _, p := range g.Pots {
-			x.Pots = append(x.Pots, outPot{p.For, p.Litres, p.Life, c.outFindings(p.Findings)})
+			x.Pots = append(x.Pots, outPot{p.Part, p.Litres, p.Life, c.outFindings(p.Findings)})
 		}
 		out = append(out, x)
 	}

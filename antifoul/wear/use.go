@@ -38,12 +38,15 @@ var (
 	driesOnWords = []string{"none", "soft", "firm"}
 )
 
-// CleaningWords maps the words of the cleaning key to grades: none, sponge, brush, scrub.
+// CleaningWords lists the words of the cleaning key, the gentlest first, as the grades that they stand for: none, sponge, brush, scrub.
 func CleaningWords() []string { return []string{"none", "sponge", "brush", "scrub"} }
 
-// ParseCleaning returns the grade of a cleaning word, or 0.
-func ParseCleaning(word string) tables.Grade {
-	return tables.Grade(slices.Index(CleaningWords(), word) + 1)
+// ParseCleaning reads a cleaning word as the grade that it stands for. The error of another word is a finding.Faults.
+func ParseCleaning(word string) (tables.Grade, error) {
+	if i := slices.Index(CleaningWords(), word); i >= 0 {
+		return tables.Grade(i + 1), nil
+	}
+	return 0, finding.Faults{{Kind: finding.ErrValue, Key: "cleaning", Got: entry.Describe(word), Want: finding.Suggest(word, CleaningWords())}}
 }
 
 // Afloat reports whether she lies in the water in season: kept afloat, or not said.

@@ -125,13 +125,13 @@ func TestCheckAllAtOnce(t *testing.T) {
 
 func TestCleaningWords(t *testing.T) {
 	for i, w := range []string{"none", "sponge", "brush", "scrub"} {
-		if g := wear.ParseCleaning(w); g != tables.Grade(i+1) {
-			t.Errorf("%q is grade %s", w, g)
+		if g, err := wear.ParseCleaning(w); err != nil || g != tables.Grade(i+1) {
+			t.Errorf("%q is grade %s: %v", w, g, err)
 		}
 	}
 	for _, w := range []string{"", "Brush", "heavy"} {
-		if g := wear.ParseCleaning(w); g != 0 {
-			t.Errorf("%q is grade %s, want none", w, g)
+		if g, err := wear.ParseCleaning(w); g != 0 || !errors.Is(err, finding.ErrValue) {
+			t.Errorf("%q is grade %s, want none: %v", w, g, err)
 		}
 	}
 	wear.CleaningWords()[0] = "changed"

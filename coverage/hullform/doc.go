@@ -4,7 +4,7 @@
 //	all, err := hullform.Reckon(book, s) // offsets, tape, formulas, those that may decide first
 //	all[0].Area                          // low, typical, high, of hull and pieces
 //	all[0].Name, all[0].Basis
-//	all[i].Outside                       // why a method is shown only
+//	all[i].Decides, all[i].Findings      // whether a method may decide, and why it is shown only
 //
 // Which methods there are, in which order they decide and in which range they may, are rows of area_method; kinds of keel, rudder,
 // tunnel and opening are rows of piece. Lines are integrated as float64 in metres and become an area once, rounded up to 0.01 of its unit.

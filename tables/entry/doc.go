@@ -12,4 +12,7 @@
 // A [Sheet] is a CSV file whose lines are rows too.
 //
 // Quantities are strings with their unit ("1.75 m"); a bare number is a fault that names the units taken.
+//
+// It is exported because readers in four trees share it: the tables, the sheets of coverage and of the weather, the boat file, the job log. Whoever
+// keeps sheets of his own beside own tables may read them the same way.
 package entry

@@ -11,8 +11,8 @@ import (
 	"boatyard.example/bottomwork/tables/finding"
 )
 
-// MaxBytes is the largest file that Open reads. A boat or a yard's table is a few kilobytes; anything near this is a mistake.
-const MaxBytes = 1 << 20
+// maxBytes is the largest file that Open reads. A boat or a yard's table is a few kilobytes; anything near this is a mistake.
+const maxBytes = 1 << 20
 
 // maxNesting bounds brackets inside brackets: no file of this module nests deeper than four.
 const maxNesting = 32
@@ -26,7 +26,7 @@ const (
 )
 
 // Open reads the TOML file name of fsys. The row is nil when the file cannot be parsed; the faults then say why, with the
-// line. Every row read from it notes its faults in the same list.
+// line. Every row read from it notes its faults in the same list. A file is at most a mebibyte.
 func Open(fsys fs.FS, name string) (*Row, *finding.Faults) {
 	faults := new(finding.Faults)
 	bad := func(got, want string) (*Row, *finding.Faults) {

@@ -25,9 +25,6 @@ func New(file, path string, m map[string]any, faults *finding.Faults) *Row {
 	return &Row{file: file, path: path, m: m, read: make(map[string]bool, len(m)), faults: faults}
 }
 
-// File returns the name of the file that the row stands in.
-func (r *Row) File() string { return r.file }
-
 // Path returns the key path of the row: "hull", "coating[hard-cuprous]".
 func (r *Row) Path() string { return r.path }
 

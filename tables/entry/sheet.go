@@ -140,12 +140,12 @@ func readText(fsys fs.FS, name string) (data []byte, why, want string) {
 		return nil, err.Error(), "a file that can be opened; its name is relative to the file that names it"
 	}
 	defer f.Close() //nolint:errcheck // read only
-	data, err = io.ReadAll(io.LimitReader(f, MaxBytes+1))
+	data, err = io.ReadAll(io.LimitReader(f, maxBytes+1))
 	switch {
 	case err != nil:
 		return nil, err.Error(), "a file that can be read"
-	case len(data) > MaxBytes:
-		return nil, fmt.Sprintf("more than %d bytes", MaxBytes), "a smaller file"
+	case len(data) > maxBytes:
+		return nil, fmt.Sprintf("more than %d bytes", maxBytes), "a smaller file"
 	case !utf8.Valid(data):
 		return nil, "bytes that are not UTF-8", "text in UTF-8"
 	case bytes.IndexByte(data, 0) >= 0:

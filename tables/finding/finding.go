@@ -1,11 +1,11 @@
 package finding
 
-// ID names a rule: the key of a row in rules.toml. Rule ids are part of the module's interface.
+// ID names a rule: the key of a row in rules_*.toml. Rule ids are part of the module's interface.
 type ID string
 
 // Fact is one value that decided: its name as the rule's words call it, and the value. Value is a string, an int, a plain
 // number (float64, said to three digits) or a range of them, a quantity amount or range, a date, or anything with
-// Show(quantity.System) string or String() string.
+// Show(quantity.System) string or String() string. tables.Show prints any of them; encoding/json does not see into those of types that only print.
 type Fact struct {
 	Name  string
 	Value any

@@ -6,9 +6,9 @@ import (
 	"strings"
 )
 
-// Near returns up to three of the known names that are closest to name, nearest first: names that contain it or that it
+// near returns up to three of the known names that are closest to name, nearest first: names that contain it or that it
 // contains, then those within a third of its length in single letters changed, added, dropped or swapped.
-func Near(name string, known []string) []string {
+func near(name string, known []string) []string {
 	type hit struct {
 		name string
 		far  int
@@ -43,8 +43,8 @@ func Near(name string, known []string) []string {
 
 // Suggest returns what is accepted for an unknown name: the near names, or all of them when none is near and they are few.
 func Suggest(name string, known []string) string {
-	if near := Near(name, known); len(near) > 0 {
-		return "did you mean " + strings.Join(near, ", or ") + "?"
+	if names := near(name, known); len(names) > 0 {
+		return "did you mean " + strings.Join(names, ", or ") + "?"
 	}
 	if len(known) <= 40 {
 		return "one of " + strings.Join(known, "; ")

@@ -2,7 +2,6 @@ package finding_test
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 	"testing"
 
@@ -39,9 +38,12 @@ func TestNear(t *testing.T) {
 		{strings.Repeat("silicone", 50), []string{}},                       // far too long to be a slip
 		{"hard", []string{"hard-racing", "hard-cuprous", "hard-metallic"}}, // at most three, nearest first
 	} {
-		got := finding.Near(c.name, known)
-		if !slices.Equal(got, c.want) {
-			t.Errorf("near %.20q: %q, want %q", c.name, got, c.want)
+		want := "one of " + strings.Join(known, "; ")
+		if len(c.want) > 0 {
+			want = "did you mean " + strings.Join(c.want, ", or ") + "?"
+		}
+		if got := finding.Suggest(c.name, known); got != want {
+			t.Errorf("near %.20q: %q, want %q", c.name, got, want)
 		}
 	}
 }
@@ -49,7 +51,7 @@ func TestNear(t *testing.T) {
 // Ties are told in the order of the names, however the known names are ordered.
 func TestNearDoesNotDependOnTheOrder(t *testing.T) {
 	for _, known := range [][]string{{"keel", "feel", "reel", "peel"}, {"peel", "reel", "feel", "keel"}} {
-		if got, want := finding.Near("heel", known), []string{"feel", "keel", "peel"}; !slices.Equal(got, want) {
+		if got, want := finding.Suggest("heel", known), "did you mean feel, or keel, or peel?"; got != want {
 			t.Errorf("near heel among %q: %q, want %q", known, got, want)
 		}
 	}

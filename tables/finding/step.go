@@ -1,6 +1,10 @@
 package finding
 
-import "boatyard.example/bottomwork/tables/quantity"
+import (
+	"strconv"
+
+	"boatyard.example/bottomwork/tables/quantity"
+)
 
 // Action is one kind of work on a surface. Each is a row of steps.toml with its hours and cautions.
 type Action string
@@ -36,6 +40,23 @@ type Step struct {
 	Grit    string                        `json:"grit,omitempty"`    // abrasive, "80 to 120"
 	Coats   int                           `json:"coats,omitempty"`
 	_       [0]func()
+}
+
+// String says the step in a few words, metric units first: "abrade, grit 80 to 120", "barrier, epoxy-barrier, 2 coats, 250 to 300 µm (9.84 to
+// 11.8 mil)". What is not set is left out.
+func (s Step) String() string {
+	out := string(s.Do)
+	add := func(set bool, words string) {
+		if set {
+			out += ", " + words
+		}
+	}
+	add(s.Grit != "", "grit "+s.Grit)
+	add(s.Coating != "", s.Coating)
+	add(s.Coats == 1, "1 coat")
+	add(s.Coats > 1, strconv.Itoa(s.Coats)+" coats")
+	add(s.Film.Low.Given() || s.Film.High.Given(), s.Film.Show(quantity.Metric))
+	return out
 }
 
 // Equal reports whether two steps ask for the same.

@@ -16,7 +16,7 @@
 // unit stay as written until a conversion is asked for.
 //
 //	dimension     units in a file            printed differently as
-//	Length        m, ft, in
+//	Length        m, ft, in, mm
 //	Area          m2, ft2                    m², ft²
 //	Film          um, mil                    µm
 //	Volume        L, mL, US gal, US qt, imp gal
