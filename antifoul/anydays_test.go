@@ -55,7 +55,7 @@ func inDays(t *testing.T, n uint64, x antifoul.Boat) antifoul.Boat {
 		x.Paint.Today = quantity.Celsius.N(int64(8 + r.IntN(16)))
 	}
 	if r.IntN(3) > 0 {
-		begins := time.Date(x.On.Year(), time.Month(x.On.Month()), x.On.Day(), 0, 0, 0, 0, time.UTC)
+		begins := time.Date(x.On.Year(), x.On.Month(), x.On.Day(), 0, 0, 0, 0, time.UTC)
 		mean, wave := 9+9*r.Float64(), 6*r.Float64()
 		wet := 0
 		for h := range 24 * (4 + r.IntN(20)) {
@@ -305,7 +305,7 @@ func (v *onDays) launched(k laidCoat) {
 	if !v.plan.Fits || !w.Launch.Given() || w.LaunchOpen.True() {
 		return
 	}
-	launch := time.Date(w.Launch.Year(), time.Month(w.Launch.Month()), w.Launch.Day(), 0, w.Start, 0, 0, time.UTC)
+	launch := time.Date(w.Launch.Year(), w.Launch.Month(), w.Launch.Day(), 0, w.Start, 0, 0, time.UTC)
 	if v.plan.Ready.After(launch) {
 		v.bad("ready %s for a launch on %s", v.plan.Ready, w.Launch)
 	}
