@@ -116,6 +116,27 @@ func TestCoatsStandDirectlyOverEachOther(t *testing.T) {
 	}
 }
 
+// One primer in one go on two parts that get different types closes for each as the coat over it wants: 72 hours under the tie coat of a silicone, eight under
+// a one-pack antifouling.
+func TestPrimerClosesForEachTypeOverIt(t *testing.T) {
+	text := strings.Replace(seasonal, `coating = "ablative-cuprous-multi"`, `coating = "foul-release-silicone"`, 1)
+	j, err := plan(t, fmt.Sprintf(text, `material = "steel"`, "aluminium", "launch_open = true"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	var closes []string
+	for _, turn := range j.Season.Turns {
+		if len(turn.Coats) == 2 && turn.Section == turn.Sections && turn.Coats[0].Layer.Coating.Key == "epoxy-primer" && turn.Coats[1].Layer.Coating.Key == "epoxy-primer" {
+			for _, l := range turn.Layers {
+				closes = append(closes, l.Closes.String())
+			}
+		}
+	}
+	if !slices.Equal(closes, []string{"72 h", "8 h"}) {
+		t.Errorf("the primer closes after %v", closes)
+	}
+}
+
 func hullCoats(turns []antifoul.Turn, role tables.Role, patch bool) int {
 	n := 0
 	for _, turn := range turns {

@@ -53,7 +53,7 @@ func (s *Scheme) Refused() bool { return len(s.Stack) == 0 && s.Findings.Worst()
 
 // Coat is one layer that is put on, with where and how much.
 type Coat struct {
-	Layer       compat.Layer // its film is that of all its coats
+	Layer       compat.Layer // its film is that of all its coats; of a barrier the one asked for, which they reach at the typical film of a coat
 	Zones       []string
 	Area        quantity.Range[quantity.Area]
 	Film        quantity.Range[quantity.Film] // dry, one coat

@@ -253,7 +253,7 @@ func (w crewing) coat(on []TurnCoat, next []*TurnCoat) Turn {
 		}
 		l := w.layer(c, next[i])
 		if at := slices.IndexFunc(t.Layers, func(o calendar.Layer) bool {
-			return o.Coating.Key == l.Coating.Key && o.Closes.Given() == l.Closes.Given() && o.Stands.Given() == l.Stands.Given()
+			return o.Coating.Key == l.Coating.Key && o.Closes.Equal(l.Closes) && o.Stands.Equal(l.Stands) // what goes over it decides when it closes
 		}); at >= 0 {
 			o := &t.Layers[at]
 			o.On, o.Again, o.Falling = append(o.On, l.On...), o.Again+l.Again, o.Falling || l.Falling

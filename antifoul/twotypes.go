@@ -1,6 +1,8 @@
 package antifoul
 
 import (
+	"slices"
+
 	"boatyard.example/bottomwork/antifoul/law"
 	"boatyard.example/bottomwork/compat"
 	"boatyard.example/bottomwork/tables"
@@ -10,7 +12,7 @@ import (
 // signalType is the other type that the owner wishes for the signal coat, where it can be built: a hard coat under a film that wears is not worn
 // through as soon as its colour shows. Where it cannot, a finding says so, with every reason, and the signal coat is of the type above it.
 //
-// Asked are the film above, which must wear; the pair; what the coat would lie on; the material; and the law, whose open questions and conditions stand among the
+// Asked are the film above, which must wear; the pair; what the coat would lie on, also through an undercoat; the material; and the law, whose open questions and conditions stand among the
 // findings of the scheme.
 // Basis: common practice.
 func (s *Scheme) signalType(b *tables.Book, boat Boat, part compat.Part) (tables.Coating, bool) {
@@ -32,14 +34,11 @@ func (s *Scheme) signalType(b *tables.Book, boat Boat, part compat.Part) (tables
 	}
 	fresh := compat.Layer{Coating: below, State: tables.Sound, Coats: 1, Age: below.OvercoatMin, For: compat.Signal}
 	bars(compat.Over(b, s.Coating, fresh))
-	if n := len(s.Stack); n > 0 {
-		lies := s.Stack[n-1]
-		if lies.For == compat.Undercoat { // the coats go on inside its window
-			lies.Age = lies.Coating.OvercoatMin
+	for _, f := range compat.CheckStack(b, part, append(slices.Clone(s.Stack), fresh), -1) {
+		if f.About == below.Name {
+			bars(finding.List{f})
 		}
-		bars(compat.Over(b, below, lies))
 	}
-	bars(compat.OnMaterial(b, below, part))
 	var conditions finding.List // of law, on a type that no ranking of the part was asked about
 	for _, f := range law.Screen(b, below, boat.Craft(), boat.berths(), boat.On) {
 		switch {

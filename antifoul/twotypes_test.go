@@ -92,7 +92,11 @@ func TestHardSignalCoatRefused(t *testing.T) {
 	}{
 		"over a film that wears":     {`signal_type = "hard-cuprous"`, nil},
 		"cuprous oxide on aluminium": {`signal_type = "hard-cuprous"`, append([]string{`material = "grp"`, `material = "aluminium"`}, bareHull...)},
-		"under a hard film":          {"coating = \"hard-cuprous\"\nsignal_type = \"hard-copper-free\"", bareHull},
+		"over an unknown film, through an undercoat": {
+			"coating = \"ablative-copper-free\"\nsignal_type = \"hard-copper-free\"",
+			[]string{"[[part.found]]\ncoating = \"ablative-cuprous-multi\"\ncolour = \"red-oxide\"\nfilm = \"100 um\"\nstate = \"sound\"\nknown_by = \"log\"\n", "", `material = "grp"`, `material = "wood-carvel"`},
+		},
+		"under a hard film": {"coating = \"hard-cuprous\"\nsignal_type = \"hard-copper-free\"", bareHull},
 	} {
 		j, err := plan(t, strings.NewReplacer(append(slices.Clone(c.changes), "[paint]", "[wishes]\n"+c.wish+"\n[paint]")...).Replace(base))
 		if err != nil {

@@ -315,6 +315,8 @@ var mistakes = []broken{
 	{table: "price", change: fields{"what": `"hard"`}, key: "what", kind: finding.ErrImpossible, says: "no such key here"},
 	{table: "price", change: fields{"of": `"work"`, "per": `"m2"`}, key: "what", kind: finding.ErrMissing, says: "the kind of work"},
 	{table: "price", change: fields{"of": `"paint"`, "per": `"L"`, "what": `"soft"`}, key: "what", kind: finding.ErrUnknown, says: `read "soft"`},
+	{table: "price", change: fields{"of": `"supply"`, "per": `"piece"`}, key: "what", kind: finding.ErrMissing, says: "the supply"},
+	{table: "coating", change: fields{"touch_dry": `"4 h"`, "rain_safe": `"3 h"`}, key: "rain_safe", kind: finding.ErrImpossible, says: "touch_dry"},
 	{table: "price", change: fields{"by": `"crew"`}, key: "by", kind: finding.ErrValue, says: "owner, yard"},
 	{table: "step", change: fields{"key": `"abrade"`, "hours_m2": ""}, key: "hours_m2", kind: finding.ErrMissing},
 	{table: "step", change: fields{"key": `"abrade"`, "hours_m2": `21`}, key: "hours_m2", kind: finding.ErrValue},

@@ -32,7 +32,7 @@ type outLayer struct {
 	Coating    outName                   `json:"coating" says:"what it is of"`
 	Colour     *outName                  `json:"colour,omitempty" says:"its colour; absent where it has none or none is known"`
 	State      string                    `json:"state,omitempty" says:"condition of a film that stays"`
-	Film       outRange[quantity.Film]   `json:"film,omitzero" says:"dry film of the whole layer"`
+	Film       outRange[quantity.Film]   `json:"film,omitzero" says:"dry film of the whole layer; of a barrier that is put on the film asked for, which its coats reach at their typical film"`
 	Coats      int                       `json:"coats,omitempty" says:"coats that are put on"`
 	FilmACoat  outRange[quantity.Film]   `json:"film_a_coat,omitzero" says:"dry film of one coat"`
 	WetFilm    quantity.Film             `json:"wet_film,omitzero" says:"wet film of one coat at the typical film and solids, thinned as planned"`

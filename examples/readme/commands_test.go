@@ -22,11 +22,11 @@ func shell(t *testing.T, page string) []string {
 	return out
 }
 
-// words parts a command line as a shell does that knows spaces and double quotes.
+// words parts a command line as a shell does that knows spaces and quotes.
 func words(line string) []string {
 	var out []string
-	for _, m := range regexp.MustCompile(`"([^"]*)"|(\S+)`).FindAllStringSubmatch(line, -1) {
-		out = append(out, m[1]+m[2])
+	for _, m := range regexp.MustCompile(`"([^"]*)"|'([^']*)'|(\S+)`).FindAllStringSubmatch(line, -1) {
+		out = append(out, m[1]+m[2]+m[3])
 	}
 	return out
 }

@@ -7,6 +7,8 @@ import (
 	"io"
 	"os"
 	"path/filepath"
+	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -65,6 +67,31 @@ func TestEveryRowIsWritten(t *testing.T) {
 		if d := l.Basis("says").Doubt; d != "" && !strings.Contains(md, cell(d)) {
 			t.Errorf("the doubt of %s is not written", l.Key)
 		}
+	}
+}
+
+// The rules that are printed are those of the book, each once and in its order: the README sends whoever builds on rule ids here.
+func TestRulesAreThoseOfTheBook(t *testing.T) {
+	_, md, _ := call(t)
+	_, rest, ok := strings.Cut(md, "\n## Rules\n")
+	part, _, _ := strings.Cut(rest, "\n## ")
+	if !ok {
+		t.Fatal("no heading Rules")
+	}
+	var printed, want []string
+	for _, m := range regexp.MustCompile(`(?m)^\| ([a-z0-9-]+) \|`).FindAllStringSubmatch(part, -1) {
+		printed = append(printed, m[1])
+	}
+	printed = slices.DeleteFunc(printed, func(s string) bool { return s == "key" }) // the head
+	for r := range tables.Default().Rules() {
+		want = append(want, string(r.ID))
+	}
+	if !slices.Equal(printed, want) || len(want) < 80 {
+		t.Errorf("%d rules are printed, the book has %d", len(printed), len(want))
+	}
+	readme, err := os.ReadFile("../../README.md")
+	if err != nil || !strings.Contains(string(readme), "`go run ./examples/referencetables` prints them with their sentences under *Rules*") {
+		t.Errorf("README.md does not send anyone here (%v)", err)
 	}
 }
 

@@ -118,6 +118,54 @@ func readings() map[string]reading {
 			},
 			want: "unit one of um, mil",
 		},
+		"Money": {
+			read: func(r *entry.Row) string { return entry.Money(r, "x").String() }, none: "not given",
+			taken:   map[string]string{`"58.00 EUR"`: "58.00 EUR", `"0 DKK"`: "0 DKK"},
+			refused: map[string]string{`58`: "58", `"58"`: `"58"`, `"58 eur"`: `"58 eur"`, `["58 EUR"]`: `["58 EUR"]`, `true`: "true", `""`: `""`},
+			want:    "58.00 EUR",
+		},
+		"MoneyRange": {
+			read: func(r *entry.Row) string {
+				v := entry.MoneyRange(r, "x")
+				return v.Low.String() + "|" + v.Typical.String() + "|" + v.High.String()
+			}, none: "not given|not given|not given",
+			taken: map[string]string{`"5 EUR"`: "5 EUR|5 EUR|5 EUR", `["0 EUR", "2 EUR", "2 EUR"]`: "0 EUR|2 EUR|2 EUR"},
+			refused: map[string]string{
+				`["2 EUR", "1 EUR", "3 EUR"]`: `["2 EUR", "1 EUR"`, `["1 EUR", "3 EUR", "2 EUR"]`: `"3 EUR", "2 EUR"]`, `["1 EUR", "2 EUR"]`: `["1 EUR", "2 EUR"]`, `[]`: "[]",
+				`["1 EUR", "2 DKK", "3 EUR"]`: `"2 DKK"`, `["-1 EUR", "2 EUR", "3 EUR"]`: `"-1 EUR"`, `[1, 2, 3]`: "[1, 2, 3]", `5`: "5", `["1 EUR", "2", "3 EUR"]`: `"2"`,
+			},
+			want: "EUR",
+		},
+		"Pair": {
+			read: func(r *entry.Row) string {
+				low, high, ok := r.Pair("x", 0, 10)
+				if !ok && low == 0 && high == 0 {
+					return "none"
+				}
+				return entry.Describe([]any{low, high})
+			}, none: "none",
+			taken: map[string]string{`[0, 10]`: "[0, 10]", `[1.5, 2]`: "[1.5, 2]"},
+			refused: map[string]string{
+				`[2, 2]`: "[2, 2]", `[3, 2]`: "[3, 2]", `[-0.1, 2]`: "[-0.1, 2]", `[1, 10.1]`: "[1, 10.1]", `[1]`: "[1]", `[1, 2, 3]`: "[1, 2, 3]", `[]`: "[]", `4`: "4",
+				`["1", 2]`: `["1", 2]`, `[nan, 2]`: "NaN", `[1, nan]`: "NaN",
+			},
+			want: "from 0 to 10",
+		},
+	}
+}
+
+// A price below nought is no slip of the pen but impossible, and the faults of another file stay as they are.
+func TestPriceBelowNoughtAndNotes(t *testing.T) {
+	row, faults := open(t, `x = "-0.01 EUR"`)
+	if got := entry.Money(row, "x"); got.Given() {
+		t.Errorf("read as %s", got)
+	}
+	one(t, *faults, finding.ErrImpossible, "x", "-0.01 EUR", "zero or more")
+	row, faults = open(t, `x = 1`)
+	other := finding.Fault{Kind: finding.ErrMissing, File: "girths.csv", Key: "line 3.at"}
+	row.Note(finding.Faults{other})
+	if len(*faults) != 1 || (*faults)[0] != other {
+		t.Errorf("noted as %v", *faults)
 	}
 }
 

@@ -1,0 +1,34 @@
+package law_test
+
+import (
+	"testing"
+
+	"boatyard.example/bottomwork/antifoul/law"
+	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/quantity"
+)
+
+// Whether cleaning afloat is left open: by a law that asks of every coating with a biocide, by one that names the film, by none; a ban leaves nothing open.
+func TestCleaningOpen(t *testing.T) {
+	b := tables.Default()
+	on, err := quantity.ParseDate("2027-04-03")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for name, c := range map[string]struct {
+		place, role, coating string
+		asked, named         bool
+	}{
+		"a biocide, anywhere":          {"GB", "kept", "hard-cuprous", true, false},
+		"no biocide":                   {"GB", "kept", "foul-release-silicone", false, false},
+		"a wearing film that is named": {"US-WA", "kept", "self-polishing-cuprous", true, true},
+		"a hard film beside it":        {"US-WA", "kept", "hard-cuprous", true, false},
+		"only painted there":           {"US-WA", "painted", "self-polishing-cuprous", false, false},
+		"a place nobody knows":         {"Atlantis", "kept", "foul-release-silicone", false, false},
+	} {
+		d := law.At(b, law.Craft{}, []law.Berth{{Place: c.place, Role: c.role}}, on)
+		if asked, named := d.CleaningOpen(coating(t, b, c.coating)); asked != c.asked || named != c.named {
+			t.Errorf("%s: asked %t, named %t", name, asked, named)
+		}
+	}
+}
