@@ -73,7 +73,7 @@ func TestCansOfAColour(t *testing.T) {
 }
 
 // A tooth of a comb as it is written.
-func TestParseTooth(t *testing.T) {
+func TestAToothAsItIsWritten(t *testing.T) {
 	for text, want := range map[string]string{
 		"120 um": "120 um, not given", " 5 mil ": "5 mil, not given", "100 um to 120 um": "100 um, 120 um", "4 mil to 120 um": "4 mil, 120 um",
 		"": "", "120": "", "120 m": "", "100 um to": "", "100 um to 120": "", "100 um to 120 um to 140 um": "", "to 120 um": "", "100um-120um": "",
