@@ -231,8 +231,8 @@ func TestPassportOfALogWithoutWork(t *testing.T) {
 		}
 	}
 	for log, jobs := range map[string]int{
-		"[[look]]\non = 2027-05-05\npart = \"rudder\"\nzone = \"rudder\"\nstate = \"sound\"\n":                     0,
-		"[[task]]\npart = \"rudder\"\ndo = \"wash\"\nbegun = \"2027-04-09 10:00\"\nended = \"2027-04-09 12:00\"\n": 1,
+		"launched = 2027-05-01\n[[look]]\non = 2027-05-05\npart = \"rudder\"\nzone = \"rudder\"\nstate = \"sound\"\n": 0,
+		"[[task]]\npart = \"rudder\"\ndo = \"wash\"\nbegun = \"2027-04-09 10:00\"\nended = \"2027-04-09 12:00\"\n":    1,
 	} {
 		p := must(carried(t, plain, logHead+log, "2027-05-14"))
 		x := next(t, p, nil)
