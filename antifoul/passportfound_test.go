@@ -2,6 +2,7 @@ package antifoul_test
 
 import (
 	"fmt"
+	"math"
 	"strings"
 	"testing"
 	"testing/fstest"
@@ -116,7 +117,7 @@ func TestForecastWhereItCannotTell(t *testing.T) {
 	})
 	unknown = strings.ReplaceAll(unknown, "\nlitres\n", "\n")
 	film, known = rudderFilms(t, carriedWith(t, own, still(), afloat(unknown, "2028-08-30"), "2028-08-30"))
-	if film[0] != "42 56 72" || film[1] != "?" || !strings.HasSuffix(known[1], ", film not noted; film not noted, and worn since") || strings.Contains(known[0], "worn") {
+	if film[0] != "42 56 72" || film[1] != "?" || !strings.HasPrefix(known[1], "job log of 2027-04-14") || !strings.HasSuffix(known[1], ", film not noted; film not noted, and worn since") || strings.Contains(known[0], "worn") {
 		t.Errorf("a coat without a film: %v %q", film, known)
 	}
 	look := func(part, zone, signal string) string {
@@ -129,6 +130,13 @@ func TestForecastWhereItCannotTell(t *testing.T) {
 	}
 	if strings.Contains(string(p.Text), "cannot rule out") {
 		t.Error("the forecast goes deeper than the eye")
+	}
+	flat := strings.Replace(log, logHead, logHead+"launched = 2027-05-01\n", 1) + laid(`part = "hull"`, `litres = "5 L"`)
+	for zone, shows := range map[string]bool{"flat": true, "edges": false} {
+		x := next(t, carriedWith(t, own, still(), flat+look("hull", zone, "true"), "2028-08-30"), nil)
+		if f := x.Parts[0].Found; strings.HasPrefix(f[len(f)-1].KnownBy, "look: the colour below shows on the flat") != shows {
+			t.Errorf("the colour below shows on the %s: the hull is known by %q", zone, f[len(f)-1].KnownBy)
+		}
 	}
 	for _, other := range []string{look("rudder", "rudder", "false"), look("hull", "flat", "true"), look("rudder", "rudder", "false") + look("hull", "edges", "true")} {
 		if _, known := rudderFilms(t, carriedWith(t, own, still(), afloat(log, "2028-08-30")+other, "2028-08-30")); strings.Contains(known[1], "shows") {
@@ -357,5 +365,53 @@ func TestStrippedAsPlanned(t *testing.T) {
 		if strings.Join(lies, " ") != c.rudder {
 			t.Errorf("%s: %v", name, lies)
 		}
+	}
+}
+
+// The forecast of what is left is by the wear that this log's own looks tell, not by the table's: an old gauging is no film of today, but it is a rate.
+func TestForecastByTheLogsOwnLooks(t *testing.T) {
+	log := strings.Replace(wholeRudder(t, plannedJob(t, sheet), nil), logHead, logHead+"launched = 2027-05-01\nhauled = 2028-08-30\n", 1)
+	log += "[[look]]\non = 2028-03-01\npart = \"rudder\"\nzone = \"rudder\"\nfilm = \"190 um\"\nreadings = 20\n"
+	own := worn("2", "3", "4")
+	j := billed(t, own, still())
+	by := logged(t, j, log, "").Worn[0].After
+	// 16 months on a rudder, which wears 1 to 2 times as the flat does; 170 to 285 um were laid.
+	low, high := int(math.Floor(max(0, 170-by.High*2*16))), int(math.Ceil(285-by.Low*16))
+	_, known := rudderFilms(t, carriedWith(t, own, still(), log, "2028-08-30"))
+	if want := fmt.Sprintf("not measured: %d to %d um left of 170 to 285 um laid", low, high); !strings.Contains(known[1], want) || strings.Contains(known[1], " 42 to 253 um") {
+		t.Errorf("known by %q, want %q", known[1], want)
+	}
+}
+
+// A record says of each look what was laid where it was taken: on the edges an extra coat more than on the flat. By a comb of 100 um a coat is 40, 50, 60 um.
+func TestWhatWasLaidWhereTheLookWas(t *testing.T) {
+	log := logHead + "launched = 2027-05-01\n" + laid(`part = "hull"`, `wet_film = ["100 um"]`) +
+		laid(`part = "hull"`, `layer = "extra"`, `zones = ["waterline", "edges"]`, `begun = "2027-04-11 09:00"`, `ended = "2027-04-11 10:00"`, `wet_film = ["100 um"]`)
+	for zone, want := range map[string]string{"flat": "", "edges": "80 100 120"} {
+		x := next(t, must(carried(t, sheet, log+"[[look]]\non = 2028-03-01\npart = \"hull\"\nzone = \""+zone+"\"\nfilm = \"30 um\"\n", "2028-08-30")), nil)
+		got := ""
+		if k := x.Records[0].Looks[0]; k.Laid.Low.Given() {
+			got = films(k.Laid)
+		}
+		if got != want || films(x.Records[0].Film) != "40 50 60" {
+			t.Errorf("looked at on the %s: laid %q, the record's film %s", zone, got, films(x.Records[0].Film))
+		}
+	}
+}
+
+// What is never painted is left as it is written.
+func TestAnodesAreLeftAlone(t *testing.T) {
+	boat := strings.Replace(sheet, "material = \"zinc-anode\"\n", "material = \"zinc-anode\"\n[[part.found]]\ncoating = \"bare\"\nstate = \"sound\"\n", 1)
+	x := next(t, must(carried(t, boat, logHead+"launched = 2027-05-01\n"+laid(), "2027-05-14")), nil)
+	if f := x.Parts[2].Found; len(f) != 1 || f[0].State != tables.Sound {
+		t.Errorf("on the anode: %v", f)
+	}
+}
+
+// A bare surface that coats lie on now is told by its place among the layers.
+func TestBareUnderNewCoats(t *testing.T) {
+	p := must(carried(t, strings.Replace(sheet, "coating = \"epoxy-barrier\"", "coating = \"bare\"", 1), logHead+laid(), "2027-05-14"))
+	if len(p.Aside) != 1 || p.Aside[0].Key != "part[rudder].found[1]" {
+		t.Errorf("set aside: %v", p.Aside)
 	}
 }

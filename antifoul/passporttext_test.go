@@ -202,10 +202,13 @@ func TestPassportOfAPassport(t *testing.T) {
 		if x := next(t, p, err); len(x.Jobs) != 2 || len(x.Parts) != 2 || len(x.Survey.Seen) > 0 {
 			t.Errorf("%s: %d jobs, %d parts", name, len(x.Jobs), len(x.Parts))
 		}
-		for _, once := range []string{"# Boat file for", "# A film whose", "# Coat by coat", "# line 5: as ever", "# work.launch = ", "[[tin]]"} {
+		for _, once := range []string{"# Boat file for", "# A film whose", "# Coat by coat", "# line 5: as ever", "# work.launch = ", "[[tin]]", "batch = [\"S1\"]", "batch = [\"A1\", \"A2\"]"} {
 			if n := strings.Count(text, once); n != 1 {
 				t.Errorf("%s: %q stands %d times in\n%s", name, once, n, text)
 			}
+		}
+		if n := strings.Count(text, "[[job.coat]]"); n != 3 || strings.Count(text, "batch") != 2 {
+			t.Errorf("%s: %d layers of the jobs", name, n)
 		}
 		if !strings.HasSuffix(text, list) || !strings.Contains(text, c.aside) || !strings.Contains(text, c.remarks) {
 			t.Errorf("%s: the lists are not carried on:\n%s", name, text)
@@ -295,8 +298,10 @@ func TestPassportIsOfThePlannedFile(t *testing.T) {
 	l := logged(t, j, logHead+laid(), "")
 	day, _ := quantity.ParseDate("2027-05-14")
 	second := strings.Replace(sheet, "name = \"rudder\"", "name = \"blade\"", 1)
+	first := strings.Replace(sheet, "name = \"hull\"", "name = \"body\"", 1)
+	one, _, _ := strings.Cut(sheet, "[[part]]\nname = \"rudder\"")
 	third := strings.Replace(sheet, "name = \"anode\"", "name = \"zinc\"", 1)
-	for file, ok := range map[string]bool{sheet: true, second: false, third: false, sheet + "[[part]]\nname = \"leg\"\nzone = \"leg\"\nmaterial = \"grp\"\narea = \"1 m2\"\n": false} {
+	for file, ok := range map[string]bool{sheet: true, first: false, second: false, one: false, third: false, sheet + "[[part]]\nname = \"leg\"\nzone = \"leg\"\nmaterial = \"grp\"\narea = \"1 m2\"\n": false} {
 		_, err := j.Passport(l, fstest.MapFS{"boat.toml": {Data: []byte(file)}}, "boat.toml", day)
 		if (err == nil) != ok || !ok && !strings.Contains(err.Error(), "the boat file from which the job was planned") {
 			t.Errorf("taken: %v, %v", ok, err)
@@ -319,5 +324,38 @@ func TestRemarksStayRemarks(t *testing.T) {
 	}
 	if want := "\n# a b c d e f g: 1 of its looks make no record"; !strings.Contains(string(p.Text), want) {
 		t.Errorf("no %q in\n%s", want, p.Text)
+	}
+}
+
+// A list that would be empty has no heading, one of a single line has.
+func TestEmptyListsHaveNoHeading(t *testing.T) {
+	const aside, remarks = "# Set aside: what stood in", "# Remarks that stood in"
+	for name, c := range map[string]struct {
+		boat           string
+		aside, remarks int
+	}{
+		"neither":      {sheet, 0, 0},
+		"one key":      {strings.Replace(sheet, "coating = \"epoxy-barrier\"", "age = \"9 d\"\ncoating = \"epoxy-barrier\"", 1), 1, 0},
+		"one remark":   {"# one\n" + sheet, 0, 1},
+		"empty remark": {"#\n" + sheet, 0, 0},
+	} {
+		p := must(carried(t, c.boat, logHead+laid(), "2027-05-14"))
+		if a, r := strings.Count(string(p.Text), aside), strings.Count(string(p.Text), remarks); a != c.aside || r != c.remarks {
+			t.Errorf("%s: %d lists of keys, %d of remarks in\n%s", name, a, r, p.Text)
+		}
+	}
+}
+
+// Looks that make no record are counted part by part: those that tell of the film or of the colour below, not those that tell of its state alone.
+func TestLooksAreCountedPartByPart(t *testing.T) {
+	look := func(part, zone, said string) string {
+		return fmt.Sprintf("[[look]]\non = 2027-09-01\npart = %q\nzone = %q\n%s\n", part, zone, said)
+	}
+	log := logHead + "launched = 2027-05-01\nhauled = 2028-05-01\n" + laid() + look("rudder", "rudder", "signal = false") + look("rudder", "rudder", "film = \"90 um\"") + look("rudder", "rudder", "state = \"worn\"") + look("hull", "flat", "signal = true")
+	text := string(must(carried(t, sheet, log, "2028-05-14")).Text)
+	for want, n := range map[string]int{"\n# rudder: 2 of its looks": 1, "\n# hull: 1 of its looks": 1, "of its looks": 2} {
+		if got := strings.Count(text, want); got != n {
+			t.Errorf("%q stands %d times in\n%s", want, got, text)
+		}
 	}
 }

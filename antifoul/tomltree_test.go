@@ -163,21 +163,23 @@ func TestTreeIsReadBack(t *testing.T) {
 	}
 }
 
-// Keys that are added stand behind the one that they follow, else at the end, in the order in which they were named; what has a place keeps it.
+// Keys that are added stand behind the one that they follow, else at the end, in the order in which they were named; what has a place keeps it. Keys of a section that are put in order stand before the others.
 func TestAddedKeysHaveTheirPlace(t *testing.T) {
-	tr, err := parseTree("a = 1\nd = 2\n[s]\ny = 1\nx = 2\n")
+	tr, err := parseTree("a = 1\nd = 2\nh = 3\n[s]\nu = 0\ny = 1\nx = 2\n")
 	if err != nil {
 		t.Fatal(err)
 	}
 	tr.follow("a", "c", "b", "d")
+	tr.follow("d", "z")
+	tr.follow("h", "o", "n", "zz")
 	tr.follow("", "f", "e", "a")
 	tr.follow("nowhere", "g")
 	tr.arrange("s", "s.x", "s.w", "s.y")
-	for _, k := range []string{"b", "c", "e", "f"} {
+	for _, k := range []string{"b", "c", "e", "f", "n", "o", "z", "zz"} {
 		tr.m[k] = int64(0)
 	}
 	tr.m["s"].(map[string]any)["w"] = int64(0)
-	if got, want := tr.String(), "a = 1\nc = 0\nb = 0\nd = 2\nf = 0\ne = 0\n\n[s]\nx = 2\nw = 0\ny = 1\n"; got != want {
+	if got, want := tr.String(), "a = 1\nc = 0\nb = 0\nd = 2\nz = 0\nh = 3\no = 0\nn = 0\nzz = 0\nf = 0\ne = 0\n\n[s]\nx = 2\nw = 0\ny = 1\nu = 0\n"; got != want {
 		t.Errorf("got\n%s\nwant\n%s", got, want)
 	}
 	if tr.order["g"] <= tr.order["s.y"] {
@@ -203,10 +205,15 @@ f = """one \
 g = "" # nine
 h = ['', "#", '#'] # ten
 i = "it's" # eleven
+j = """"# none""" # twelve
+k = """# none"""" # thirteen
+l = '''# none''''' # fourteen
+m = """""" # fifteen
 `
 	want := []string{
 		"line 1: one", "line 2: two #", "line 4: three", "line 5: four", "line 6: five", "line 9: six", "line 11: seven", "line 13: eight",
 		"line 14: nine", "line 15: ten", "line 16: eleven",
+		"line 17: twelve", "line 18: thirteen", "line 19: fourteen", "line 20: fifteen",
 	}
 	if got := remarks(text); !slices.Equal(got, want) {
 		t.Errorf("got %q\nwant %q", got, want)
