@@ -310,3 +310,32 @@ func TestWhosePricesAndHowLong(t *testing.T) {
 		}
 	}
 }
+
+// What is used up is billed as it is bought, in its own units, and what is not needed is not.
+func TestSuppliesAreBilled(t *testing.T) {
+	j := billed(t, price("labour", "h"), sheet)
+	want, got := map[string]string{}, map[string]string{}
+	for _, s := range j.Supplies {
+		if s.Buy >= 1 {
+			want[s.Supply.Key] = fmt.Sprintf("%d %s %s", s.Buy, s.Supply.Unit, s.Supply.Name)
+		}
+	}
+	for _, l := range j.Costs.Yard.Lines {
+		if l.Of == tables.PricedSupply {
+			got[l.What] = fmt.Sprintf("%v %s %s", l.Amount.Typical, l.Unit, l.Name)
+		}
+	}
+	if len(want) < 5 {
+		t.Fatalf("%d supplies", len(want))
+	}
+	sameLines(t, "supplies", got, want)
+}
+
+// Of coats as large as each other the first closes first.
+func TestFirstOfTwoWindows(t *testing.T) {
+	j := billed(t, price("labour", "h"), measuredBoat("material = \"steel\"", "lead", "launch_open = true"))
+	i := slices.IndexFunc(j.Costs.Findings, func(f finding.Finding) bool { return f.Rule == antifoul.RuleRainWindow })
+	if i < 0 || j.Costs.Findings[i].About != "epoxy primer" { // 72 h, as the barrier above it
+		t.Errorf("%v", j.Costs.Findings)
+	}
+}

@@ -53,7 +53,26 @@ func TestReserveBeforeALaunch(t *testing.T) {
 // A forecast is believed for seven days: a coat in its hours is fine, one beyond them is measured in the morning. The number is rounded up to whole days.
 func TestForecastIsBelievedForAWeek(t *testing.T) {
 	boat := strings.NewReplacer("launch = 2027-05-20", "launch_open = true\ndays = [\"Sat\", \"Sun\", \"Mon\", \"Tue\", \"Wed\", \"Thu\", \"Fri\"]\nfrom = \"11:00\"\nuntil = \"16:00\"\nforecast = \"weather.csv\"").Replace(base)
-	j := plannedJob(t, strings.Replace(boat, "draft = \"1.6 m\"", "draft = \"1.6 m\"\nstand_pairs = 3", 1))
+	boat = strings.Replace(boat, "draft = \"1.6 m\"", "draft = \"1.6 m\"\nstand_pairs = 3", 1)
+	believed(t, "", boat, "2027-04-10")
+	believed(t, number("forecast-trust", "4.25"), boat, "2027-04-08")
+}
+
+// believed holds that coats before the day are fine and those from it on are measured.
+func believed(t *testing.T, own, boat, day string) {
+	t.Helper()
+	b, err := tables.Default().With(fstest.MapFS{"own.toml": {Data: []byte(own)}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	x, err := antifoul.ReadBoatWith(b, fstest.MapFS{"boat.toml": {Data: []byte(boat)}, "weather.csv": {Data: []byte(weatherSheet)}}, "boat.toml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	j, err := antifoul.Plan(b, x)
+	if err != nil {
+		t.Fatal(err)
+	}
 	said := map[finding.Verdict]int{}
 	for _, it := range j.Season.Calendar.Items {
 		turn := j.Season.Turns[it.Task]
@@ -61,7 +80,7 @@ func TestForecastIsBelievedForAWeek(t *testing.T) {
 			continue
 		}
 		said[it.Verdict]++
-		if far := it.Start().Format(time.DateOnly) >= "2027-04-10"; far != (it.Verdict == finding.Ask) {
+		if far := it.Start().Format(time.DateOnly) >= day; far != (it.Verdict == finding.Ask) {
 			t.Errorf("%s on %s: %v", turn.Name, it.Start(), it.Verdict)
 		}
 	}

@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"boatyard.example/bottomwork/antifoul"
+	"boatyard.example/bottomwork/compat"
 )
 
 // measured is the seasonal boat with areas for a pencil: a hull of 20, 2 and 1 m2, a keel of 3 m2.
@@ -223,6 +224,11 @@ hull, keel: signal coat |  {26×0.08} h | ` + ourType + ` on 2 ` + belowTop + `
 		}
 	}
 	j.Season.Turns = j.Season.Turns[:12]
+	for i, n := range []int{1, 2} {
+		if x := j.Season.Turns[3+i]; x.Section != n || x.Sections != 2 {
+			t.Errorf("section %d of %d, want %d of 2", x.Section, x.Sections, n)
+		}
+	}
 	sameTurns(t, "steel on iron", j, 1, steel)
 	for _, want := range byHand(t, "degrease (hull) | degrease {0.6×0.04} h dry patch wait 1 h\nprime: hull: epoxy primer | blast {0.6×0.58} h dry patch | epoxy-primer on 1 "+primed+" again {0.6×0.15}\n"+
 		"hull: epoxy barrier, solvent-borne 1 of 6 |  {0.85×0.08} h patch | epoxy-barrier on 1 "+barred+" again {0.85×0.15}\nhull: signal coat |  {1.15×0.08} h patch", 1) {
@@ -266,6 +272,43 @@ func TestSectionsOfADay(t *testing.T) {
 		if n != sections {
 			t.Errorf("%s and 2 m2: %d sections, want %d", flat, n, sections)
 		}
+	}
+}
+
+// A day that is just long enough is one: 16 m2 at 0.42 h and 0.08 h take eight hours.
+func TestADayThatIsJustLongEnough(t *testing.T) {
+	own := "[[step]]\nkey = \"blast\"\nbasis = \"own table\"\nsource = \"the blaster\"\nhours_m2 = [0.33, 0.42, 1.0]\n"
+	boat := strings.NewReplacer("hands = 2", "hands = 1", "flat = \"20 m2\", waterline = \"2 m2\"", "flat = \"14 m2\", waterline = \"1 m2\"").Replace(measuredBoat("material = \"steel\"", "lead", "launch_open = true"))
+	for _, x := range billed(t, own, boat).Season.Turns {
+		if x.Sections > 1 {
+			t.Errorf("%s takes %g h", x.Name, x.Hours)
+		}
+	}
+}
+
+// An undercoat under one single coat has that coat's window: a foul-release silicone is one coat over its tie coat.
+func TestWindowUnderASingleCoat(t *testing.T) {
+	text := strings.NewReplacer("coating = \"ablative-cuprous-multi\"", "coating = \"foul-release-silicone\"", "under_way = \"200 h\"", "under_way = \"900 h\"\nspeed = \"18 kn\"\nlongest_idle = \"3 d\"").Replace(measuredBoat("material = \"grp\"", "grp", "launch_open = true"))
+	j := plannedJob(t, text)
+	s, _ := j.Scheme("hull")
+	n := len(s.Coats)
+	if n < 2 || s.Coats[n-1].Layer.Coats != 1 || s.Coats[n-2].Layer.For != compat.Undercoat {
+		t.Fatalf("the hull's scheme: %v", s.Stack)
+	}
+	want := compat.Closes(s.Coats[n-1].Layer.Coating, s.Coats[n-2].Layer.Coating)
+	asked := 0
+	for _, x := range j.Season.Turns {
+		for _, l := range x.Layers {
+			if l.Coating.Key == s.Coats[n-2].Layer.Coating.Key && !x.Patch && x.Coats[0].Nth == x.Coats[0].Layer.Coats {
+				asked++
+				if !want.Given() || l.Closes.String() != want.String() {
+					t.Errorf("%s closes after %s, want %s", x.Name, l.Closes, want)
+				}
+			}
+		}
+	}
+	if asked == 0 {
+		t.Error("no undercoat")
 	}
 }
 

@@ -159,6 +159,48 @@ func TestABoatOnHerTrailerThroughTheYears(t *testing.T) {
 	}
 }
 
+// Prices by the square metre of the boat are multiplied with the hull that the types are reckoned on, 23 m2.
+func TestCleaningByTheSquareMetre(t *testing.T) {
+	boat := strings.NewReplacer("[use]\n", "[use]\ncleaning = \"sponge\"\ncleaned_every = \"20 d\"\n").Replace(sheet)
+	for _, l := range typeCost(t, billed(t, price("cleaning", "m2"), boat), "ablative-cuprous-multi").Between.Lines {
+		if l.Of == tables.PricedCleaning {
+			if got := l.Money.Typical.String(); got != "4186.00 EUR" { // 182 times 23 m2
+				t.Errorf("cleaned for %s", got)
+			}
+			return
+		}
+	}
+	t.Error("she is not cleaned")
+}
+
+// Two jobs in nineteen months: (5.21 + 6.75) × 12 / 19 and so on; a year of 12.35 months, to which 12.345 are rounded, with one: 20.05 × 12 / 12.35.
+func TestAYearOfFewMonths(t *testing.T) {
+	for years, c := range map[string]struct{ key, want string }{"19 months": {"ablative-cuprous-multi", "7.55 9.17 11.51"}, "12.345 months": {"hard-cuprous", "19.48 28.29"}} {
+		m := typeCost(t, billed(t, price("labour", "h"), over(years)), c.key).AYear
+		if got := fmt.Sprint(m.Low.Amount(), m.Typical.Amount(), m.High.Amount()); !strings.HasPrefix(got, c.want) {
+			t.Errorf("%s: %s, want %s", years, got, c.want)
+		}
+	}
+}
+
+// A film so thick that one job fills what may lie there comes off at every job after it; one that is thicker yet is not weighed.
+func TestStrippedAtEveryJob(t *testing.T) {
+	for film, want := range map[string]string{"300 um": "69 110.4 197.34 h", "301 um": ""} { // 6 × 11.5 and so on
+		own := price("labour", "h") + "[[coating]]\nkey = \"hard-cuprous\"\nbasis = \"own table\"\nsource = \"the tin\"\nfilm = [\"200 um\", \"" + film + "\", \"400 um\"]\n"
+		if got := amounts(t, typeCost(t, billed(t, own, sheet), "hard-cuprous").Between)["labour stripping what has built up, after 1 job"]; got != want {
+			t.Errorf("%s a coat: %q, want %q", film, got, want)
+		}
+	}
+}
+
+// Painted every month: as many jobs as months.
+func TestPaintedEveryMonth(t *testing.T) {
+	boat := strings.NewReplacer("[wishes]\n", "[wishes]\nreckon_over = \"1 years\"\nrepaint_after = \"1 months\"\n").Replace(sheet)
+	if x := typeCost(t, billed(t, price("labour", "h"), boat), "ablative-cuprous-multi"); x.Jobs != quantity.Exactly(12) {
+		t.Errorf("%v jobs", x.Jobs)
+	}
+}
+
 // What has no price is told, and a type without any price stands behind those that have one.
 func TestTypesThatLackAPrice(t *testing.T) {
 	k := billed(t, price("labour", "h")+price("lift", "job")+price("blocking", "job"), sheet).Costs
@@ -196,6 +238,9 @@ func TestLitresOfTheTypes(t *testing.T) {
 		out := map[string]quantity.Range[float64]{}
 		for _, l := range x.First.Lines {
 			if l.Of == tables.PricedPaint {
+				if l.Amount.Low.Exponent() < -2 || l.Amount.Typical.Exponent() < -2 || l.Amount.High.Exponent() < -2 {
+					t.Errorf("%s: %v L", l.Name, l.Amount)
+				}
 				f := func(v interface{ InexactFloat64() float64 }) float64 { return v.InexactFloat64() } //nolint:forbidigo // to compare
 				s := out[l.Name]
 				out[l.Name] = quantity.Range[float64]{Low: s.Low + f(l.Amount.Low), Typical: s.Typical + f(l.Amount.Typical), High: s.High + f(l.Amount.High)}
@@ -237,6 +282,10 @@ func TestCoursesByHand(t *testing.T) {
 			map[string]string{"labour stripping it once it has built up": "0 18.4 32.89 h"},
 			map[string]string{"labour stripping it now": "11.5 18.4 32.89 h", "labour stripping again what has built up": "0 0 32.89 h"},
 		},
+		"361 months": { // whatever films grow, she is stripped: nothing stays at the low end of the ablative, which is counted to twenty jobs, 360 months
+			map[string]string{"labour stripping it once it has built up": "11.5 18.4 32.89 h"},
+			map[string]string{"labour stripping it now": "11.5 18.4 32.89 h", "labour stripping again what has built up": "11.5 18.4 65.78 h"},
+		},
 		"289 months": {
 			map[string]string{"labour stripping it once it has built up": "0 18.4 32.89 h"},
 			map[string]string{"labour stripping it now": "11.5 18.4 32.89 h", "labour stripping again what has built up": "0 18.4 65.78 h"},
@@ -256,4 +305,7 @@ func TestCoursesByHand(t *testing.T) {
 			sameLines(t, years+", "+b.name, amounts(t, b.bill), b.want)
 		}
 	}
+	// Painted every half year it comes off after 120 months at the latest, and once, whatever comes after.
+	text := strings.NewReplacer("name = \"hull\"\nzone = \"hull\"\nmaterial = \"grp\"\n", "name = \"hull\"\nzone = \"hull\"\nmaterial = \"grp\"\nreadings = { film = \"200 um\" }\n", "haul_out_every = \"18 months\"", "haul_out_every = \"6 months\"").Replace(over("361 months"))
+	sameLines(t, "every half year", amounts(t, billed(t, price("labour", "h"), text).Costs.Courses[0].Recoat), map[string]string{"labour stripping it once it has built up": "11.5 18.4 32.89 h"})
 }
