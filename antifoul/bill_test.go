@@ -334,6 +334,9 @@ func TestSuppliesAreBilled(t *testing.T) {
 // Of coats as large as each other the first closes first.
 func TestFirstOfTwoWindows(t *testing.T) {
 	j := billed(t, price("labour", "h"), measuredBoat("material = \"steel\"", "lead", "launch_open = true"))
+	if got := amounts(t, j.Costs.Yard)["labour blast or grind to bright metal: hull"]; got != "7.59 11.5 23 h" { // 23 m2 × 0.33, 0.5, 1
+		t.Errorf("blasted in %q", got)
+	}
 	i := slices.IndexFunc(j.Costs.Findings, func(f finding.Finding) bool { return f.Rule == antifoul.RuleRainWindow })
 	if i < 0 || j.Costs.Findings[i].About != "epoxy primer" { // 72 h, as the barrier above it
 		t.Errorf("%v", j.Costs.Findings)

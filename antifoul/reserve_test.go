@@ -243,3 +243,23 @@ keel: epoxy barrier, solvent-borne 1 of 4 |  {0.29×0.08} h patch`,
 		}
 	}
 }
+
+// A job of one piece of work is planned too: a boat that is better left bare is washed.
+func TestAPlanOfOneTurn(t *testing.T) {
+	boat := strings.NewReplacer("[use]\n", "[use]\nkept = \"trailer\"\n", "[wishes]\ncoating = \"ablative-cuprous-multi\"\n", "", "launch_open = true", "launch_open = true").Replace(fmt.Sprintf(seasonal, "material = \"grp\"", "grp", "launch_open = true"))
+	j := plannedJob(t, boat)
+	if len(j.Season.Turns) != 1 || j.Season.Turns[0].Do != finding.Wash || len(j.Season.Calendar.Items) != 1 {
+		t.Errorf("%v, %v", turnLines(j.Season.Turns), j.Season.Calendar.Items)
+	}
+}
+
+// The hours to set up are rounded up to hundredths: 0.133 h are 0.14 h, 8.4 minutes, four of which are gone before hands are at work.
+func TestHoursToSetUpAreRoundedUp(t *testing.T) {
+	for from, hour := range map[string]int{"08:56": 9, "08:57": 10} {
+		text := strings.Replace(fmt.Sprintf(seasonal, "material = \"grp\"", "lead", "launch_open = true"), "from = \"08:00\"", "from = \""+from+"\"", 1)
+		j := billed(t, number("day-setup", "0.133"), text)
+		if got := j.Season.Calendar.Items[0].Start().Hour(); got != hour {
+			t.Errorf("from %s at work at %d, want %d", from, got, hour)
+		}
+	}
+}

@@ -68,6 +68,19 @@ func TestAYearByHand(t *testing.T) {
 	}
 }
 
+// A hull without edges and waterline gets no extra coat: later wash 0.58, signal 1.84, three coats 5.52. What the type goes over later is the type itself, so all jobs after the first are alike,
+// whatever lies there now.
+func TestALaterJobGoesOverTheTypeItself(t *testing.T) {
+	flat := strings.Replace(sheet, "flat = \"20 m2\", waterline = \"2 m2\", edges = \"1 m2\"", "flat = \"23 m2\"", 1)
+	epoxy := strings.Replace(flat, "coating = \"ablative-cuprous-multi\"\ncolour = \"red-oxide\"\nfilm = \"100 um\"", "coating = \"epoxy-barrier\"", 1)
+	for name, boat := range map[string]string{"ablative": flat, "epoxy": epoxy} {
+		x := typeCost(t, billed(t, price("labour", "h"), boat), "ablative-cuprous-multi")
+		if got := x.Later.Net.Typical.String(); got != "7.94 EUR" {
+			t.Errorf("over %s: later %s of %v", name, got, amounts(t, x.Later))
+		}
+	}
+}
+
 // Jobs are counted from now on: one more as soon as the years go on beyond the interval. The film that builds up comes off after the sixth job, so with seven and thirteen.
 func TestJobsWithinTheYears(t *testing.T) {
 	for years, c := range map[string]struct {
