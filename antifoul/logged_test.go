@@ -541,3 +541,39 @@ func TestWindowByForecast(t *testing.T) {
 		}
 	}
 }
+
+// Coats of one purpose and coating are one layer where their colours are the same, or were not noted of one; undercoats are, whatever their colours, of the colour on top.
+func TestCoatsOfOneLayer(t *testing.T) {
+	j := plannedJob(t, sheet)
+	coats := func(layer, coating string, colours ...string) string {
+		var out strings.Builder
+		for i, c := range colours {
+			lines := []string{fmt.Sprintf("layer = %q", layer), fmt.Sprintf("coating = %q", coating), fmt.Sprintf("coat = %d", i+1), fmt.Sprintf(`begun = "2027-04-1%d 09:00"`, i), fmt.Sprintf(`ended = "2027-04-1%d 10:00"`, i)}
+			if c != "" {
+				lines = append(lines, fmt.Sprintf("colour = %q", c))
+			}
+			out.WriteString(laid(lines...))
+		}
+		return out.String()
+	}
+	for name, c := range map[string]struct{ log, want string }{
+		"one colour":        {coats("working", "ablative-cuprous-multi", "black", "black"), "black 2"},
+		"then noted":        {coats("working", "ablative-cuprous-multi", "", "black"), "black 2"},
+		"noted once":        {coats("working", "ablative-cuprous-multi", "black", ""), "black 2"},
+		"two colours":       {coats("working", "ablative-cuprous-multi", "black", "red-oxide"), "black 1, red-oxide 1"},
+		"and one not noted": {coats("working", "ablative-cuprous-multi", "black", "red-oxide", ""), "black 2, red-oxide 1"},
+		"undercoats":        {coats("undercoat", "epoxy-barrier", "white", "dove-grey"), "dove-grey 2"},
+		"two coatings":      {coats("working", "ablative-cuprous-multi", "black") + strings.Replace(coats("working", "hard-cuprous", "black"), "2027-04-10", "2027-04-12", 2), "black 1, black 1"},
+		"two purposes":      {coats("working", "ablative-cuprous-multi", "black") + strings.Replace(coats("signal", "ablative-cuprous-multi", "black"), "2027-04-10", "2027-04-12", 2), "black 1, black 1"},
+	} {
+		var got []string
+		for _, x := range logged(t, j, logHead+c.log, "").Layers {
+			if len(x.Coats) > 0 {
+				got = append(got, fmt.Sprintf("%s %d", x.Colour, len(x.Coats)))
+			}
+		}
+		if strings.Join(got, ", ") != c.want {
+			t.Errorf("%s: %v, want %s", name, got, c.want)
+		}
+	}
+}
