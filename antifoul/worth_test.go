@@ -171,6 +171,13 @@ func TestWorthByHand(t *testing.T) {
 		{"same", "ablative-cuprous-multi", "", nil, 1, false},
 		{"same", "ablative-thiocyanate", "", nil, 0.7, false},
 		{"same", "self-polishing-cuprous", "", nil, 0.3, false},
+		// Work: washing is 0.025 h for a square metre, stripping 0.8, degreasing 0.04, abrading 0.15, and what is stripped is not washed for it; two hours are worth nothing. Trained hands that the owner has not are half of it.
+		{"work", "ablative-cuprous-multi", "", nil, 1 - 0.025/2, false},
+		{"work", "hard-cuprous", "", nil, 1 - (0.8+0.04+0.15)/2, false},
+		{"work", "hard-cuprous", "", []string{"hands = 2", "hands = 2\ndone_by = \"owner\""}, 1 - (0.8+0.04+0.15)/2, false},
+		{"work", "copper-loaded-epoxy", film("copper-loaded-epoxy", "skilled = false"), []string{"hands = 2", "hands = 2\ndone_by = \"owner\""}, 1 - (0.8+0.04+0.15)/2, false},
+		{"work", "copper-loaded-epoxy", "", []string{"hands = 2", "hands = 2\ndone_by = \"owner\""}, (1 - (0.8+0.04+0.15)/2) / 2, false},
+		{"work", "copper-loaded-epoxy", "", []string{"hands = 2", "hands = 2\ndone_by = \"yard\""}, 1 - (0.8+0.04+0.15)/2, false},
 		{"water", "ablative-cuprous-multi", "", nil, 1, false},
 		{"water", "blacking-bitumen", "", nil, 0, true},
 	} {
