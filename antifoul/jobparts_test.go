@@ -192,14 +192,15 @@ func TestExtraCoatOnOneStrip(t *testing.T) {
 // One kit in another money than the first, or than the book's prices, is a fault; kits without a price are none.
 func TestKitsInOneMoney(t *testing.T) {
 	kit := func(prices ...string) string {
-		out := "[[tin]]\ncoating = \"epoxy-barrier\"\nratio = \"3:1\"\n"
+		var out strings.Builder
+		out.WriteString("[[tin]]\ncoating = \"epoxy-barrier\"\nratio = \"3:1\"\n")
 		for i, p := range prices {
-			out += fmt.Sprintf("[[tin.kit]]\nbase = \"%d L\"\nhardener = \"%d L\"\n", 3*i+3, i+1)
+			fmt.Fprintf(&out, "[[tin.kit]]\nbase = \"%d L\"\nhardener = \"%d L\"\n", 3*i+3, i+1)
 			if p != "" {
-				out += "price = \"" + p + "\"\n"
+				out.WriteString("price = \"" + p + "\"\n")
 			}
 		}
-		return out
+		return out.String()
 	}
 	for name, c := range map[string]struct {
 		kits string

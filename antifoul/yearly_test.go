@@ -254,7 +254,7 @@ func TestLitresOfTheTypes(t *testing.T) {
 				if l.Amount.Low.Exponent() < -2 || l.Amount.Typical.Exponent() < -2 || l.Amount.High.Exponent() < -2 {
 					t.Errorf("%s: %v L", l.Name, l.Amount)
 				}
-				f := func(v interface{ InexactFloat64() float64 }) float64 { return v.InexactFloat64() } //nolint:forbidigo // to compare
+				f := func(v interface{ InexactFloat64() float64 }) float64 { return v.InexactFloat64() }
 				s := out[l.Name]
 				out[l.Name] = quantity.Range[float64]{Low: s.Low + f(l.Amount.Low), Typical: s.Typical + f(l.Amount.Typical), High: s.High + f(l.Amount.High)}
 			}

@@ -40,7 +40,6 @@ func main() {
 	check(err)
 	dir, err := os.MkdirTemp("", "mutate-*")
 	check(err)
-	defer os.RemoveAll(dir)
 	runs := make([]*run, flag.NArg())
 	covered := lines{}
 	for i, t := range flag.Args() {
