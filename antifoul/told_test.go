@@ -92,3 +92,31 @@ func TestCoatingsThatCanBePutOn(t *testing.T) {
 		t.Errorf("%v", err)
 	}
 }
+
+// So many coats as the high end of wear asks for, by hand: 50 um each, 18 months afloat; at least one more than each begun year, so three; no more than the type takes, which is told. A rudder gets one more.
+func TestNumberOfWorkingCoats(t *testing.T) {
+	for high, c := range map[string]struct {
+		hull, rudder int
+		asked        any // coats that are more than the type takes
+	}{"3": {3, 4, nil}, "8.3": {3, 4, nil}, "8.4": {4, 5, nil}, "11.1": {4, 5, nil}, "11.2": {4, 5, 5}, "13.9": {4, 5, 6}} { // × 18 / 50: 2.99, 3.02, 4.00, 4.03, 5.004
+		j := billed(t, worn("1", "2", high), still())
+		for part, want := range map[string]int{"hull": c.hull, "rudder": c.rudder} {
+			s, _ := j.Scheme(part)
+			n := 0
+			for _, k := range s.Coats {
+				if k.Layer.For == compat.Working {
+					n += k.Layer.Coats
+				}
+			}
+			var asked, most any
+			for _, f := range s.Findings {
+				if f.Rule == antifoul.RuleCoatsCut {
+					asked, most = factOf(f, "coats"), factOf(f, "most")
+				}
+			}
+			if n != want || asked != c.asked || asked != nil && most != 4 {
+				t.Errorf("%s um a month, %s: %d coats, asked %v of %v; want %d, %v", high, part, n, asked, most, want, c.asked)
+			}
+		}
+	}
+}
