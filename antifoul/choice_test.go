@@ -193,7 +193,7 @@ func TestCloseness(t *testing.T) {
 // A draw in which neither of two leads counts half, and the share is told in whole per cent.
 func TestDrawsThatNobodyWins(t *testing.T) {
 	half := 0
-	eachBoat(t, 10, func(t *testing.T, n uint64, x antifoul.Boat) {
+	eachBoat(t, 20, func(t *testing.T, n uint64, x antifoul.Boat) {
 		t.Helper()
 		p := hullOf(t, x)
 		for _, l := range p.Closeness(1, n, 6).Rows {
@@ -219,7 +219,7 @@ func TestDrawsThatNobodyWins(t *testing.T) {
 func TestSwapsOfCleaningNameTheTool(t *testing.T) {
 	tools := map[tables.Grade]string{tables.None: "no cleaning", tables.Light: "a soft sponge", tables.Medium: "a brush", tables.Heavy: "hard scrubbing"}
 	asked := 0
-	eachBoat(t, 20, func(t *testing.T, n uint64, x antifoul.Boat) {
+	eachBoat(t, 40, func(t *testing.T, n uint64, x antifoul.Boat) {
 		t.Helper()
 		for _, c := range hullOf(t, x).Swaps() {
 			if c.Key == "use.cleaning" {

@@ -142,7 +142,7 @@ func TestSentencesByTheirDefinitions(t *testing.T) {
 func TestWhatRulesMostTypesOut(t *testing.T) {
 	b := tables.Default()
 	asked := 0
-	eachBoat(t, 10, func(t *testing.T, n uint64, x antifoul.Boat) {
+	eachBoat(t, 20, func(t *testing.T, n uint64, x antifoul.Boat) {
 		t.Helper()
 		r, err := antifoul.Rank(b, x)
 		if err != nil {
