@@ -193,3 +193,59 @@ func TestWorthByHand(t *testing.T) {
 		}
 	}
 }
+
+// What nobody said is not judged: a criterion is where the boat file says one thing that it asks for.
+func TestWhatIsJudged(t *testing.T) {
+	judged := func(text, coating, criterion string) bool {
+		p, _ := rankedHull(t, "", text).Of(coating)
+		for _, k := range p.Criteria() {
+			if k.Key == criterion {
+				return k.Judged
+			}
+		}
+		t.Fatalf("no criterion %s", criterion)
+		return false
+	}
+	const ours, hard = "ablative-cuprous-multi", "hard-cuprous"
+	for _, c := range []struct {
+		add, coating, criterion string
+		want                    bool
+	}{
+		{"", ours, "air", false},
+		{"[use]\nashore_each_year = \"0 months\"\n", ours, "air", true},
+		{"[work]\nlaunch_open = false\n", ours, "air", true},
+		{"[work]\nlaunch = 2027-05-20\n", ours, "air", false},
+		{"", ours, "speed", false},
+		{"[use]\nspeed = \"5 kn\"\n", ours, "speed", true},
+		{"", hard, "speed", false},
+		{"", "hybrid-cuprous", "idle", false},
+		{"[use]\nlongest_idle = \"5 d\"\n", "hybrid-cuprous", "idle", true},
+		{"[use]\nlongest_idle = \"5 d\"\n", ours, "idle", true},
+		{"", ours, "idle", false},
+		{"", ours, "growth", false},
+		{"[use]\ngrowth = \"light\"\n", ours, "growth", true},
+		{"", ours, "restraint", false},
+		{"", ours, "cleaning", false},
+		{"[use]\ncleaning = \"none\"\n", ours, "cleaning", true},
+		{"", ours, "abrasion", false},
+		{"[use]\nice = false\n", ours, "abrasion", false},
+		{"[use]\nice = true\n", ours, "abrasion", true},
+		{"[use]\nkept = \"afloat\"\n", ours, "abrasion", true},
+		{"", ours, "water", false},
+		{"[use]\nwater = \"salt\"\n", ours, "water", true},
+		{"", ours, "biocide", false},
+		{"[wishes]\nbiocide = \"less\"\n", ours, "biocide", true},
+		{"", ours, "colour", false},
+		{"[wishes]\ntop_colour = \"black\"\n", ours, "colour", true},
+		{"", ours, "racing", false},
+		{"[wishes]\nracing_finish = false\n", ours, "racing", true},
+		{"", ours, "same", false},
+		{"[[part.found]]\ncoating = \"ablative-old\"\nstate = \"sound\"\n", ours, "same", true},
+		{"", ours, "stays", true},
+		{"", ours, "lasting", true},
+	} {
+		if got := judged(smallestPlan+c.add, c.coating, c.criterion); got != c.want {
+			t.Errorf("%q: %s of %s judged %v", c.add, c.criterion, c.coating, got)
+		}
+	}
+}
