@@ -217,3 +217,13 @@ func TestKitsInOneMoney(t *testing.T) {
 		}
 	}
 }
+
+// A part without a name is called by its place.
+func TestNamelessPart(t *testing.T) {
+	for name, key := range map[string]string{"hull": "part[1].name", "rudder": "part[2].name"} {
+		_, err := plan(t, strings.Replace(sheet, "name = \""+name+"\"\n", "", 1))
+		if err == nil || !strings.Contains(err.Error(), key) {
+			t.Errorf("no name of the %s: %v", name, err)
+		}
+	}
+}

@@ -577,3 +577,37 @@ func TestCoatsOfOneLayer(t *testing.T) {
 		}
 	}
 }
+
+// A layer is of more than one batch where two coats of it were noted with other numbers; of two packs each coat has two, in any order, and a coat without numbers tells nothing.
+func TestBatchesOfALayer(t *testing.T) {
+	j := plannedJob(t, sheet)
+	for _, c := range []struct {
+		layer, coating string
+		batches        []string
+		mixed          bool
+	}{
+		{"working", "ablative-cuprous-multi", []string{`"A"`, `"A"`}, false},
+		{"working", "ablative-cuprous-multi", []string{`"A"`, ""}, false},
+		{"working", "ablative-cuprous-multi", []string{`"A"`, `"B"`}, true},
+		{"working", "ablative-cuprous-multi", []string{`["A", "B"]`, ""}, true},
+		{"undercoat", "epoxy-barrier", []string{`["A", "B"]`, ""}, false},
+		{"undercoat", "epoxy-barrier", []string{"", `["A", "B"]`}, false},
+		{"undercoat", "epoxy-barrier", []string{`["A", "B"]`, `["B", "A"]`}, false},
+		{"undercoat", "epoxy-barrier", []string{`["A", "B"]`, "", `["A", "C"]`}, true},
+		{"undercoat", "epoxy-barrier", []string{"", ""}, false},
+	} {
+		var log strings.Builder
+		for i, batch := range c.batches {
+			lines := []string{fmt.Sprintf("layer = %q", c.layer), fmt.Sprintf("coating = %q", c.coating), fmt.Sprintf("coat = %d", i+1), fmt.Sprintf(`begun = "2027-04-1%d 09:00"`, i), fmt.Sprintf(`ended = "2027-04-1%d 10:00"`, i)}
+			if batch != "" {
+				lines = append(lines, "batch = "+batch)
+			}
+			log.WriteString(laid(lines...))
+		}
+		layers := logged(t, j, logHead+log.String(), "").Layers
+		i := slices.IndexFunc(layers, func(x antifoul.LoggedLayer) bool { return x.Part == "rudder" && len(x.Coats) > 0 })
+		if got := layers[i].Findings.Has(antifoul.RuleLogBatches); got != c.mixed {
+			t.Errorf("%s of batches %q: mixed %v", c.coating, c.batches, got)
+		}
+	}
+}

@@ -40,6 +40,25 @@ func largest(n int, taken func(int) bool, by func(int) float64) int {
 	return out
 }
 
+// orNotGiven is what a criterion shows, in words where it shows nothing.
+func orNotGiven(v any) string {
+	if s := fmt.Sprint(v); v != nil && s != "" {
+		return s
+	}
+	return "not given"
+}
+
+// ofType is what a criterion shows of a type; its own name would say nothing, so that is told as the film that she carries, or another.
+func ofType(p antifoul.Place, c antifoul.Criterion) string {
+	switch show := orNotGiven(c.Type); {
+	case show != p.Coating.Name:
+		return show
+	case orNotGiven(c.Boat) == show:
+		return "the same film"
+	}
+	return "another film"
+}
+
 // The three sentences by their definitions: what comes first of how many; the criterion in which it leads the second by most points; the second, how far it is behind, and the criterion in which the two
 // differ most, where they differ by more than half a tenth; then what must be asked, else what takes most points from the first. Each kind occurs among the boats.
 func TestSentencesByTheirDefinitions(t *testing.T) {
@@ -97,7 +116,7 @@ func TestSentencesByTheirDefinitions(t *testing.T) {
 					if behind == 0 {
 						kinds["equal"]++
 					}
-					want = append(want, finding.Finding{Rule: rule, About: p.Places[1].Coating.Name, Facts: []finding.Fact{{Name: "behind", Value: math.Abs(behind)}, {Name: "criterion", Value: row.Name}}})
+					want = append(want, finding.Finding{Rule: rule, About: p.Places[1].Coating.Name, Facts: []finding.Fact{{Name: "behind", Value: math.Abs(behind)}, {Name: "criterion", Value: row.Name}, {Name: "boat", Value: orNotGiven(mine[i].Boat)}, {Name: "first", Value: ofType(best, mine[i])}, {Name: "second", Value: ofType(p.Places[1], theirs[i])}}})
 				} else {
 					kinds["alike"]++
 				}
