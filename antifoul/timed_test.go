@@ -161,3 +161,17 @@ func TestTimedBounds(t *testing.T) {
 		}
 	}
 }
+
+// Near names of work are those of work by the square metre.
+func TestTimedWorkIsSuggested(t *testing.T) {
+	for work, want := range map[string]string{"stripp": "strip", "abrad": "abrade"} {
+		_, err := plan(t, strings.Replace(base, "[paint]", "[[timed]]\npart = \"hull\"\nwork = \""+work+"\"\narea = \"1 m2\"\ntook = \"1 h\"\n[paint]", 1))
+		if err == nil || !strings.Contains(err.Error(), "did you mean "+want) {
+			t.Errorf("%s: %v", work, err)
+		}
+	}
+	_, err := plan(t, strings.Replace(base, "[paint]", "[[timed]]\npart = \"hull\"\nwork = \"maskk\"\narea = \"1 m2\"\ntook = \"1 h\"\n[paint]", 1))
+	if err == nil || strings.Contains(err.Error(), "did you mean mask") {
+		t.Errorf("maskk: %v", err)
+	}
+}
