@@ -249,3 +249,15 @@ func TestANoteWithAPieceOfAHull(t *testing.T) {
 		}
 	}
 }
+
+// Litres and combs hang on areas as gauges do, each alone and all together.
+func TestANoteOfPaintNeedsAHull(t *testing.T) {
+	const used = "[[used]]\npart = \"keel\"\ncoating = \"epoxy-barrier\"\ncoats = 1\nlitres = \"0.5 L\"\n"
+	const comb = "[[comb]]\npart = \"keel\"\ncoating = \"epoxy-barrier\"\nteeth = [\"100 um to 125 um\"]\n"
+	for name, text := range map[string]string{"litres": used, "a comb": comb, "both": used + comb, "all": gauged + used + comb, "gauge and comb": gauged + comb, "gauge and litres": gauged + used} {
+		_, err := readNote(smallest + text)
+		if err == nil || !strings.Contains(err.Error(), "hull: missing") {
+			t.Errorf("%s: %v", name, err)
+		}
+	}
+}
