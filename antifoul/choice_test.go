@@ -2,6 +2,7 @@ package antifoul_test
 
 import (
 	"fmt"
+	"math"
 	"os"
 	"strings"
 	"testing"
@@ -186,6 +187,51 @@ func TestCloseness(t *testing.T) {
 	})
 	if tied == 0 {
 		t.Error("no two types are ever too close to call")
+	}
+}
+
+// A draw in which neither of two leads counts half, and the share is told in whole per cent.
+func TestDrawsThatNobodyWins(t *testing.T) {
+	half := 0
+	eachBoat(t, 20, func(t *testing.T, n uint64, x antifoul.Boat) {
+		t.Helper()
+		p := hullOf(t, x)
+		for _, l := range p.Closeness(1, n, 6).Rows {
+			if l.Share != 0 && l.Share != 0.5 && l.Share != 1 {
+				t.Errorf("boat %d: %v of one draw", n, l.Share)
+			}
+			if l.Share == 0.5 {
+				half++
+			}
+		}
+		for _, l := range p.Closeness(3, n, 2).Rows {
+			if got, want := fmt.Sprint(factOf(l.Finding, "share")), fmt.Sprintf("%.0f %%", math.Floor(l.Share*100+0.5)); got != want {
+				t.Errorf("boat %d: told %s of %v", n, got, l.Share)
+			}
+		}
+	})
+	if half == 0 {
+		t.Error("somebody wins every draw")
+	}
+}
+
+// What is said of cleaning is said by the tool.
+func TestSwapsOfCleaningNameTheTool(t *testing.T) {
+	tools := map[tables.Grade]string{tables.None: "no cleaning", tables.Light: "a soft sponge", tables.Medium: "a brush", tables.Heavy: "hard scrubbing"}
+	asked := 0
+	eachBoat(t, 40, func(t *testing.T, n uint64, x antifoul.Boat) {
+		t.Helper()
+		for _, c := range hullOf(t, x).Swaps() {
+			if c.Key == "use.cleaning" {
+				asked++
+				if c.From != tools[x.Use.Cleaning] || c.To != tools[c.With.Use.Cleaning] || c.From == c.To {
+					t.Errorf("boat %d: %v instead of %v", n, c.To, c.From)
+				}
+			}
+		}
+	})
+	if asked == 0 {
+		t.Error("cleaning changes no choice")
 	}
 }
 

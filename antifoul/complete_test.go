@@ -99,13 +99,15 @@ func TestOwnNumbersThatCannotBe(t *testing.T) {
 		if a.Guide == "" {
 			continue
 		}
-		own := "[[value]]\nkey = \"" + a.Guide + "\"\nbasis = \"own table\"\nsource = \"yard\"\nvalue = 0.5\n"
-		b, err := tables.Default().With(fstest.MapFS{"own.toml": {Data: []byte(own)}})
-		if err != nil {
-			t.Fatal(err)
-		}
-		if _, err := antifoul.Plan(b, boat); err == nil || !strings.Contains(err.Error(), "value["+a.Guide+"].value") {
-			t.Errorf("%s = 0.5: %v", a.Guide, err)
+		for value, good := range map[string]bool{"0.5": false, "0.99": false, "1": true, "1.5": true} {
+			own := "[[value]]\nkey = \"" + a.Guide + "\"\nbasis = \"own table\"\nsource = \"yard\"\nvalue = " + value + "\n"
+			b, err := tables.Default().With(fstest.MapFS{"own.toml": {Data: []byte(own)}})
+			if err != nil {
+				t.Fatal(err)
+			}
+			if _, err := antifoul.Plan(b, boat); (err == nil) != good || err != nil && !strings.Contains(err.Error(), "value["+a.Guide+"].value") {
+				t.Errorf("%s = %s: %v", a.Guide, value, err)
+			}
 		}
 	}
 }

@@ -541,3 +541,73 @@ func TestWindowByForecast(t *testing.T) {
 		}
 	}
 }
+
+// Coats of one purpose and coating are one layer where their colours are the same, or were not noted of one; undercoats are, whatever their colours, of the colour on top.
+func TestCoatsOfOneLayer(t *testing.T) {
+	j := plannedJob(t, sheet)
+	coats := func(layer, coating string, colours ...string) string {
+		var out strings.Builder
+		for i, c := range colours {
+			lines := []string{fmt.Sprintf("layer = %q", layer), fmt.Sprintf("coating = %q", coating), fmt.Sprintf("coat = %d", i+1), fmt.Sprintf(`begun = "2027-04-1%d 09:00"`, i), fmt.Sprintf(`ended = "2027-04-1%d 10:00"`, i)}
+			if c != "" {
+				lines = append(lines, fmt.Sprintf("colour = %q", c))
+			}
+			out.WriteString(laid(lines...))
+		}
+		return out.String()
+	}
+	for name, c := range map[string]struct{ log, want string }{
+		"one colour":        {coats("working", "ablative-cuprous-multi", "black", "black"), "black 2"},
+		"then noted":        {coats("working", "ablative-cuprous-multi", "", "black"), "black 2"},
+		"noted once":        {coats("working", "ablative-cuprous-multi", "black", ""), "black 2"},
+		"two colours":       {coats("working", "ablative-cuprous-multi", "black", "red-oxide"), "black 1, red-oxide 1"},
+		"and one not noted": {coats("working", "ablative-cuprous-multi", "black", "red-oxide", ""), "black 2, red-oxide 1"},
+		"undercoats":        {coats("undercoat", "epoxy-barrier", "white", "dove-grey"), "dove-grey 2"},
+		"two coatings":      {coats("working", "ablative-cuprous-multi", "black") + strings.Replace(coats("working", "hard-cuprous", "black"), "2027-04-10", "2027-04-12", 2), "black 1, black 1"},
+		"two purposes":      {coats("working", "ablative-cuprous-multi", "black") + strings.Replace(coats("signal", "ablative-cuprous-multi", "black"), "2027-04-10", "2027-04-12", 2), "black 1, black 1"},
+	} {
+		var got []string
+		for _, x := range logged(t, j, logHead+c.log, "").Layers {
+			if len(x.Coats) > 0 {
+				got = append(got, fmt.Sprintf("%s %d", x.Colour, len(x.Coats)))
+			}
+		}
+		if strings.Join(got, ", ") != c.want {
+			t.Errorf("%s: %v, want %s", name, got, c.want)
+		}
+	}
+}
+
+// A layer is of more than one batch where two coats of it were noted with other numbers; of two packs each coat has two, in any order, and a coat without numbers tells nothing.
+func TestBatchesOfALayer(t *testing.T) {
+	j := plannedJob(t, sheet)
+	for _, c := range []struct {
+		layer, coating string
+		batches        []string
+		mixed          bool
+	}{
+		{"working", "ablative-cuprous-multi", []string{`"A"`, `"A"`}, false},
+		{"working", "ablative-cuprous-multi", []string{`"A"`, ""}, false},
+		{"working", "ablative-cuprous-multi", []string{`"A"`, `"B"`}, true},
+		{"working", "ablative-cuprous-multi", []string{`["A", "B"]`, ""}, true},
+		{"undercoat", "epoxy-barrier", []string{`["A", "B"]`, ""}, false},
+		{"undercoat", "epoxy-barrier", []string{"", `["A", "B"]`}, false},
+		{"undercoat", "epoxy-barrier", []string{`["A", "B"]`, `["B", "A"]`}, false},
+		{"undercoat", "epoxy-barrier", []string{`["A", "B"]`, "", `["A", "C"]`}, true},
+		{"undercoat", "epoxy-barrier", []string{"", ""}, false},
+	} {
+		var log strings.Builder
+		for i, batch := range c.batches {
+			lines := []string{fmt.Sprintf("layer = %q", c.layer), fmt.Sprintf("coating = %q", c.coating), fmt.Sprintf("coat = %d", i+1), fmt.Sprintf(`begun = "2027-04-1%d 09:00"`, i), fmt.Sprintf(`ended = "2027-04-1%d 10:00"`, i)}
+			if batch != "" {
+				lines = append(lines, "batch = "+batch)
+			}
+			log.WriteString(laid(lines...))
+		}
+		layers := logged(t, j, logHead+log.String(), "").Layers
+		i := slices.IndexFunc(layers, func(x antifoul.LoggedLayer) bool { return x.Part == "rudder" && len(x.Coats) > 0 })
+		if got := layers[i].Findings.Has(antifoul.RuleLogBatches); got != c.mixed {
+			t.Errorf("%s of batches %q: mixed %v", c.coating, c.batches, got)
+		}
+	}
+}

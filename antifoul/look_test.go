@@ -222,3 +222,42 @@ func TestANoteWithAreas(t *testing.T) {
 		}
 	}
 }
+
+// Whatever a note says of the hull's size, the rest of it is asked for; of a boat that was put together in code too.
+func TestANoteWithAPieceOfAHull(t *testing.T) {
+	boat, err := readNote(smallest)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, line := range []string{
+		"kind = \"fin-keel-yacht\"", "length = \"9 m\"", "beam = \"3 m\"", "draft = \"1.6 m\"", "measured = { flat = \"20 m2\" }", "[[hull.piece]]\nwhat = \"keel\"\nlength = \"1.2 m\"\nheight = \"1 m\"",
+	} {
+		if _, err := readNote(smallest + "[hull]\n" + line + "\n"); err == nil {
+			t.Errorf("%s: nothing is asked for", line)
+		}
+	}
+	whole := exampleBoat(t, "boats/sloop.toml").Hull
+	whole.Measured, whole.Pieces = plannedJob(t, sheet).Boat.Hull.Measured, nil
+	for name, piece := range map[string]func(x *antifoul.Boat){
+		"kind": func(x *antifoul.Boat) { x.Hull.Kind = whole.Kind }, "length": func(x *antifoul.Boat) { x.Hull.Length = whole.Length }, "beam": func(x *antifoul.Boat) { x.Hull.Beam = whole.Beam },
+		"draft": func(x *antifoul.Boat) { x.Hull.Draft = whole.Draft }, "measured": func(x *antifoul.Boat) { x.Hull.Measured = whole.Measured },
+	} {
+		x := boat
+		piece(&x)
+		if _, err := antifoul.Look(tables.Default(), x); err == nil {
+			t.Errorf("%s alone: nothing is asked for", name)
+		}
+	}
+}
+
+// Litres and combs hang on areas as gauges do, each alone and all together.
+func TestANoteOfPaintNeedsAHull(t *testing.T) {
+	const used = "[[used]]\npart = \"keel\"\ncoating = \"epoxy-barrier\"\ncoats = 1\nlitres = \"0.5 L\"\n"
+	const comb = "[[comb]]\npart = \"keel\"\ncoating = \"epoxy-barrier\"\nteeth = [\"100 um to 125 um\"]\n"
+	for name, text := range map[string]string{"litres": used, "a comb": comb, "both": used + comb, "all": gauged + used + comb, "gauge and comb": gauged + comb, "gauge and litres": gauged + used} {
+		_, err := readNote(smallest + text)
+		if err == nil || !strings.Contains(err.Error(), "hull: missing") {
+			t.Errorf("%s: %v", name, err)
+		}
+	}
+}

@@ -374,6 +374,10 @@ func TestNewerPassport(t *testing.T) {
 	if len(fs) != 1 || fs[0].Key != "passport.version" || !strings.Contains(fs[0].Want, "a later one wrote this") {
 		t.Errorf("%v", err)
 	}
+	_, err = plan(t, "[passport]\nversion = 120\n"+sheet)
+	if fs, _ = errors.AsType[finding.Faults](err); len(fs) != 1 || fs[0].Got != "120" {
+		t.Errorf("%v", err)
+	}
 	for _, v := range []string{"[passport]\n", "[passport]\nversion = 0\n", "[passport]\nversion = \"1\"\n"} {
 		_, err := plan(t, v+sheet)
 		if fs, _ := errors.AsType[finding.Faults](err); len(fs) != 1 || fs[0].Key != "passport.version" {

@@ -46,22 +46,31 @@ const (
 	stood    = "Remarks that stood in "
 )
 
-// older parts the text of a boat file that is a passport itself from the lists at its end, which are carried on as they stand, and takes its
-// heading off, which a passport gets anew.
+// older parts the text of a boat file that is a passport itself from the lists of remarks that it was written with, which are carried on as they stand, and from its
+// heading, which a passport gets anew. What stands between them or was added below them is the file's. Lines keep their numbers: those taken out are empty.
 func (w *passport) older(text string) (body, lists string) {
 	if w.job.Boat.Passport == 0 {
 		return text, ""
 	}
-	for _, head := range []string{"\n# " + setAside, "\n# " + stood} {
-		if i := strings.Index(text, head); i >= 0 {
-			lists = strings.TrimRight(text[i:], "\n") + "\n" + lists
-			text = text[:i]
+	var kept, taken strings.Builder
+	taking := true // the heading
+	for line := range strings.Lines(text) {
+		if strings.HasPrefix(line, "# "+setAside) || strings.HasPrefix(line, "# "+stood) {
+			taking = true
+			taken.WriteByte('\n')
+		}
+		taking = taking && strings.HasPrefix(line, "#")
+		switch {
+		case !taking:
+			kept.WriteString(line)
+		case taken.Len() > 0:
+			taken.WriteString(strings.TrimRight(line, "\n") + "\n")
+			fallthrough
+		default:
+			kept.WriteByte('\n')
 		}
 	}
-	for strings.HasPrefix(text, "#") {
-		_, text, _ = strings.Cut(text, "\n")
-	}
-	return text, lists
+	return kept.String(), taken.String()
 }
 
 // remark writes a comment: one line, or more where a reader of boat files would take its full stops for too many.

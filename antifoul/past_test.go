@@ -9,6 +9,7 @@ import (
 	"boatyard.example/bottomwork/antifoul"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
+	"boatyard.example/bottomwork/tables/quantity"
 )
 
 const harbour = "[[place]]\nkey = \"pool\"\nname = \"the inner pool\"\nwithin = \"GB\"\nbasis = \"own table\"\nsource = \"chart\"\n"
@@ -126,5 +127,20 @@ func TestPastResultsForbidAndAllowNothing(t *testing.T) {
 	t.Logf("%d barred; a type that growth spoke against lifted: %t", barred, lifted)
 	if barred == 0 || !lifted {
 		t.Error("the case shows nothing")
+	}
+}
+
+// What was seen at a place is told by the names of the type and of the place.
+func TestPastResultsAreToldByName(t *testing.T) {
+	b, err := tables.Default().With(fstest.MapFS{"own.toml": {Data: []byte(harbour)}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	x := place(t, pastHull(t, harbour+pastRow("p", "hard-cuprous", "pool", "held", "30")), "hard-cuprous")
+	if len(x.Past) != 1 || x.Past[0].About != x.Coating.Name {
+		t.Fatalf("%v", x.Past)
+	}
+	if said := b.Say(x.Past[0], quantity.Metric); !strings.Contains(said, "the inner pool") || strings.Contains(said, "hard-cuprous") {
+		t.Error(said)
 	}
 }

@@ -9,11 +9,15 @@ import (
 	"testing/fstest"
 	"time"
 
+	"github.com/shopspring/decimal"
+
 	"boatyard.example/bottomwork/antifoul"
 	"boatyard.example/bottomwork/antifoul/calendar"
+	"boatyard.example/bottomwork/antifoul/wear"
 	"boatyard.example/bottomwork/compat"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
+	"boatyard.example/bottomwork/tables/quantity"
 )
 
 // seasonal is a boat file of two parts; %s stand for the hull's material and what is said of it, for the keel's material, and for the work.
@@ -256,6 +260,29 @@ func TestThirdCoatIsLeft(t *testing.T) {
 	said := j.Book.Say(j.Season.Findings[i], 1)
 	if !strings.Contains(said, fmt.Sprintf("%d instead of %d", hull.Coats[at].Layer.Coats-1, hull.Coats[at].Layer.Coats)) || strings.Contains(said, "not reckoned") {
 		t.Error(said)
+	}
+	// What it costs: she is painted again when the zone that wears most is worn with a coat less.
+	var zones []tables.Zone
+	for _, key := range hull.Coats[at].Zones {
+		z, err := j.Book.Zone(key)
+		if err != nil {
+			t.Fatal(err)
+		}
+		zones = append(zones, z)
+	}
+	fewer := slices.Clone(hull.Stack)
+	for k := range fewer {
+		if fewer[k].For == compat.Working {
+			fewer[k].Coats--
+			n := int64(fewer[k].Coats)
+			f := fewer[k].Coating.Film
+			fewer[k].Film = quantity.Range[quantity.Film]{Low: f.Low.Scale(decimal.NewFromInt(n)), Typical: f.Typical.Scale(decimal.NewFromInt(n)), High: f.High.Scale(decimal.NewFromInt(n))}
+		}
+	}
+	then := wear.Predict(j.Book, fewer, j.Boat.Use, zones, j.Boat.Work.Launch)
+	f := j.Season.Findings[i]
+	if factOf(f, "before") != hull.Lasts.NextHaul.String() || factOf(f, "after") != then.NextHaul.String() || factOf(f, "before") == factOf(f, "after") {
+		t.Errorf("painted again %v, with a coat less %v; want %s and %s", factOf(f, "before"), factOf(f, "after"), hull.Lasts.NextHaul, then.NextHaul)
 	}
 	if kept := hull.Coats[at].Layer.Coats; hullCoats(j.Season.Turns, tables.Antifouling, false)-hullCoats(j.Season.Kept, tables.Antifouling, false) != 1 {
 		t.Errorf("of %d working coats not one was left out", kept)

@@ -148,3 +148,30 @@ func has(fs finding.List, rule finding.ID) bool {
 	}
 	return false
 }
+
+// A patch has an area and takes a time: above nothing, to 100 m2 and 100 h.
+func TestTimedBounds(t *testing.T) {
+	for lines, good := range map[string]bool{
+		"area = \"100 m2\"\ntook = \"1 h\"": true, "area = \"100.01 m2\"\ntook = \"1 h\"": false, "area = \"0.01 m2\"\ntook = \"1 h\"": true, "area = \"0 m2\"\ntook = \"1 h\"": false, "area = \"-1 m2\"\ntook = \"1 h\"": false,
+		"area = \"1 m2\"\ntook = \"100 h\"": true, "area = \"1 m2\"\ntook = \"6001 min\"": false, "area = \"1 m2\"\ntook = \"1 min\"": true, "area = \"1 m2\"\ntook = \"0 h\"": false,
+	} {
+		_, err := plan(t, strings.Replace(base, "[paint]", "[[timed]]\npart = \"hull\"\nwork = \"strip\"\n"+lines+"\n[paint]", 1))
+		if (err == nil) != good {
+			t.Errorf("%s: %v", lines, err)
+		}
+	}
+}
+
+// Near names of work are those of work by the square metre.
+func TestTimedWorkIsSuggested(t *testing.T) {
+	for work, want := range map[string]string{"stripp": "strip", "abrad": "abrade"} {
+		_, err := plan(t, strings.Replace(base, "[paint]", "[[timed]]\npart = \"hull\"\nwork = \""+work+"\"\narea = \"1 m2\"\ntook = \"1 h\"\n[paint]", 1))
+		if err == nil || !strings.Contains(err.Error(), "did you mean "+want) {
+			t.Errorf("%s: %v", work, err)
+		}
+	}
+	_, err := plan(t, strings.Replace(base, "[paint]", "[[timed]]\npart = \"hull\"\nwork = \"maskk\"\narea = \"1 m2\"\ntook = \"1 h\"\n[paint]", 1))
+	if err == nil || strings.Contains(err.Error(), "did you mean mask") {
+		t.Errorf("maskk: %v", err)
+	}
+}

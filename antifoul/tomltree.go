@@ -278,7 +278,11 @@ func remarks(text string) []string {
 			}
 		case quote != "":
 			if strings.HasPrefix(rest, quote) {
-				i += len(quote) - 1
+				if i += len(quote) - 1; len(quote) == 3 { // the last of up to five ends it: those before belong to the string
+					for i+1 < len(text) && text[i+1] == quote[0] {
+						i++
+					}
+				}
 				quote = ""
 			}
 		case strings.HasPrefix(rest, `"""`), strings.HasPrefix(rest, `'''`):

@@ -17,6 +17,7 @@ type point struct {
 	id   int
 	file string // as the reader names it
 	at   string // file:line
+	num  int    // the line
 	line string // of the source, trimmed
 	what string
 	off  int    // where the body's brace stands in the file
@@ -32,7 +33,7 @@ var swaps = map[token.Token][]token.Token{
 }
 
 // collect lists every change in covered lines of the package.
-func collect(pkg string, covered map[string]map[int]bool) ([]point, error) {
+func collect(pkg string, covered lines) ([]point, error) {
 	names, err := filepath.Glob(filepath.Join(pkg, "*.go"))
 	if err != nil {
 		return nil, err
@@ -165,7 +166,7 @@ func (f *source) note(pos token.Pos, what string) {
 		return
 	}
 	p := point{
-		file: f.name, at: fmt.Sprintf("%s:%d", f.name, line), line: strings.TrimSpace(f.lines[line-1]), what: what,
+		file: f.name, at: fmt.Sprintf("%s:%d", f.name, line), num: line, line: strings.TrimSpace(f.lines[line-1]), what: what,
 		off: f.fset.Position(f.body.Lbrace).Offset, void: f.kind.Results == nil || len(f.kind.Results.List) == 0,
 	}
 	same := 1
