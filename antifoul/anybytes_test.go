@@ -45,7 +45,7 @@ func TestAnyBoatGivesTheSameBytes(t *testing.T) {
 		t.Fatal(err)
 	}
 	every := uint64(200)
-	if testing.Short() || underRace {
+	if testing.Short() {
 		every = 1000
 	}
 	dated := 0
@@ -86,7 +86,7 @@ func TestAnyBoatGivesTheSameBytes(t *testing.T) {
 			same("in a goroutine", got[i], errs[i])
 		}
 	})
-	if *anyBoats >= 2000 && dated < 1 {
+	if *anyBoats >= 2000 && !few() && dated < 1 {
 		t.Errorf("%d boats have days", dated)
 	}
 }

@@ -436,7 +436,7 @@ func TestAnyBoatsDaysAreLegal(t *testing.T) {
 		}
 	})
 	for kind, least := range map[string]int{"fits true": 40, "fits false": 40, "none": 3, "given up": 3, "abraded": 20, "sections": 10, "patches": 20, "windows": 40} {
-		if *anyBoats >= 2000 && !testing.Short() && counts[kind] < least {
+		if *anyBoats >= 2000 && !few() && counts[kind] < least {
 			t.Errorf("%d of %q: %v", counts[kind], kind, counts)
 		}
 	}

@@ -218,6 +218,10 @@ func (p *pens) boat(t *testing.T) antifoul.Boat {
 	return x
 }
 
+// few reports whether a tenth of the boats will do: a run with -short, or one with the race detector, for which .ci/run makes up by another without it.
+func few() bool { return testing.Short() || underRace }
+
+
 // eachBoat runs the check on every random boat; a panic or an error names the boat's number.
 func eachBoat(t *testing.T, every uint64, check func(t *testing.T, n uint64, x antifoul.Boat)) {
 	t.Helper()
@@ -229,8 +233,11 @@ func eachBoat(t *testing.T, every uint64, check func(t *testing.T, n uint64, x a
 		}
 	}()
 	b := tables.Default()
-	if testing.Short() {
+	if few() {
 		every = max(every, 10) // what is rare is counted, so samples that are small already stay as they are
+	}
+	if underRace {
+		every *= 4
 	}
 	for n = 0; n < *anyBoats && !t.Failed(); n += every {
 		x := newPens(b, n).boat(t)
