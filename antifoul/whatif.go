@@ -107,9 +107,10 @@ func (p PartRanking) stand(boat Boat) []standing {
 	}
 	q.past, q.wear = pastOf(q.b, boat), wear.In(q.b, boat.Use)
 	out := make([]standing, len(p.Places))
+	var a asked
 	for i := range p.Places {
-		x := &p.Places[i]
-		out[i] = q.stands(&asked{Coating: &x.Coating, way: &x.way})
+		a.Coating, a.way = &p.Places[i].Coating, &p.Places[i].way
+		out[i] = q.stands(&a)
 	}
 	return out
 }

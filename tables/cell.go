@@ -20,10 +20,27 @@ type Cell struct {
 
 // Cells lists every cell of the book with what it rests on: tables and rows in the book's order, fields by name. What a row says of
 // itself (its key, its basis, its doubt) is no cell.
-func (b *Book) Cells() iter.Seq[Cell] {
+func (b *Book) Cells() iter.Seq[Cell] { return b.cells(func(*record) bool { return true }) }
+
+// OwnCells lists those of Cells that an own table replaced or added.
+func (b *Book) OwnCells() iter.Seq[Cell] {
+	return func(yield func(Cell) bool) {
+		for c := range b.cells(func(r *record) bool { return r.fresh || len(r.own) > 0 }) {
+			if c.Basis.Own && !yield(c) {
+				return
+			}
+		}
+	}
+}
+
+// cells lists the cells of the records that are asked for.
+func (b *Book) cells(of func(*record) bool) iter.Seq[Cell] {
 	return func(yield func(Cell) bool) {
 		for _, table := range tableNames {
 			for _, rec := range b.records[table] {
+				if !of(rec) {
+					continue
+				}
 				row := readRow(entry.New(rec.file, table, rec.m, new(finding.Faults))) // its faults were told when the book was made
 				row.heir(rec)
 				if table == "source" { // a document rests on itself

@@ -118,17 +118,29 @@ func TestNoInventedCells(t *testing.T) {
 func TestCellsOfOwnTables(t *testing.T) {
 	b := with(t, "[[factor]]\nkey = \"q10\"\nbasis = \"own table\"\nsource = \"log\"\nvalue = [1, 2, 3]\n"+
 		"[[can]]\nkey = \"jug\"\nbasis = \"invented\"\nsize = \"3 L\"\nprice = \"1.00 EUR\"\nbasis_of = { price = \"assumption\" }\n")
-	var got []string
+	var got, own []string
+	told := func(c tables.Cell) string {
+		return fmt.Sprintf("%s[%s].%s = %s: %s %s %t", c.Table, c.Key, c.Field, c.Value, c.Basis.Kind, c.Basis.Source, c.New)
+	}
 	for c := range b.Cells() {
 		if c.Basis.Own {
-			got = append(got, fmt.Sprintf("%s[%s].%s = %s: %s %s %t", c.Table, c.Key, c.Field, c.Value, c.Basis.Kind, c.Basis.Source, c.New))
+			got = append(got, told(c))
 		}
+	}
+	for c := range b.OwnCells() {
+		own = append(own, told(c))
+	}
+	for range tables.Default().OwnCells() {
+		t.Error("the module's own tables hold a cell of an own table")
 	}
 	want := []string{
 		"can[jug].price = 1.00 EUR: assumption  true", "can[jug].size = 3 L: invented  true", "factor[q10].value = 1; 2; 3: own table log false",
 	}
-	if !slices.Equal(got, want) {
-		t.Errorf("own cells %q, want %q", got, want)
+	if !slices.Equal(got, want) || !slices.Equal(own, want) {
+		t.Errorf("own cells %q and %q, want %q", got, own, want)
+	}
+	for range b.OwnCells() {
+		break
 	}
 	for range b.Cells() {
 		break // stopping early must not go on

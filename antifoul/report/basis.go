@@ -156,10 +156,7 @@ func (c *composer) ownTables(brief bool) {
 	var order []group
 	rows := map[group][]string{}    // "key (field, field)" in the book's order
 	fields := map[string][]string{} // of one row in one group
-	for cell := range c.job.Book.Cells() {
-		if !cell.Basis.Own {
-			continue
-		}
+	for cell := range c.job.Book.OwnCells() {
 		g := group{cell.Table, string(cell.Basis.Kind), cell.New}
 		if cell.Basis.Source != "" {
 			g.source += ": " + cell.Basis.Source

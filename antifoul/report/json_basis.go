@@ -36,10 +36,8 @@ func (c *composer) outSources() []outSource {
 
 func (c *composer) outOwnCells() []outOwnCell {
 	var out []outOwnCell
-	for cell := range c.job.Book.Cells() {
-		if cell.Basis.Own {
-			out = append(out, outOwnCell{cell.Table, cell.Key, cell.Field, cell.New, c.outBases([]finding.Basis{cell.Basis})})
-		}
+	for cell := range c.job.Book.OwnCells() {
+		out = append(out, outOwnCell{cell.Table, cell.Key, cell.Field, cell.New, c.outBases([]finding.Basis{cell.Basis})})
 	}
 	return out
 }
