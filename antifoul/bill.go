@@ -8,7 +8,6 @@ import (
 
 	"github.com/shopspring/decimal"
 
-	"boatyard.example/bottomwork/antifoul/calendar"
 	"boatyard.example/bottomwork/antifoul/cost"
 	"boatyard.example/bottomwork/compat"
 	"boatyard.example/bottomwork/tables"
@@ -45,12 +44,12 @@ func (j *Job) costs(b *tables.Book, boat Boat) error {
 		return nil
 	}
 	k := &j.Costs
-	k.Over, k.By = boat.Wishes.ReckonOver, cost.Yard
+	k.Over, k.By = boat.Wishes.ReckonOver, tables.ByYard
 	if !k.Over.Given() {
 		k.Over = months(12 * factor(b, "reckon-over"))
 	}
-	if boat.Work.DoneBy == calendar.ByOwner {
-		k.By = cost.Owner
+	if boat.Work.DoneBy == tables.ByOwner {
+		k.By = tables.ByOwner
 	}
 	size := cost.Boat{Length: boat.Craft().Length, Area: j.Wetted.Total}
 	days, known := j.ashore()
@@ -58,8 +57,8 @@ func (j *Job) costs(b *tables.Book, boat Boat) error {
 		k.Findings = append(k.Findings, finding.Finding{Rule: RuleNoDays, Verdict: finding.Caution})
 	}
 	bill := func(by string) cost.Bill { return cost.Reckon(b, by, j.items(b, by, days), size) }
-	k.Owner, k.Yard = bill(cost.Owner), bill(cost.Yard)
-	if _, paid := b.Price(tables.PricedLabour, "", cost.Owner); !paid {
+	k.Owner, k.Yard = bill(tables.ByOwner), bill(tables.ByYard)
+	if _, paid := b.Price(tables.PricedLabour, "", tables.ByOwner); !paid {
 		setup := j.settingUp(b)
 		k.OwnHours = quantity.Range[float64]{Low: j.Hours.Low + setup.Low, Typical: j.Hours.Typical + setup.Typical, High: j.Hours.High + setup.High}
 		k.Findings = append(k.Findings, finding.Finding{
@@ -71,7 +70,7 @@ func (j *Job) costs(b *tables.Book, boat Boat) error {
 	if coat != "" {
 		k.Findings = append(k.Findings, finding.Finding{Rule: RuleRainWindow, Verdict: finding.Caution, About: coat})
 	}
-	k.RainOwner, k.RainYard = cost.Reckon(b, cost.Owner, rain(b, cost.Owner, again), size), cost.Reckon(b, cost.Yard, rain(b, cost.Yard, again), size)
+	k.RainOwner, k.RainYard = cost.Reckon(b, tables.ByOwner, rain(b, tables.ByOwner, again), size), cost.Reckon(b, tables.ByYard, rain(b, tables.ByYard, again), size)
 	j.courses(b, size)
 	return j.types(b, boat, size)
 }

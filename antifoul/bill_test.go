@@ -128,14 +128,14 @@ func TestWorkByTheSquareMetre(t *testing.T) {
 		own, by string
 		want    map[string]string // what is said instead of hours
 	}{
-		"abrading":              {work("abrade", ""), cost.Owner, map[string]string{"work abrade: rudder": "2 2 2 m2"}},
-		"the yard's abrading":   {work("abrade", `by = "yard"`), cost.Owner, map[string]string{"labour abrade: rudder": "0.25 0.3 0.4 h"}},
-		"a wash":                {price("wash", "job", `by = "yard"`), cost.Yard, map[string]string{"wash wash: hull, rudder": "1 1 1 job"}},
-		"her owner's own wash":  {price("wash", "job", `by = "yard"`), cost.Owner, map[string]string{"labour wash: hull, rudder": "0.43 0.63 0.83 h"}},
-		"a wash of each sort":   {price("wash", "job") + work("wash", ""), cost.Yard, map[string]string{"wash wash: hull, rudder": "1 1 1 job"}},
-		"washing by the metre":  {work("wash", ""), cost.Yard, map[string]string{"work wash: hull, rudder": "25 25 25 m2"}},
-		"a coat is no priming":  {work("prime", ""), cost.Yard, map[string]string{"labour 1 signal coat of " + ablative + ": rudder": "0.13 0.16 0.2 h"}},
-		"masking has no metres": {work("mask", ""), cost.Yard, map[string]string{"labour mask": "1 2 4 h"}},
+		"abrading":              {work("abrade", ""), tables.ByOwner, map[string]string{"work abrade: rudder": "2 2 2 m2"}},
+		"the yard's abrading":   {work("abrade", `by = "yard"`), tables.ByOwner, map[string]string{"labour abrade: rudder": "0.25 0.3 0.4 h"}},
+		"a wash":                {price("wash", "job", `by = "yard"`), tables.ByYard, map[string]string{"wash wash: hull, rudder": "1 1 1 job"}},
+		"her owner's own wash":  {price("wash", "job", `by = "yard"`), tables.ByOwner, map[string]string{"labour wash: hull, rudder": "0.43 0.63 0.83 h"}},
+		"a wash of each sort":   {price("wash", "job") + work("wash", ""), tables.ByYard, map[string]string{"wash wash: hull, rudder": "1 1 1 job"}},
+		"washing by the metre":  {work("wash", ""), tables.ByYard, map[string]string{"work wash: hull, rudder": "25 25 25 m2"}},
+		"a coat is no priming":  {work("prime", ""), tables.ByYard, map[string]string{"labour 1 signal coat of " + ablative + ": rudder": "0.13 0.16 0.2 h"}},
+		"masking has no metres": {work("mask", ""), tables.ByYard, map[string]string{"labour mask": "1 2 4 h"}},
 	} {
 		j := billed(t, labour+c.own, sheet)
 		got := amounts(t, pickBill(j, c.by))
@@ -158,7 +158,7 @@ func TestWorkByTheSquareMetre(t *testing.T) {
 }
 
 func pickBill(j *antifoul.Job, by string) cost.Bill {
-	if by == cost.Owner {
+	if by == tables.ByOwner {
 		return j.Costs.Owner
 	}
 	return j.Costs.Yard
@@ -300,12 +300,12 @@ func TestATrailerIsNotLifted(t *testing.T) {
 
 // Whose prices the types take: who does the work, else the yard; the years are ten where nobody wishes otherwise.
 func TestWhosePricesAndHowLong(t *testing.T) {
-	for work, by := range map[string]string{"": cost.Yard, "[work]\ndone_by = \"yard\"\n": cost.Yard, "[work]\ndone_by = \"owner\"\n": cost.Owner} {
+	for work, by := range map[string]string{"": tables.ByYard, "[work]\ndone_by = \"yard\"\n": tables.ByYard, "[work]\ndone_by = \"owner\"\n": tables.ByOwner} {
 		k := billed(t, price("labour", "h", `by = "yard"`), sheet+work).Costs
 		if k.By != by || k.Over.Float(quantity.Month) != 120 || len(k.Types) == 0 || k.Types[0].First.By != by {
 			t.Errorf("%q: by %s over %v, %d types", work, k.By, k.Over, len(k.Types))
 		}
-		if given := k.Types[0].AYear.Typical.Given(); given != (by == cost.Yard) {
+		if given := k.Types[0].AYear.Typical.Given(); given != (by == tables.ByYard) {
 			t.Errorf("%q: her owner's hours have no price: a sum %v", work, given)
 		}
 	}

@@ -14,7 +14,6 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"boatyard.example/bottomwork/antifoul"
-	"boatyard.example/bottomwork/antifoul/calendar"
 	"boatyard.example/bottomwork/antifoul/survey"
 	"boatyard.example/bottomwork/antifoul/wear"
 	"boatyard.example/bottomwork/tables"
@@ -187,7 +186,7 @@ var boatFile = []section{
 	{path: "berth", many: -1, says: "a place in her life", keys: object{{"place", aText}, {"role", words(tables.BerthRoles()...)}, {"water", words(tables.Waters()...)}}},
 	{path: "work", says: "who works on her and when", wants: map[string][]string{"from": {"until"}, "until": {"from"}}, keys: object{
 		{"hands", whole(1, 100)},
-		{"done_by", words(calendar.ByOwner, calendar.ByYard)},
+		{"done_by", words(tables.ByOwner, tables.ByYard)},
 		{"launch", aDate},
 		{"launch_open", aYesNo},
 		{"days", listOf(words("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"))},

@@ -1,7 +1,6 @@
 package antifoul
 
 import (
-	"boatyard.example/bottomwork/antifoul/calendar"
 	"boatyard.example/bottomwork/antifoul/wear"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
@@ -244,7 +243,7 @@ func rigid(m tables.Mechanism) bool {
 // work asks how much work the way to the type is: value = 1 − typical hours a square metre / the factor work-hours-full. A type that goes on
 // well only by trained hands is worth half of that where the owner does the work.
 func work(q *question, c *asked) worth {
-	if c.Skilled && q.boat.Work.DoneBy == calendar.ByOwner {
+	if c.Skilled && q.boat.Work.DoneBy == tables.ByOwner {
 		return c.answer(q.workValue(c.Coating, c.way.effort.Typical), RuleSkilled, "skilled", func() shown { return shown{"the owner", "trained hands", nil} })
 	}
 	return hoursOfWork(q, c)
@@ -253,7 +252,7 @@ func work(q *question, c *asked) worth {
 // workValue is what hours of one hand a square metre are worth, and who does them.
 func (q *question) workValue(c *tables.Coating, hours float64) float64 {
 	value := 1 - hours/q.workBar
-	if c.Skilled && q.boat.Work.DoneBy == calendar.ByOwner {
+	if c.Skilled && q.boat.Work.DoneBy == tables.ByOwner {
 		value *= 0.5
 	}
 	return value

@@ -5,7 +5,6 @@ import (
 	"math"
 	"slices"
 
-	"boatyard.example/bottomwork/antifoul/calendar"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/quantity"
 )
@@ -104,7 +103,7 @@ func dials() []dial {
 		{"use.cleaning", "cleaning between haul-outs", cleanings},
 		amounts("use.cleaned_every", "how often she is cleaned", func(x *Boat) *quantity.Duration { return &x.Use.CleanedEvery }, quantity.Day, 7, 14, 21, 30, 45, 60, 90, 120),
 		words("use.kept", "where she is kept", func(x *Boat) *string { return &x.Use.Kept }, "afloat", "lift", "trailer"),
-		words("work.done_by", "who does the work", func(x *Boat) *string { return &x.Work.DoneBy }, calendar.ByOwner, calendar.ByYard),
+		words("work.done_by", "who does the work", func(x *Boat) *string { return &x.Work.DoneBy }, tables.ByOwner, tables.ByYard),
 		words("use.ice", "ice", func(x *Boat) *quantity.YesNo { return &x.Use.Ice }, quantity.No, quantity.Yes),
 		words("use.dries_on", "the ground that she takes", func(x *Boat) *string { return &x.Use.DriesOn }, "none", "soft", "firm"),
 		{"wishes.repaint_after", "the time until the next paint", func(boat Boat) []turned {

@@ -221,7 +221,6 @@ func (p *pens) boat(t *testing.T) antifoul.Boat {
 // few reports whether a tenth of the boats will do: a run with -short, or one with the race detector, for which .ci/run makes up by another without it.
 func few() bool { return testing.Short() || underRace }
 
-
 // eachBoat runs the check on every random boat; a panic or an error names the boat's number.
 func eachBoat(t *testing.T, every uint64, check func(t *testing.T, n uint64, x antifoul.Boat)) {
 	t.Helper()

@@ -32,7 +32,7 @@ func readWork(b *tables.Book, fsys fs.FS, folder string, r *entry.Row, zone *tim
 		SetUp: entry.Amount[quantity.Duration](r, "set_up"), Reserve: entry.Amount[quantity.Duration](r, "reserve"),
 		Shift: r.Date("shift"), Slings: r.YesNo("slings"), Roof: r.YesNo("roof"),
 	}
-	d.DoneBy = r.Word("done_by", calendar.ByOwner, calendar.ByYard)
+	d.DoneBy = r.Word("done_by", tables.ByOwner, tables.ByYard)
 	d.Hands, _ = r.Int("hands", 1, 100)
 	for _, w := range r.Words("days", weekdays...) {
 		d.Weekdays = append(d.Weekdays, time.Weekday(slices.Index(weekdays, w)))

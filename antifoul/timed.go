@@ -8,7 +8,6 @@ import (
 
 	"github.com/shopspring/decimal"
 
-	"boatyard.example/bottomwork/antifoul/cost"
 	"boatyard.example/bottomwork/compat"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/entry"
@@ -195,7 +194,7 @@ func (j *Job) timed(b *tables.Book, boat Boat) {
 //
 // It asks for a price of the work "blast" in the book and for scraping that was timed; false where one is missing.
 func breakEven(b *tables.Book, t TimedWork, boat Boat) (finding.Finding, bool) {
-	p, ok := b.Price(tables.PricedWork, string(finding.Blast), cost.Yard)
+	p, ok := b.Price(tables.PricedWork, string(finding.Blast), tables.ByYard)
 	if !ok || p.What == "" || t.Work != finding.Strip || t.Hours.Typical <= 0 {
 		return finding.Finding{}, false
 	}

@@ -69,12 +69,18 @@ func AllPriced() []Priced {
 	return out
 }
 
+// Who does the work, and whose prices it has.
+const (
+	ByOwner = "owner"
+	ByYard  = "yard"
+)
+
 func readPrice(r *entry.Row) Price {
 	var words []string
 	for _, x := range AllPriced() {
 		words = append(words, string(x))
 	}
-	p := Price{Row: readRow(r), Of: Priced(r.Word("of", words...)), What: r.Text("what"), By: r.Word("by", "owner", "yard"), Money: entry.MoneyRange(r, "price")}
+	p := Price{Row: readRow(r), Of: Priced(r.Word("of", words...)), What: r.Text("what"), By: r.Word("by", ByOwner, ByYard), Money: entry.MoneyRange(r, "price")}
 	at := slices.IndexFunc(pricedPer, func(x pricedIn) bool { return x.of == p.Of })
 	if at >= 0 {
 		p.Per = r.Word("per", pricedPer[at].per...)

@@ -13,7 +13,7 @@ import (
 // Days is what the calendar allows: the [work] section of a boat file.
 type Days struct {
 	Hands      int            // people at work; 0: not given
-	DoneBy     string         // who does the work: ByOwner, ByYard, or empty
+	DoneBy     string         // who does the work: tables.ByOwner, tables.ByYard, or empty
 	Launch     quantity.Date  // day on which she goes in
 	LaunchOpen quantity.YesNo // the launch may slip, or its date is not known
 
@@ -27,12 +27,6 @@ type Days struct {
 	Roof        quantity.YesNo    // she stands under a roof
 	Other       []Other           // other work while she is dry
 }
-
-// The words of Days.DoneBy.
-const (
-	ByOwner = "owner"
-	ByYard  = "yard"
-)
 
 // Other is work that is no painting: a skin fitting, an anode, a shaft.
 type Other struct {

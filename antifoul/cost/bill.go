@@ -10,12 +10,6 @@ import (
 	"boatyard.example/bottomwork/tables/quantity"
 )
 
-// Who is paid: whose prices a bill takes.
-const (
-	Owner = "owner" // the owner does the work
-	Yard  = "yard"
-)
-
 // Job is the unit of what is done once, whatever the size of the boat.
 const Job = "job"
 

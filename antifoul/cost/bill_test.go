@@ -104,7 +104,7 @@ func TestBillByHand(t *testing.T) {
 		{Of: tables.PricedShift, Name: "shift", Unit: cost.Job, Amount: cost.Times(1)},       // no price
 		{Of: tables.PricedWaste, Name: "nothing", Unit: "kg", Amount: cost.Amounts(0, 0, 0)}, // nought is left out
 	}
-	got := cost.Reckon(book(t), cost.Yard, items, boat())
+	got := cost.Reckon(book(t), tables.ByYard, items, boat())
 	want := [][3]string{{"240", "329.88", "468"}, {"106.67", "106.67", "106.67"}, {"102.5", "102.5", "102.5"}, {"288.15", "288.15", "288.15"}, {"45", "50", "57.5"}, {"201.11", "201.11", "201.11"}, {"312", "312", "312"}}
 	if len(got.Lines) != len(want)+1 {
 		t.Fatalf("%d lines", len(got.Lines))
@@ -122,7 +122,7 @@ func TestBillByHand(t *testing.T) {
 	same(t, "contingency", got.Contingency, [3]string{"64.77", "139.03", "307.19"})
 	same(t, "total", got.Total, [3]string{"1360.2", "1529.34", "1843.12"})
 
-	own := cost.Reckon(book(t), cost.Owner, items[:1], boat())
+	own := cost.Reckon(book(t), tables.ByOwner, items[:1], boat())
 	same(t, "the owner's row names him", own.Lines[0].Money, [3]string{"0", "0", "0"})
 }
 
@@ -137,7 +137,7 @@ func TestLinesNameTheirPrice(t *testing.T) {
 		{cost.Item{Of: tables.PricedWash, Unit: cost.Job, Amount: cost.Times(1)}, "m2", "2.50 EUR", "20"},
 		{cost.Item{Of: tables.PricedDay, Unit: "days", Amount: cost.Times(28)}, "m and day", "0.85 EUR", "236.6"},
 	} {
-		l := cost.Reckon(book(t), cost.Yard, []cost.Item{c.item}, boat()).Lines[0]
+		l := cost.Reckon(book(t), tables.ByYard, []cost.Item{c.item}, boat()).Lines[0]
 		if l.Per != c.per || l.Each.Typical.String() != c.each || !l.Count.Typical.Equal(decimal.RequireFromString(c.count)) || l.Basis.Kind != finding.Invented {
 			t.Errorf("%s: %s of %s, each %s, %v", c.item.Of, l.Count.Typical, l.Per, l.Each.Typical, l.Basis.Kind)
 		}
@@ -166,12 +166,12 @@ func TestWhatIsSetAside(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	same(t, "set aside", cost.Reckon(own, cost.Yard, hours, boat()).Contingency, [3]string{"45.5", "79.76", "91"})
+	same(t, "set aside", cost.Reckon(own, tables.ByYard, hours, boat()).Contingency, [3]string{"45.5", "79.76", "91"})
 	bare, err := tables.Load(fstest.MapFS{"own.toml": {Data: []byte(wage)}})
 	if err != nil {
 		t.Fatal(err)
 	}
-	got := cost.Reckon(bare, cost.Yard, hours, boat())
+	got := cost.Reckon(bare, tables.ByYard, hours, boat())
 	if !got.Net.Typical.Given() || got.Contingency.Typical.Given() || got.Total.Typical.Given() || got.Share != (quantity.Range[float64]{}) {
 		t.Errorf("without a share: %v", got)
 	}
@@ -192,7 +192,7 @@ func same(t *testing.T, name string, got quantity.Range[quantity.Money], want [3
 
 func TestMeasureThatNobodyGave(t *testing.T) {
 	items := []cost.Item{{Of: tables.PricedLift, Name: "lift", Unit: cost.Job, Amount: cost.Times(1)}, {Of: tables.PricedWash, Name: "wash", Unit: cost.Job, Amount: cost.Times(1)}}
-	got := cost.Reckon(book(t), cost.Yard, items, cost.Boat{})
+	got := cost.Reckon(book(t), tables.ByYard, items, cost.Boat{})
 	for _, l := range got.Lines {
 		if l.Priced() || l.Why.Rule != cost.RuleNoLength {
 			t.Errorf("%s: %v, %v", l.Name, l.Money, l.Why.Rule)
@@ -214,7 +214,7 @@ func TestSumsAgree(t *testing.T) {
 			low := r.Float64() * 50
 			items = append(items, cost.Item{Of: of[r.IntN(len(of))], Name: "x", Unit: "h", Amount: cost.Amounts(low, low*1.3, low*2)})
 		}
-		got := cost.Reckon(b, cost.Yard, items, boat())
+		got := cost.Reckon(b, tables.ByYard, items, boat())
 		var net quantity.Range[quantity.Money]
 		for _, l := range got.Lines {
 			if l.Priced() {

@@ -32,7 +32,7 @@ source = "this year's price list"
 		fmt.Println(err)
 		return
 	}
-	bill := cost.Reckon(book, cost.Yard, []cost.Item{
+	bill := cost.Reckon(book, tables.ByYard, []cost.Item{
 		{Of: tables.PricedLabour, Name: "abrade", Unit: "h", Amount: cost.Amounts(6, 7.5, 9)},
 		{Of: tables.PricedLift, Name: "out of the water and back", Unit: cost.Job, Amount: cost.Times(1)},
 	}, cost.Boat{})

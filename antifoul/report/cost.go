@@ -194,7 +194,7 @@ func (c *composer) unpriced(bills ...cost.Bill) {
 	for _, b := range bills {
 		for _, l := range b.Lines {
 			r := l.Why.Rule
-			if r == "" || r == cost.RuleNoPrice && l.Of == tables.PricedLabour && b.By == cost.Owner || slices.Contains(names[r], l.Name) {
+			if r == "" || r == cost.RuleNoPrice && l.Of == tables.PricedLabour && b.By == tables.ByOwner || slices.Contains(names[r], l.Name) {
 				continue // the owner's own hours have their sentence
 			}
 			if !slices.Contains(rules, r) {
