@@ -255,12 +255,12 @@ func rain(b *tables.Book, by string, again *Task) []cost.Item {
 	return out
 }
 
-// closesInAWeek is the abrading of the largest coat whose window to the next one closes within a week; nil where none does.
+// closesInAWeek is the abrading of the largest coat whose window to the next one, of its own layer or of one above, closes within a week; nil where none does.
 func (j *Job) closesInAWeek(b *tables.Book) (*Task, string) {
 	var worst *Task
 	for i := range j.Order {
 		t := &j.Order[i]
-		if t.Coat == nil || i == len(j.Order)-1 {
+		if t.Coat == nil || t.Coat.Layer.Coats < 2 && !slices.ContainsFunc(j.Order[i+1:], t.under) {
 			continue
 		}
 		c := t.Coat.Layer.Coating
@@ -276,6 +276,11 @@ func (j *Job) closesInAWeek(b *tables.Book) (*Task, string) {
 		return nil, ""
 	}
 	return &Task{Parts: worst.Parts, Do: finding.Abrade, Area: worst.Area, Hours: hours(row.Hours, worst.Area, 1)}, worst.Coat.Layer.Coating.Name
+}
+
+// under reports whether the task is a coat that goes on a part of this one.
+func (t *Task) under(o Task) bool {
+	return o.Coat != nil && slices.ContainsFunc(o.Parts, func(p string) bool { return slices.Contains(t.Parts, p) })
 }
 
 func count(n int, thing string) string {

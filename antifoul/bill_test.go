@@ -342,3 +342,22 @@ func TestFirstOfTwoWindows(t *testing.T) {
 		t.Errorf("%v", j.Costs.Findings)
 	}
 }
+
+// A layer of several coats has windows inside it, so it counts though nothing goes on above; a single one that nothing goes on above does not.
+func TestAWeekOfRainInsideALayer(t *testing.T) {
+	boat := strings.NewReplacer(`coating = "ablative-cuprous-multi"
+colour = "red-oxide"
+film = "100 um"
+`, `coating = "epoxy-barrier"
+`).Replace(sheet) + "[wishes]\ncoating = \"copper-loaded-epoxy\"\n"
+	for most, want := range map[string]string{"": "2.88 3.45 4.6 h", "coats = 1\nmost_coats = 1\n": ""} {
+		j := billed(t, price("labour", "h")+"[[coating]]\nkey = \"copper-loaded-epoxy\"\nbasis = \"own table\"\nsource = \"the tin\"\n"+most, boat)
+		s := j.Schemes[0]
+		if len(s.Coats) == 0 || s.Coats[0].Layer.Coating.Key != "copper-loaded-epoxy" || (s.Coats[0].Layer.Coats > 1) != (most == "") {
+			t.Fatalf("the boat is another: %+v %v", s.Coats, s.Findings)
+		}
+		if got := amounts(t, j.Costs.RainYard)["labour abrade: hull"]; got != want {
+			t.Errorf("%q: %q, want %q", most, got, want)
+		}
+	}
+}
