@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"encoding/json"
 	"errors"
+	"math"
 	"strings"
 	"testing"
 	"time"
@@ -76,6 +77,12 @@ func TestDateSums(t *testing.T) {
 	}
 	if date(t, "9999-12-31").AddDays(1).Given() || date(t, "0001-01-01").AddDays(-1).Given() || date(t, "2027-01-01").AddDays(1<<31-1).Given() {
 		t.Error("there are days outside the years")
+	}
+	// So many days that their seconds run over: a whole number of rounds of 64 bits comes back to the same day.
+	for _, n := range []int{math.MaxInt>>6 + 1, math.MinInt >> 6, math.MaxInt, math.MinInt} {
+		if got := date(t, "2027-01-01").AddDays(n); got.Given() {
+			t.Errorf("%d days on it is %s", n, got)
+		}
 	}
 	first, last := date(t, "0001-01-01"), date(t, "9999-12-31")
 	if n := first.DaysUntil(last); first.AddDays(n) != last || last.AddDays(-n) != first || last.DaysUntil(first) != -n {
