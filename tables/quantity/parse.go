@@ -70,7 +70,7 @@ func (a *Amount[D]) parse(s string) error {
 	u := tableOf[D]().find(name)
 	if u == 0 {
 		want := wanted[D]("a number")
-		if strings.HasSuffix(name, "gal") && len(tableOf[D]().units) > 1 {
+		if strings.HasSuffix(name, "gal") {
 			want += gallons[D]()
 		}
 		return refuse(s, want)

@@ -53,7 +53,8 @@ func TestTextsWithoutEnd(t *testing.T) {
 	_, money := quantity.ParseMoney(long + " EUR")
 	_, film := quantity.Parse[quantity.Film](long + " µm")
 	_, odd := quantity.Parse[quantity.Film](strings.Repeat("µ", 5000))
-	for name, err := range map[string]error{"money": money, "film": film, "letters of two bytes": odd} {
+	_, within := quantity.Parse[quantity.Film]("a" + strings.Repeat("µ", 5000))
+	for name, err := range map[string]error{"money": money, "film": film, "letters of two bytes": odd, "cut within a letter": within} {
 		var parse *quantity.ParseError
 		if !errors.As(err, &parse) || len(err.Error()) > 1000 || strings.ContainsRune(err.Error(), '\uFFFD') {
 			t.Errorf("%s: %.200v", name, err)
@@ -127,6 +128,23 @@ func TestTextsAtTheirLimit(t *testing.T) {
 		price := "5 EUR" + strings.Repeat(" ", length-len("5 EUR"))
 		if got, err := quantity.ParseMoney(price); (err == nil) != taken || taken && got.String() != "5 EUR" {
 			t.Errorf("%d bytes of money: %s, %v", length, got, err)
+		}
+	}
+}
+
+// What was read is repeated whole up to 64 bytes, beyond them cut before a letter that does not fit.
+func TestWhatWasReadIsCutBetweenLetters(t *testing.T) {
+	for text, want := range map[string]string{
+		strings.Repeat("x", 64):         strings.Repeat("x", 64),
+		strings.Repeat("x", 65):         strings.Repeat("x", 64) + "…",
+		strings.Repeat("x", 62) + "µµ":  strings.Repeat("x", 62) + "µ…",
+		strings.Repeat("x", 63) + "µ":   strings.Repeat("x", 63) + "…",
+		strings.Repeat("x", 62) + "µmm": strings.Repeat("x", 62) + "µ…",
+		strings.Repeat("\x80", 65):      "…", // no letter at all
+	} {
+		_, err := quantity.Parse[quantity.Film](text)
+		if p, ok := errors.AsType[*quantity.ParseError](err); !ok || p.Got != want {
+			t.Errorf("%q: %v, want %q told", text, err, want)
 		}
 	}
 }

@@ -138,4 +138,9 @@ func TestShowBeyondFloats(t *testing.T) {
 	if feet := quantity.Metre.Of(decimal.New(1, -310)).Show(quantity.US); !strings.HasPrefix(feet, "0 ft (") {
 		t.Errorf("10^-310 m are %s", feet)
 	}
+	// 3.048·10^-301 m are 10^-300 ft, the least that still has three digits.
+	feet, _, _ = strings.Cut(quantity.Metre.Of(decimal.New(3048, -304)).Show(quantity.US), " ft (")
+	if n, err := decimal.NewFromString(feet); err != nil || !n.Equal(decimal.New(1, -300)) {
+		t.Errorf("3.048·10^-301 m are %s ft, %v", feet, err)
+	}
 }
