@@ -147,7 +147,6 @@ func ReadOffsets(fsys fs.FS, name string) ([]Section, error) {
 		at := entry.Amount[quantity.Length](r, "at")
 		p := Point{Half: entry.Amount[quantity.Length](r, "half_breadth"), Height: entry.Amount[quantity.Length](r, "height")}
 		r.Need("a length, with its unit or that of the column", "at", "half_breadth", "height")
-		r.Close()
 		if n := len(out); n == 0 || !out[n-1].At.Equal(at) {
 			out = append(out, Section{At: at})
 		}
