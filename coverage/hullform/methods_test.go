@@ -291,6 +291,11 @@ func TestBowThatIsAPoint(t *testing.T) {
 	}
 	area, _ := hullform.Surface([]hullform.Section{at(0, [2]float64{}, [2]float64{}), at(4, [2]float64{}, [2]float64{1, 0}, [2]float64{1, 1})})
 	off(t, "a pyramid", area, 4+math.Sqrt(17)+2, 1e-9)
+	// One that tapers to half its size in 4 m, with a point more on the small side: bottom 2 × 4 × (1.5 + 0.75) ÷ 2, sides 2 × (0.8 + 0.4) ÷ 2 × √(16 + 0.75²), ends 2.4 and 0.6.
+	for _, more := range [][][2]float64{{{}, {0.75, 0}, {0.75, 0.4}}, {{}, {0.75, 0}, {0.75, 0.2}, {0.75, 0.4}}, {{}, {0.5, 0}, {0.75, 0}, {0.75, 0.1}, {0.75, 0.4}}} {
+		area, _ := hullform.Surface([]hullform.Section{at(0, [2]float64{}, [2]float64{1.5, 0}, [2]float64{1.5, 0.8}), at(4, more...)})
+		off(t, fmt.Sprint("tapering to ", more), area, 9+1.2*math.Sqrt(16.5625)+3, 1e-9)
+	}
 	// A box whose sections have points more on their straight sides is the same box: 2 × (1.5 + 0.8) × 10 + 2 × 2 × 1.5 × 0.8.
 	bottom, top := [2]float64{1.5, 0}, [2]float64{1.5, 0.8}
 	for _, more := range [][][2]float64{{{}, bottom, {1.5, 0.3}, top}, {{}, {0.7, 0}, bottom, top}, {{}, {}, bottom, top}, {{}, bottom, top, top}, {{}, {0.2, 0}, bottom, {1.5, 0.3}, {1.5, 0.5}, top}} {

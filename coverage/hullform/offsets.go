@@ -108,7 +108,7 @@ func cut(line []point, at []float64) []point {
 		i = min(max(i, 1), len(line)-1)
 		f := 0.0
 		if step := along[i] - along[i-1]; step > 0 {
-			f = min((want-along[i-1])/step, 1)
+			f = (want - along[i-1]) / step
 		}
 		p, q := line[i-1], line[i]
 		out = append(out, point{p.x, p.y + float64(f*(q.y-p.y)), p.z + float64(f*(q.z-p.z))})
