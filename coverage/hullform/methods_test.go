@@ -231,6 +231,15 @@ func TestRangeOfTheFirstMethod(t *testing.T) {
 	}
 }
 
+// A method that never decides says nothing of why it does not, whatever range its row has.
+func TestRangeOfWhatNeverDecides(t *testing.T) {
+	all, err := hullform.Reckon(own(t, "key = \"textbook\"\nlength_beam = [4.1, 5]\n"), shape("fin-keel-yacht", 10, 2.5, 1.8))
+	i := slices.IndexFunc(all, func(e hullform.Estimate) bool { return e.Method == "textbook" })
+	if err != nil || i < 0 || all[i].Decides || len(all[i].Findings) > 0 {
+		t.Errorf("%v, %v", all, err)
+	}
+}
+
 // The block coefficient is V ÷ (L × B × T), from 0.5 to 0.85 for the rule of displacement hulls. By hand: 10 × 3.75 × 1.25 = 46.875 m3, of
 // which she fills so much.
 func TestBlockCoefficient(t *testing.T) {
@@ -289,8 +298,17 @@ func TestBowThatIsAPoint(t *testing.T) {
 		}
 		return s
 	}
-	area, _ := hullform.Surface([]hullform.Section{at(0, [2]float64{}, [2]float64{}), at(4, [2]float64{}, [2]float64{1, 0}, [2]float64{1, 1})})
-	off(t, "a pyramid", area, 4+math.Sqrt(17)+2, 1e-9)
+	for n := 1; n <= 4; n++ {
+		area, _ := hullform.Surface([]hullform.Section{at(0, make([][2]float64, n+1)...), at(4, [2]float64{}, [2]float64{1, 0}, [2]float64{1, 1})})
+		off(t, fmt.Sprint("a pyramid whose tip is written ", n+1, " times"), area, 4+math.Sqrt(17)+2, 1e-9)
+	}
+	// From three stations on what they missed is told: a third of what the one between adds to the flat plate of 8 × 1 m, both sides, that the two stems make.
+	stem := [][2]float64{{}, {0, 1}}
+	three, missed := hullform.Surface([]hullform.Section{at(0, stem...), at(4, [2]float64{}, [2]float64{2, 1}), at(8, stem...)})
+	off(t, "missed", missed, (three-16)/3, 1e-9)
+	if three <= 17 {
+		t.Errorf("a beam of 4 m adds nothing: %g m2", three)
+	}
 	// One that tapers to half its size in 4 m, with a point more on the small side: bottom 2 × 4 × (1.5 + 0.75) ÷ 2, sides 2 × (0.8 + 0.4) ÷ 2 × √(16 + 0.75²), ends 2.4 and 0.6.
 	for _, more := range [][][2]float64{{{}, {0.75, 0}, {0.75, 0.4}}, {{}, {0.75, 0}, {0.75, 0.2}, {0.75, 0.4}}, {{}, {0.5, 0}, {0.75, 0}, {0.75, 0.1}, {0.75, 0.4}}} {
 		area, _ := hullform.Surface([]hullform.Section{at(0, [2]float64{}, [2]float64{1.5, 0}, [2]float64{1.5, 0.8}), at(4, more...)})

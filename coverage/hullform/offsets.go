@@ -82,18 +82,16 @@ func joined(a, b []point) (same, other []point) {
 	return cut(a, at), cut(b, at)
 }
 
-// shares is how far along its line each point lies, from 0 to 1.
+// shares is how far along its line each point lies, from 0 to 1; all are nought where the line is a point of a hull, for which any shares will do.
 func shares(line []point) []float64 {
 	out := make([]float64, len(line))
 	for i := 1; i < len(line); i++ {
 		out[i] = out[i-1] + distance(line[i-1], line[i])
 	}
 	whole := out[len(out)-1]
-	for i := range out {
-		if whole > 0 {
+	if whole > 0 {
+		for i := range out {
 			out[i] /= whole
-		} else {
-			out[i] = float64(i) / float64(len(out)-1) // a point of a hull: any shares will do
 		}
 	}
 	return out
