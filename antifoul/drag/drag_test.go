@@ -38,6 +38,9 @@ func TestPenaltyByHand(t *testing.T) {
 	}
 	check("resistance", c.Resistance, "13.2 %", "18.6 %", "26.1 %")
 	check("power", c.Power, "13.2 %", "19.9 %", "28.1 %")
+	if f := c.Friction; math.Abs(f.Low-0.3523) > 5e-5 || f.Typical != f.Low || math.Abs(f.High-0.3855) > 5e-5 {
+		t.Errorf("more friction %v, want 0.3523 twice and 0.3855", f)
+	}
 	if f := c.Findings[len(c.Findings)-1]; f.Rule != drag.RuleClean || f.Verdict != finding.Caution {
 		t.Errorf("%s %s, want drag-clean and caution", f.Rule, f.Verdict)
 	}
@@ -206,11 +209,11 @@ func TestFaults(t *testing.T) {
 		t.Errorf("an empty book: %v", err)
 	}
 	for _, re := range []float64{0, -1, 999_999, 1.0001e10, math.NaN(), math.Inf(1)} {
-		if _, err := drag.ITTC57(re); err == nil {
-			t.Errorf("a line at Re %v", re)
+		if cf, err := drag.ITTC57(re); err == nil || cf != 0 {
+			t.Errorf("a line at Re %v: %v, %v", re, cf, err)
 		}
-		if _, err := drag.Schoenherr(re); err == nil {
-			t.Errorf("a plate at Re %v", re)
+		if cf, err := drag.Schoenherr(re); err == nil || cf != 0 {
+			t.Errorf("a plate at Re %v: %v, %v", re, cf, err)
 		}
 	}
 	for _, relative := range []float64{-1e-9, 0.0101, math.NaN()} {
@@ -278,6 +281,22 @@ func BenchmarkRough(b *testing.B) {
 	for b.Loop() {
 		if _, err := drag.Rough(2.6e7, 3e-5, drag.Gradual); err != nil {
 			b.Fatal(err)
+		}
+	}
+}
+
+// Schoenherr's line is met to better than 1e-12: what is left over of 0.242/√CF = log10(Re × CF), by the slope 0.121/√CF + 1/ln 10 in shares of CF.
+func TestSchoenherrIsMet(t *testing.T) {
+	t.Attr("source", "Schoenherr, Transactions SNAME 40, 1932")
+	for x := 6.0; x <= 10; x += 0.01 {
+		re := min(math.Pow(10, x), drag.MostReynolds)
+		cf, err := drag.Schoenherr(re)
+		if err != nil {
+			t.Fatal(err)
+		}
+		left := 0.242/math.Sqrt(cf) - math.Log10(re*cf)
+		if share := left / (0.121/math.Sqrt(cf) + 1/math.Ln10); math.Abs(share) > 1e-12 {
+			t.Errorf("Re %g: %v is off by %g of itself", re, cf, share)
 		}
 	}
 }

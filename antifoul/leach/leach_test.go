@@ -146,6 +146,7 @@ func TestFaults(t *testing.T) {
 		{um(-1), finding.ErrImpossible},
 		{um(10001), finding.ErrImpossible},
 		{quantity.Range[quantity.Film]{Low: n(3), Typical: n(2), High: n(4)}, finding.ErrImpossible},
+		{quantity.Range[quantity.Film]{Low: n(1), Typical: n(3), High: n(2)}, finding.ErrImpossible},
 	} {
 		if _, err := leach.Content(b, c, tc.film); !errors.Is(err, tc.kind) {
 			t.Errorf("%v: %v", tc.film, err)
@@ -212,6 +213,10 @@ func TestAgainst(t *testing.T) {
 			t.Errorf("%s: %s", tc.limit, said)
 		}
 	}
+	between := leach.Rate{Releases: []leach.Release{{Held: leach.Held{Of: leach.Copper}, Raw: quantity.Exactly(29.0), Corrected: quantity.Exactly(10.0)}}}
+	if fs := leach.Against(between, leach.Cap{Max: quantity.MicrogramPerSquareCentimetreDay.N(10)}); fs[0].Rule != leach.RuleCapBetween {
+		t.Errorf("the divided one on the limit: %v", fs)
+	}
 	exact := leach.Rate{Releases: []leach.Release{{Held: leach.Held{Of: leach.Copper}, Raw: quantity.Exactly(10.0), Corrected: quantity.Exactly(10 / 2.9)}}}
 	if fs := leach.Against(exact, leach.Cap{Max: quantity.MicrogramPerSquareCentimetreDay.N(10)}); fs[0].Rule != leach.RuleCapBelow {
 		t.Errorf("on the limit: %v", fs)
@@ -230,4 +235,57 @@ func TestCapOf(t *testing.T) {
 	if c, ok := leach.CapOf(f); ok {
 		t.Errorf("a limit of nothing: %v", c)
 	}
+}
+
+// An area is given whole, from nought, and rises; nothing leaves an area of nought.
+func TestAreasThatAreTaken(t *testing.T) {
+	m2 := quantity.SquareMetre.N
+	for _, c := range []struct {
+		area quantity.Range[quantity.Area]
+		kind error
+	}{
+		{quantity.Exactly(m2(0)), nil},
+		{quantity.Range[quantity.Area]{Low: m2(0), Typical: m2(1), High: m2(1)}, nil},
+		{quantity.Range[quantity.Area]{Low: m2(2), Typical: m2(1), High: m2(3)}, finding.ErrImpossible},
+		{quantity.Range[quantity.Area]{Low: m2(1), Typical: m2(3), High: m2(2)}, finding.ErrImpossible},
+		{quantity.Range[quantity.Area]{Low: m2(-1), Typical: m2(1), High: m2(2)}, finding.ErrImpossible},
+		{quantity.Range[quantity.Area]{Typical: m2(1), High: m2(2)}, finding.ErrMissing},
+		{quantity.Range[quantity.Area]{Low: m2(1), High: m2(2)}, finding.ErrMissing},
+		{quantity.Range[quantity.Area]{Low: m2(1), Typical: m2(2)}, finding.ErrMissing},
+	} {
+		grams, err := leach.Load(quantity.Exactly(100.0), c.area, 12)
+		fs, _ := errors.AsType[finding.Faults](err)
+		switch {
+		case c.kind == nil && err == nil: // 100 ug/cm2/d of a square metre over a year of 365.25 days: 365.25 g
+			near(t, "low", grams.Low, 365.25*c.area.Low.Float(quantity.SquareMetre), 1e-9)
+			near(t, "high", grams.High, 365.25*c.area.High.Float(quantity.SquareMetre), 1e-9)
+		case len(fs) != 1 || fs[0].Key != "area" || !errors.Is(fs[0], c.kind):
+			t.Errorf("%s, %s, %s: %v, want %v", c.area.Low, c.area.Typical, c.area.High, err, c.kind)
+		}
+	}
+}
+
+// A stock is spread over a life, which must be one.
+func TestBalanceNeedsALife(t *testing.T) {
+	for _, months := range []float64{0, -1, 1200.5, math.NaN()} {
+		_, _, err := leach.Balance(tables.Default(), quantity.Exactly(100.0), months)
+		if fs, ok := errors.AsType[finding.Faults](err); !ok || len(fs) != 1 || fs[0].Key != "life" {
+			t.Errorf("%g months: %v", months, err)
+		}
+	}
+}
+
+// One substance alone has its means, and a trace of zinc is zinc. By hand: 1 um at 1.9 kg/L and 50 % solids is 3.8 ug/cm2 a percent, of zinc pyrithione
+// 1 %, of which 0.2058 is zinc: 0.782.
+func TestOneSubstanceAndATrace(t *testing.T) {
+	b, paint := recipe(t, "50 %", "1.90 kg/L", [2]string{"tralopyril", "4 %"})
+	if r := mean(t, b, paint, um(120), 24); len(r.Releases) != 1 || r.Releases[0].Of != "tralopyril" || !r.Findings.Has(leach.RuleRaw) {
+		t.Errorf("%d means, %v", len(r.Releases), r.Findings)
+	}
+	b, paint = recipe(t, "50 %", "1.90 kg/L", [2]string{"zinc-pyrithione", "1 %"})
+	zinc, ok := content(t, b, paint, um(1)).Of(leach.Zinc)
+	if !ok {
+		t.Fatal("a trace of zinc is left out")
+	}
+	near(t, "zinc", zinc.UgCm2.Typical, 0.782, 0.0005)
 }

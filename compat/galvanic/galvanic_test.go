@@ -130,6 +130,9 @@ func TestWhatAReadingSays(t *testing.T) {
 			continue
 		}
 		text := said(t, fs)
+		if fs.Has(galvanic.RuleDisagree) && fs[0].Rule != galvanic.RuleDisagree {
+			t.Errorf("%s at %s: that the rows disagree is not told first", c.material, c.read)
+		}
 		for _, id := range c.want {
 			if !fs.Has(id) {
 				t.Errorf("%s at %s: no %s in\n%s", c.material, c.read, id, text)
@@ -225,6 +228,8 @@ func TestReadingsOnTheirLimits(t *testing.T) {
 		{-1051, "silver-chloride", []finding.ID{galvanic.RuleHeld, galvanic.RuleOver, galvanic.RuleDisagree}, nil},
 		{-1100, "silver-chloride", []finding.ID{galvanic.RuleHeld, galvanic.RuleOver, galvanic.RuleDisagree}, nil},
 		{-1101, "silver-chloride", []finding.ID{galvanic.RuleOver}, []finding.ID{galvanic.RuleDisagree}},
+		{-570, "sce", []finding.ID{galvanic.RuleUnder}, []finding.ID{galvanic.RuleNobler}}, // steel in flowing seawater is -570 mV against SCE or less
+		{-569, "sce", []finding.ID{galvanic.RuleUnder, galvanic.RuleNobler}, nil},
 		{-1030, "sce", []finding.ID{galvanic.RuleConverted}, []finding.ID{galvanic.RuleBeyond}},
 		{-1031, "sce", []finding.ID{galvanic.RuleConverted, galvanic.RuleBeyond}, nil},
 	} {
@@ -323,4 +328,31 @@ func ExampleOf() {
 	}
 	// Output:
 	// aluminium goes: 360 mV to 860 mV
+}
+
+// Findings of a pair speak of the metal that goes first and of the other against it, from whichever side it is asked; where one of two materials
+// stands in no list it is that one that is spoken of.
+func TestWhomAPairSpeaksOf(t *testing.T) {
+	b := tables.Default()
+	steel, bronze, grp := material(t, "steel"), material(t, "bronze"), material(t, "grp")
+	for _, pair := range [][2]*tables.Material{{steel, bronze}, {bronze, steel}} {
+		p := galvanic.Of(b, pair[0], pair[1])[0]
+		for _, f := range p.Findings {
+			if f.Rule != galvanic.RuleAnode && f.Rule != galvanic.RuleArea {
+				continue
+			}
+			if f.About != steel.Name || f.Against != bronze.Name {
+				t.Errorf("%s of %s and %s: about %s against %s", f.Rule, p.A, p.B, f.About, f.Against)
+			}
+		}
+		if first := p.Findings[0]; first.Rule != galvanic.RuleAnode || len(first.Basis) == 0 || first.Basis[0] != galvanic.Of(b, steel, bronze)[0].Findings[0].Basis[0] {
+			t.Errorf("%s and %s: %v", p.A, p.B, first)
+		}
+	}
+	for _, pair := range [][2]*tables.Material{{grp, bronze}, {bronze, grp}} {
+		f := galvanic.Of(b, pair[0], pair[1])[0].Findings[0]
+		if f.Rule != galvanic.RuleNoList || f.About != grp.Name || f.Against != bronze.Name {
+			t.Errorf("%s and %s: %s about %s against %s", pair[0].Name, pair[1].Name, f.Rule, f.About, f.Against)
+		}
+	}
 }

@@ -278,7 +278,8 @@ func TestReadingsThatCannotBe(t *testing.T) {
 			t.Errorf("%s, %s, %s: %v", f.Low, f.Typical, f.High, err)
 		}
 	}
-	if _, err := oldfilm.Judge(&tables.Book{}, oldfilm.Readings{Adhesion: "3A"}, area); !errors.Is(err, finding.ErrMissing) {
+	_, err = oldfilm.Judge(&tables.Book{}, oldfilm.Readings{Adhesion: "3A"}, area)
+	if fs, ok := errors.AsType[finding.Faults](err); !ok || len(fs) != 1 || !errors.Is(fs[0], finding.ErrMissing) || fs[0].Key != "adhesion" {
 		t.Errorf("a book without thresholds: %v", err)
 	}
 }
@@ -329,6 +330,7 @@ func TestJobsAheadAreBounded(t *testing.T) {
 		{750 - 20*30, 30, one, 20, "20 or more", oldfilm.RuleRecoatNow},
 		{750 - 20*30 + 1, 30, one, 19, "19", oldfilm.RuleRecoatNow},
 		{0, 1, one, 20, "20 or more", oldfilm.RuleRecoatNow},
+		{740, 1, one, 10, "10", oldfilm.RuleRecoatNow},
 		{750, 0, one, 20, "20 or more", oldfilm.RuleRecoatNow},
 		{751, 0, one, 0, "0", oldfilm.RuleNoRoom},
 		{750 - 30, 30, one, 1, "1", oldfilm.RuleRecoatNow},
@@ -417,4 +419,74 @@ func ExampleJudge() {
 	fmt.Println(d.Do, "because of", d.Decided)
 	// Output:
 	// strip because of [flaking]
+}
+
+// Readings that ask for the same are named together, in their order, with the state that the first tells.
+func TestReadingsThatAskForTheSame(t *testing.T) {
+	d, err := oldfilm.Judge(tables.Default(), oldfilm.Readings{Flaking: quantity.Percent.N(25), Adhesion: "1A", Blisters: "2"}, area)
+	if err != nil || d.Do != oldfilm.Strip || !slices.Equal(d.Decided, []string{"flaking", "adhesion"}) || d.State != "flaking" {
+		t.Errorf("%s by %q, %q, %v", d.Do, d.Decided, d.State, err)
+	}
+}
+
+// Ten thousand square metres of 400 um that flake on a tenth, at 1.8 to 2.0 t/m3: 720 to 800 kg by hand.
+func TestWasteOfALargeArea(t *testing.T) {
+	hectare := quantity.SquareMetre.N(10_000)
+	d, err := oldfilm.Judge(tables.Default(), oldfilm.Readings{Flaking: quantity.Percent.N(10), Film: film(400, 400, 400)}, quantity.Exactly(hectare))
+	if err != nil || d.Do != oldfilm.Repair || d.Waste.Low.String() != "720.0 kg" || d.Waste.High.String() != "800.0 kg" {
+		t.Errorf("%s, %s to %s, %v", d.Do, d.Waste.Low, d.Waste.High, err)
+	}
+}
+
+// Without an area nothing is said of hours and waste.
+func TestNoAreaNoHours(t *testing.T) {
+	d, err := oldfilm.Judge(tables.Default(), oldfilm.Readings{Film: film(800, 900, 1000)}, quantity.Range[quantity.Area]{})
+	if err != nil || d.Do != oldfilm.Strip || d.Hours != (quantity.Range[float64]{}) || d.Waste.Low.Given() || d.Waste.High.Given() {
+		t.Errorf("%s, %v hours, %s to %s, %v", d.Do, d.Hours, d.Waste.Low, d.Waste.High, err)
+	}
+}
+
+// One reading of any kind is something read.
+func TestAnyReadingIsGiven(t *testing.T) {
+	for _, r := range []oldfilm.Readings{
+		{Flaking: quantity.Percent.N(0)}, {Adhesion: "5A"}, {Alligatored: quantity.Percent.N(0)}, {Film: film(0, 0, 0)}, {Blisters: "0"}, {Rust: "Ri 0"}, {Moisture: "steady"},
+	} {
+		if !r.Given() {
+			t.Errorf("%+v counts as nothing read", r)
+		}
+	}
+}
+
+func TestStandingInAWord(t *testing.T) {
+	for s, want := range map[oldfilm.Standing]string{
+		0: "not judged", oldfilm.Likely: "likely", oldfilm.Possible: "possible", oldfilm.Unlikely: "unlikely", oldfilm.RuledOut: "ruled out", oldfilm.RuledOut + 1: "not judged",
+	} {
+		if got := s.String(); got != want {
+			t.Errorf("standing %d is %q, want %q", s, got, want)
+		}
+	}
+}
+
+// Each thing that weighing needs is named when it alone is missing.
+func TestWeighingNamesWhatIsMissing(t *testing.T) {
+	var none quantity.Range[quantity.Film]
+	for key, c := range map[string]struct {
+		area          quantity.Range[quantity.Area]
+		there, perJob quantity.Range[quantity.Film]
+		interval      quantity.Months
+	}{
+		"area":     {quantity.Range[quantity.Area]{}, film(1, 1, 1), film(1, 1, 1), quantity.Month.N(12)},
+		"film":     {area, none, film(1, 1, 1), quantity.Month.N(12)},
+		"per job":  {area, film(1, 1, 1), none, quantity.Month.N(12)},
+		"interval": {area, film(1, 1, 1), film(1, 1, 1), quantity.Months{}},
+	} {
+		_, _, err := oldfilm.Weigh(tables.Default(), c.area, c.there, c.perJob, quantity.Range[float64]{}, c.interval)
+		if fs, ok := errors.AsType[finding.Faults](err); !ok || len(fs) != 1 || fs[0].Key != key || !errors.Is(fs[0], finding.ErrMissing) {
+			t.Errorf("without %s: %v", key, err)
+		}
+	}
+	_, _, err := oldfilm.Weigh(&tables.Book{}, area, film(1, 1, 1), film(1, 1, 1), quantity.Range[float64]{}, quantity.Month.N(12))
+	if fs, ok := errors.AsType[finding.Faults](err); !ok || len(fs) != 2 || fs[0].Key != "step[strip]" || fs[1].Key != "threshold[film]" {
+		t.Errorf("without rows: %v", err)
+	}
 }

@@ -1,8 +1,10 @@
 package gauge_test
 
 import (
+	"slices"
 	"strings"
 	"testing"
+	"testing/fstest"
 
 	"boatyard.example/bottomwork/coverage/gauge"
 	"boatyard.example/bottomwork/tables"
@@ -90,6 +92,10 @@ func TestMissing(t *testing.T) {
 	if v := accept(t, gauge.ISO19840, survey("240 400 "+strings.Repeat("320 ", 18))); v.Missing.String() != "80 um" || v.MissingMean.Given() {
 		t.Errorf("a mean on the nominal film: %s, %s", v.Missing, v.MissingMean)
 	}
+	// Three of 319.9 in twenty make the mean too thin and nothing else.
+	if v := accept(t, gauge.ISO19840, survey("319.9 319.9 319.9 "+strings.Repeat("320 ", 17))); v.Missing.String() != "0.1 um" || !v.MissingMean.Given() || len(v.Findings.At(finding.Forbidden)) != 1 {
+		t.Errorf("a mean just too thin: %s, %s, %v", v.Missing, v.MissingMean, v.Findings)
+	}
 	if v := accept(t, gauge.ISO19840, survey("330 330 330")); v.Passes || v.Missing.Given() {
 		t.Errorf("too few readings: %s", v.Missing)
 	}
@@ -127,5 +133,132 @@ func TestSentences(t *testing.T) {
 	v := accept(t, gauge.SSPCPA2, gauge.Survey{Area: quantity.SquareMetre.N(5), Nominal: quantity.Micrometre.N(100), Readings: spots("um", times(5, "120")...)})
 	if text := say(v); !strings.Contains(text, "The mean of the thinnest area is 120") || v.Findings.Has(gauge.RuleSpotsFew) {
 		t.Errorf("not as it should be:\n%s", text)
+	}
+}
+
+// A standard of one's own: spots of two readings, areas of two spots, a guide and no limit of single places above. One area to 1 m2, five beyond, which
+// stands first among the rows.
+const ownStandard = `[[sampling]]
+key = "own-large"
+name = "over 1 m2"
+standard = "own"
+over = "1 m2"
+readings = 5
+basis = "own table"
+source = "her surveyor"
+[[sampling]]
+key = "own-small"
+name = "to 1 m2"
+standard = "own"
+over = "0 m2"
+up_to = "1 m2"
+readings = 1
+basis = "own table"
+source = "her surveyor"
+[[acceptance]]
+key = "own"
+name = "her own rule"
+sampling = "own"
+spot_readings = 2
+area_spots = 2
+least_mean = "100 %"
+least_single = "80 %"
+guide = "iso-12944-5-thickest"
+basis = "own table"
+source = "her surveyor"
+`
+
+func own(t *testing.T) *tables.Book {
+	t.Helper()
+	b, err := tables.Default().With(fstest.MapFS{"own.toml": {Data: []byte(ownStandard)}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return b
+}
+
+// Spots of two are means of two, whole or not; a spot of one reading is that reading. By hand: 100 and 140 are 120, 90 and 110 are 100, 95 alone.
+func TestSpotsOfTwoReadings(t *testing.T) {
+	s := gauge.Survey{Area: quantity.SquareMetre.N(1), Nominal: quantity.Micrometre.N(100), Readings: spots("um", []string{"100", "140"}, []string{"90", "110"}, []string{"95"})}
+	v, err := gauge.Accept(own(t), "own", s)
+	if err != nil || v.Singles != 3 || v.Areas != 1 || v.Highest.String() != "120.0 um" || v.Lowest.String() != "95 um" || v.Below != 1 || !v.Findings.Has(gauge.RuleSpotsFew) {
+		t.Errorf("%+v, %v", v, err)
+	}
+	for _, f := range v.Findings {
+		if got := fact(f, "single"); got != "spot" {
+			t.Errorf("%s speaks of each %v", f.Rule, got)
+		}
+	}
+	// Of a spot of three, two were read: 100 and 140 again.
+	v = accept(t, gauge.SSPCPA2, gauge.Survey{Area: s.Area, Nominal: s.Nominal, Readings: spots("um", append(times(5, "110"), []string{"100", "140"})...)})
+	if v.Highest.String() != "120.0 um" || v.Lowest.String() != "110.0 um" || v.Singles != 6 || v.Areas != 1 {
+		t.Errorf("two of three: %+v", v)
+	}
+}
+
+func fact(f finding.Finding, name string) any {
+	for _, x := range f.Facts {
+		if x.Name == name {
+			return x.Value
+		}
+	}
+	return nil
+}
+
+// A greatest film that was agreed silences the guide, though the standard has no limit by it.
+func TestGuideIsSilentWhereAMostWasAgreed(t *testing.T) {
+	s := gauge.Survey{Area: quantity.SquareMetre.N(1), Nominal: quantity.Micrometre.N(100), Readings: spots("um", []string{"400", "400"}, []string{"400", "400"})}
+	for most, guided := range map[string]bool{"": true, "250 um": false} {
+		if most != "" {
+			s.Most = films("250")[0]
+		}
+		v, err := gauge.Accept(own(t), "own", s)
+		if err != nil || v.Findings.Has(gauge.RuleGuide) != guided || v.Findings.Has(gauge.RuleThick) {
+			t.Errorf("at most %q: %v, %v", most, v.Findings, err)
+		}
+		s.Most = quantity.Film{}
+	}
+}
+
+// The bound of a line belongs to it, in whichever order the lines stand.
+func TestLinesInAnyOrder(t *testing.T) {
+	for area, want := range map[string]int{"0.9 m2": 1, "1 m2": 1, "1.1 m2": 5} {
+		a, err := quantity.Parse[quantity.Area](area)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if n, line, err := gauge.Needed(own(t), "own", a); err != nil || n != want {
+			t.Errorf("%s: %d by %s, %v, want %d", area, n, line.Key, err, want)
+		}
+	}
+}
+
+// What says how many areas are wanted rests on the line of sampling and on how many spots make an area.
+func TestAreasRestOnBothRows(t *testing.T) {
+	b := tables.Default()
+	row, err := b.Acceptance(gauge.SSPCPA2)
+	if err != nil {
+		t.Fatal(err)
+	}
+	_, line, err := gauge.Needed(b, row.Sampling, quantity.SquareMetre.N(5))
+	if err != nil {
+		t.Fatal(err)
+	}
+	v := accept(t, gauge.SSPCPA2, gauge.Survey{Area: quantity.SquareMetre.N(5), Nominal: quantity.Micrometre.N(100), Readings: spots("um", times(5, "120")...)})
+	i := slices.IndexFunc(v.Findings, func(f finding.Finding) bool { return f.Rule == gauge.RuleAreas })
+	if i < 0 || !slices.Equal(v.Findings[i].Basis, []finding.Basis{line.Basis("readings"), row.Basis("area_spots")}) {
+		t.Errorf("%v", v.Findings)
+	}
+}
+
+// The share of one is all or nothing; of none it is not given.
+func TestShareOfFew(t *testing.T) {
+	for _, c := range []struct {
+		below, singles int
+		want           string
+	}{{0, 0, "not given"}, {0, 1, "0.0 %"}, {1, 1, "100.0 %"}, {1, 3, "33.4 %"}} {
+		if got := (gauge.Verdict{Below: c.below, Singles: c.singles}).Share(); got.String() != c.want {
+			t.Errorf("%d of %d: %s, want %s", c.below, c.singles, got, c.want)
+		}
 	}
 }

@@ -90,3 +90,31 @@ func TestOneReadingInAZone(t *testing.T) {
 		}
 	}
 }
+
+// An area is above nought, and a reading is named by the line of its sheet where it has one.
+func TestWhatASurveyIsOf(t *testing.T) {
+	for _, area := range []quantity.Area{{}, quantity.SquareMetre.N(0), quantity.SquareMetre.N(-1)} {
+		s := survey(passes)
+		s.Area = area
+		if fs := s.Check(tables.Default()); len(fs) != 1 || fs[0].Key != "area" {
+			t.Errorf("%s: %v", area, fs)
+		}
+	}
+	for line, key := range map[int]string{0: "readings[3]", 1: "line 1", 2: "line 2"} {
+		s := survey(passes)
+		s.Readings[2] = gauge.Reading{Line: line}
+		if fs := s.Check(tables.Default()); len(fs) != 1 || fs[0].Key != key {
+			t.Errorf("line %d: %v", line, fs)
+		}
+	}
+}
+
+// A mean is told in the unit of the first film. By hand: 100 um and 5 mil, which are 127 um, have the mean 113.5 um or 4.4685 mil and some.
+func TestMeanInTheUnitOfTheFirst(t *testing.T) {
+	um, mil := quantity.Micrometre.N(100), quantity.Mil.N(5)
+	for want, films := range map[string][]quantity.Film{"113.5 um": {um, mil}, "4.4685 mil": {mil, um}, "100.0 um": {um}, "5.0000 mil": {mil}} {
+		if got := gauge.Mean(films); got.String() != want {
+			t.Errorf("the mean of %v is %s, want %s", films, got, want)
+		}
+	}
+}

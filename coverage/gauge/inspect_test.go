@@ -299,10 +299,50 @@ func ExampleInspect() {
 
 // A medium profile takes 25 um off each reading: of 10 um nothing is left, not -15 um, and no more than the nominal film is missing.
 func TestReadingBelowTheCorrection(t *testing.T) {
-	x := boat("10 " + right)
-	x.Profile = "iso-19840-medium"
-	got := inspect(t, x).Zones[1]
-	if got.Lowest.String() != "0 um" || got.Missing.String() != "320 um" {
-		t.Errorf("the lowest is %s and %s is missing", got.Lowest, got.Missing)
+	for reading, lowest := range map[string]string{"10": "0 um", "24.9": "0 um", "25.0": "0.0 um", "25.1": "0.1 um"} { // as exact as it was read
+		x := boat(reading + " " + right)
+		x.Profile = "iso-19840-medium"
+		got := inspect(t, x).Zones[1]
+		if missing := quantity.Micrometre.N(320).Sub(got.Lowest); got.Lowest.String() != lowest || !got.Missing.Equal(missing) {
+			t.Errorf("of %s the lowest is %s and %s is missing", reading, got.Lowest, got.Missing)
+		}
+	}
+}
+
+// The whole is judged on the sum of the areas: 20 and 20 m2 want the thirty readings of 40 m2.
+func TestWholeIsOnTheSum(t *testing.T) {
+	x := boat(right + " " + right)
+	x.Zones[1].Area = quantity.SquareMetre.N(20)
+	if got := inspect(t, x); got.Whole.Needed != 30 || got.Whole.Count != 40 || !got.Passes {
+		t.Errorf("%d readings of %d needed, passes %t", got.Whole.Count, got.Whole.Needed, got.Passes)
+	}
+}
+
+// All together must pass too: of one's own standard one area does for each square metre, and five are wanted on two.
+func TestWholeMayFailAlone(t *testing.T) {
+	m2 := quantity.SquareMetre.N(1)
+	x := gauge.Inspection{
+		Standard: "own", Instrument: "magnetic", Material: "steel", Nominal: quantity.Micrometre.N(100), Zones: []gauge.Zone{{Zone: "flat", Area: m2}, {Zone: "waterline", Area: m2}},
+	}
+	for _, z := range x.Zones {
+		x.Readings = append(x.Readings, in(z.Zone, spots("um", []string{"120", "120"}, []string{"120", "120"}))...)
+	}
+	got, err := gauge.Inspect(own(t), x)
+	if err != nil || !got.Zones[0].Passes || !got.Zones[1].Passes || got.Whole.Passes || got.Passes {
+		t.Errorf("%+v, %v", got, err)
+	}
+}
+
+// A zone that a reading names is looked for among those given, be it one; without any, that is what is missing, and nothing of each reading.
+func TestZonesThatReadingsName(t *testing.T) {
+	x := boat("")
+	x.Zones = x.Zones[:1]
+	x.Readings[3].Zone = "flatt"
+	if fs := x.Check(tables.Default()); len(fs) != 1 || fs[0].Key != "readings[4].zone" || !strings.Contains(fs[0].Want, "flat") {
+		t.Errorf("one zone: %v", fs)
+	}
+	x.Zones = nil
+	if fs := x.Check(tables.Default()); len(fs) != 1 || fs[0].Key != "zones" {
+		t.Errorf("no zone: %v", fs)
 	}
 }

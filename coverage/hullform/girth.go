@@ -84,7 +84,6 @@ func ReadGirths(fsys fs.FS, name string) ([]Station, error) {
 		case half.Given():
 			s.Girth = half.Add(half)
 		}
-		r.Close()
 		out = append(out, s)
 	}
 	if err := faults.Err(); err != nil {

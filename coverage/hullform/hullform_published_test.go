@@ -56,7 +56,7 @@ func (w wigley) girths(n int) []hullform.Station {
 
 func off(t *testing.T, what string, got, want, tolerance float64) {
 	t.Helper()
-	if math.Abs(got-want) > tolerance {
+	if !(math.Abs(got-want) <= tolerance) { // what is no number is off too
 		t.Errorf("%s: %.9g, want %.9g within %g", what, got, want, tolerance)
 	}
 }

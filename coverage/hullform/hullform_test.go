@@ -179,6 +179,10 @@ func TestPiecesAddedOnce(t *testing.T) {
 	for _, m := range []string{"short-rule", "girths"} {
 		off(t, m, gain(m, typical), 0.2*math.Pi-0.5, 0.011)
 	}
+	with.Pieces = []hullform.Piece{{What: "drive-leg", Length: metres(0.5), Height: metres(0.6)}} // a zone apart from the hull
+	for _, m := range []string{"short-rule", "girths"} {
+		off(t, m, gain(m, typical), 0, 1e-9)
+	}
 	with.Known = map[string]quantity.Area{"keel": quantity.SquareMetre.N(4)}
 	with.Pieces = []hullform.Piece{{What: "keel", Length: metres(1.2), Height: metres(1.25)}}
 	off(t, "a measured keel stands for its piece", gain("girths", typical), 4, 0.011)
@@ -431,6 +435,11 @@ func TestUnitOfTheArea(t *testing.T) {
 		if !ok || e.Area.Typical.Unit().String() != c.want {
 			t.Errorf("length %s, want %s: %s", c.length, c.want, e.Area.Typical)
 		}
+	}
+	mixed := girths(quantity.Metre.N) // by the first that was read
+	mixed[0].Girth = quantity.Foot.N(1)
+	if e, ok := said(t, hullform.Shape{Girths: mixed}, "girths"); !ok || e.Area.Typical.Unit().String() != "ft2" {
+		t.Errorf("a tape of two units: %s", e.Area.Typical)
 	}
 }
 

@@ -82,18 +82,16 @@ func joined(a, b []point) (same, other []point) {
 	return cut(a, at), cut(b, at)
 }
 
-// shares is how far along its line each point lies, from 0 to 1.
+// shares is how far along its line each point lies, from 0 to 1; all are nought where the line is a point of a hull, for which any shares will do.
 func shares(line []point) []float64 {
 	out := make([]float64, len(line))
 	for i := 1; i < len(line); i++ {
 		out[i] = out[i-1] + distance(line[i-1], line[i])
 	}
 	whole := out[len(out)-1]
-	for i := range out {
-		if whole > 0 {
+	if whole > 0 {
+		for i := range out {
 			out[i] /= whole
-		} else {
-			out[i] = float64(i) / float64(len(out)-1) // a point of a hull: any shares will do
 		}
 	}
 	return out
@@ -108,7 +106,7 @@ func cut(line []point, at []float64) []point {
 		i = min(max(i, 1), len(line)-1)
 		f := 0.0
 		if step := along[i] - along[i-1]; step > 0 {
-			f = min((want-along[i-1])/step, 1)
+			f = (want - along[i-1]) / step
 		}
 		p, q := line[i-1], line[i]
 		out = append(out, point{p.x, p.y + float64(f*(q.y-p.y)), p.z + float64(f*(q.z-p.z))})
@@ -147,7 +145,6 @@ func ReadOffsets(fsys fs.FS, name string) ([]Section, error) {
 		at := entry.Amount[quantity.Length](r, "at")
 		p := Point{Half: entry.Amount[quantity.Length](r, "half_breadth"), Height: entry.Amount[quantity.Length](r, "height")}
 		r.Need("a length, with its unit or that of the column", "at", "half_breadth", "height")
-		r.Close()
 		if n := len(out); n == 0 || !out[n-1].At.Equal(at) {
 			out = append(out, Section{At: at})
 		}

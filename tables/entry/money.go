@@ -36,10 +36,10 @@ func MoneyRange(r *Row, key string) quantity.Range[quantity.Money] {
 	var m [3]quantity.Money
 	good := len(list) == len(m)
 	for i := 0; good && i < len(m); i++ {
-		s, ok := list[i].(string)
+		s, _ := list[i].(string) // anything else is no money either
 		var err error
 		m[i], err = quantity.ParseMoney(s)
-		good = ok && err == nil && m[i].Sign() >= 0
+		good = err == nil && m[i].Sign() >= 0
 		if good && i > 0 {
 			d, err := m[i-1].Cmp(m[i])
 			good = err == nil && d <= 0

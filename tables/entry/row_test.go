@@ -129,7 +129,7 @@ func readings() map[string]reading {
 				v := entry.MoneyRange(r, "x")
 				return v.Low.String() + "|" + v.Typical.String() + "|" + v.High.String()
 			}, none: "not given|not given|not given",
-			taken: map[string]string{`"5 EUR"`: "5 EUR|5 EUR|5 EUR", `["0 EUR", "2 EUR", "2 EUR"]`: "0 EUR|2 EUR|2 EUR"},
+			taken: map[string]string{`"5 EUR"`: "5 EUR|5 EUR|5 EUR", `["0 EUR", "2 EUR", "2 EUR"]`: "0 EUR|2 EUR|2 EUR", `["0 EUR", "1 EUR", "2 EUR"]`: "0 EUR|1 EUR|2 EUR"},
 			refused: map[string]string{
 				`["2 EUR", "1 EUR", "3 EUR"]`: `["2 EUR", "1 EUR"`, `["1 EUR", "3 EUR", "2 EUR"]`: `"3 EUR", "2 EUR"]`, `["1 EUR", "2 EUR"]`: `["1 EUR", "2 EUR"]`, `[]`: "[]",
 				`["1 EUR", "2 DKK", "3 EUR"]`: `"2 DKK"`, `["-1 EUR", "2 EUR", "3 EUR"]`: `"-1 EUR"`, `[1, 2, 3]`: "[1, 2, 3]", `5`: "5", `["1 EUR", "2", "3 EUR"]`: `"2"`,
@@ -391,10 +391,45 @@ func TestDescribe(t *testing.T) {
 		{at("datetime-local"), "2027-04-03T08:30:00"},
 		{at("time-local"), "08:30:00"},
 		{at(""), "2027-04-03T08:30:00-05:00"},
+		{strings.Repeat("ä", 78), `"` + strings.Repeat("ä", 78) + `"`}, // 80 letters with the quotes
+		{strings.Repeat("ä", 79), `"` + strings.Repeat("ä", 79) + "…"},
 		{strings.Repeat("ä", 100), `"` + strings.Repeat("ä", 79) + "…"},
 	} {
 		if got := entry.Describe(c.v); got != c.want {
 			t.Errorf("%#v is told as %s, want %s", c.v, got, c.want)
+		}
+	}
+}
+
+// A key that is needed and missing is among those that an unknown one may have been meant as, though nobody reads it.
+func TestNeededKeysAreSuggested(t *testing.T) {
+	row, faults := open(t, "draugth = 1")
+	row.Need("a draught", "draught")
+	row.Close()
+	if len(*faults) != 2 {
+		t.Fatalf("%d faults, want 2:\n%v", len(*faults), *faults)
+	}
+	one(t, (*faults)[1:], finding.ErrUnknownKey, "draugth", "did you mean draught?")
+}
+
+// What is wrong in a list is told and left out; the others stay.
+func TestTextsKeepTheRest(t *testing.T) {
+	row, faults := open(t, `x = ["a", "", 1, "b"]`)
+	if got := row.Texts("x"); !slices.Equal(got, []string{"a", "b"}) {
+		t.Errorf("read as %q", got)
+	}
+	if len(*faults) != 2 || (*faults)[0].Key != "x[1]" || (*faults)[1].Key != "x[2]" {
+		t.Errorf("faults:\n%v", *faults)
+	}
+}
+
+// The decimal comma is spoken of where there is one, and nowhere else.
+func TestCommaIsSpokenOfWhereThereIsOne(t *testing.T) {
+	for value, told := range map[string]bool{`"1,5 um"`: true, `"1.5"`: false, `"1.5 m"`: false, `1.5`: false, `["1 um", "2 um"]`: false} {
+		row, faults := open(t, "x = "+value)
+		entry.Amount[quantity.Film](row, "x")
+		if len(*faults) != 1 || strings.Contains((*faults)[0].Want, "comma") != told {
+			t.Errorf("%s: %v", value, *faults)
 		}
 	}
 }

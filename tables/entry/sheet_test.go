@@ -2,6 +2,7 @@ package entry_test
 
 import (
 	"errors"
+	"fmt"
 	"strings"
 	"testing"
 	"testing/fstest"
@@ -63,6 +64,8 @@ func TestSheetsThatCannotBeRead(t *testing.T) {
 		"nothing":          {"", "header"},
 		"an open quote":    {"a,b\n\"1,2\n", "quotes"},
 		"a NUL":            {"a\n\x00\n", "NUL"},
+		"a NUL in front":   {"\x00a\n1\n", "NUL"},
+		"65 columns":       {columns(65), "65 columns"},
 		"not UTF-8":        {"a\n\xff\n", "UTF-8"},
 		"too many cells":   {"a,b\n1,2,3,4,5\n", "5 cells"}, // said once, not for each cell
 		"too many columns": {strings.Repeat("a,", 400_000) + "\n", "400001 columns"},
@@ -107,5 +110,47 @@ func TestDecimalComma(t *testing.T) {
 	rows := entry.Sheet(fstest.MapFS{"girths.csv": {Data: []byte("at [m];girth [m]\n0,9;1\n")}}, "girths.csv", &faults)
 	if entry.Amount[quantity.Length](rows[0], "at").Given() || len(faults) != 1 || !strings.Contains(faults[0].Want, "decimal point, no comma") {
 		t.Errorf("%v", faults)
+	}
+}
+
+// columns is the header of a sheet of n columns.
+func columns(n int) string {
+	var names []string
+	for i := range n {
+		names = append(names, fmt.Sprintf("c%d", i+1))
+	}
+	return strings.Join(names, ",") + "\n"
+}
+
+// A sheet may have 64 columns, of which the last is read like the others.
+func TestSheetOfMostColumns(t *testing.T) {
+	rows, faults := sheet(columns(64) + strings.Repeat(",", 63) + "last\n")
+	if len(faults) > 0 || len(rows) != 1 || rows[0].Text("c64") != "last" {
+		t.Errorf("%d rows, faults: %v", len(rows), faults)
+	}
+}
+
+// Semicolons part the cells only where the header has them and no comma.
+func TestWhatPartsTheCells(t *testing.T) {
+	for text, want := range map[string]string{
+		"note\n\"by the mast\"\n":  "by the mast",
+		"note\nwet; by the mast\n": "wet; by the mast", // one column, without either
+		"note,a;b\nwet;dry,2\n":    "wet;dry",          // both: commas
+		"note;a\nwet, dry;2\n":     "wet, dry",
+	} {
+		if rows, faults := sheet(text); len(faults) > 0 || len(rows) != 1 || rows[0].Text("note") != want {
+			t.Errorf("%q: %d rows, %v", text, len(rows), faults)
+		}
+	}
+	if _, faults := sheet("note\nwet, by the mast\n"); len(faults) != 1 || faults[0].Got != "2 cells" {
+		t.Errorf("a comma under one column: %v", faults)
+	}
+}
+
+// Of two columns of one name the first is read.
+func TestColumnThatStandsTwice(t *testing.T) {
+	rows, faults := sheet("a,b,a\n1,2,3\n")
+	if len(faults) != 1 || len(rows) != 1 || rows[0].Text("a") != "1" || rows[0].Text("b") != "2" {
+		t.Errorf("%d rows, %v", len(rows), faults)
 	}
 }

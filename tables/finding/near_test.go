@@ -23,6 +23,10 @@ func TestNear(t *testing.T) {
 		{"none", []string{"none"}},                                         // the name itself
 		{"noen", []string{"none"}},                                         // another swap
 		{"non", []string{"none"}},                                          // one letter
+		{"onne", []string{"none"}},                                         // a swap of the first two
+		{"xsolicane", []string{"silicone"}},                                // one dropped in front and two changed of nine, a third
+		{"xsolucane", []string{}},                                          // one more is too many
+		{"silxixcxone", []string{"silicone"}},                              // three dropped within, of eleven
 		{"cuprous", []string{"hard-cuprous"}},                              // a part of a known one
 		{"xylophone-and-drum", []string{}},                                 // nothing like it
 		{"", []string{}},                                                   // nothing
@@ -77,5 +81,12 @@ func TestSuggest(t *testing.T) {
 		if got := finding.Suggest(c.name, c.known); got != c.want {
 			t.Errorf("for %q: %q, want %q", c.name, got, c.want)
 		}
+	}
+}
+
+// A name that is a slip of the pen away comes before one that only holds it.
+func TestSlipsComeBeforeParts(t *testing.T) {
+	if got, want := finding.Suggest("keel", []string{"keelbox", "heel"}), "did you mean heel, or keelbox?"; got != want {
+		t.Errorf("near keel: %q, want %q", got, want)
 	}
 }

@@ -333,6 +333,14 @@ func TestRounding(t *testing.T) {
 			t.Errorf("an exponent of %d is taken", beyond)
 		}
 	}
+	// Places beyond those are taken as the last of them, in its own unit and in another.
+	for asked, taken := range map[int32]int32{400: 400, 401: 400, math.MaxInt32: 400, -400: -400, -401: -400, math.MinInt32: -400} {
+		for _, u := range of(quantity.Metre, quantity.Foot) {
+			if got := quantity.Metre.N(1).In(u, asked, quantity.Nearest); got.Exponent() != -taken {
+				t.Errorf("1 m in %s to %d places has %d, want %d", u, asked, -got.Exponent(), taken)
+			}
+		}
+	}
 	// Paint up, life down, and a conversion is rounded once.
 	if got := quantity.USGallon.N(1).To(quantity.Litre, 1, quantity.Up).String(); got != "3.8 L" {
 		t.Errorf("1 US gal up is %s", got)

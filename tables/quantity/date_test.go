@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"encoding/json"
 	"errors"
+	"math"
 	"strings"
 	"testing"
 	"time"
@@ -27,13 +28,22 @@ func TestDateParts(t *testing.T) {
 	if d.Year() != 2027 || d.Month() != time.April || d.Day() != 3 || d.Weekday() != time.Saturday || d.String() != "2027-04-03" {
 		t.Errorf("%s is %d %s %d, a %s", d, d.Year(), d.Month(), d.Day(), d.Weekday())
 	}
+	for _, month := range []int{1, 3, 5, 7, 8, 10, 12} {
+		if _, err := quantity.NewDate(2027, month, 31); err != nil {
+			t.Error(err)
+		}
+		if got, err := quantity.NewDate(2027, month, 32); err == nil {
+			t.Errorf("month %d has a 32nd: %s", month, got)
+		}
+	}
 	n, err := quantity.NewDate(2027, 4, 3)
 	if n != d || err != nil {
 		t.Errorf("%s, %v", n, err)
 	}
 	for _, s := range []string{
 		"", "2027-4-3", "2027-02-29", "1900-02-29", "2027-13-01", "2027-00-10", "2027-01-00", "2027-04-31", "0000-01-01",
-		"2027/04/03", "03.04.2027", "2027-04-03T00:00:00", "+027-04-03", "2027-04-0x", "20270403",
+		"2027/04/03", "03.04.2027", "2027-04-03T00:00:00", "+027-04-03", "2027-04-0x", "20270403", "2027-01-32", "2027-12-32",
+		"2027-04-0:", "2027-04-1/", "2027-0:-01", // the signs beside the digits
 	} {
 		got, err := quantity.ParseDate(s)
 		var p *quantity.ParseError
@@ -77,6 +87,12 @@ func TestDateSums(t *testing.T) {
 	if date(t, "9999-12-31").AddDays(1).Given() || date(t, "0001-01-01").AddDays(-1).Given() || date(t, "2027-01-01").AddDays(1<<31-1).Given() {
 		t.Error("there are days outside the years")
 	}
+	// So many days that their seconds run over: a whole number of rounds of 64 bits comes back to the same day.
+	for _, n := range []int{math.MaxInt>>6 + 1, math.MinInt >> 6, math.MaxInt, math.MinInt} {
+		if got := date(t, "2027-01-01").AddDays(n); got.Given() {
+			t.Errorf("%d days on it is %s", n, got)
+		}
+	}
 	first, last := date(t, "0001-01-01"), date(t, "9999-12-31")
 	if n := first.DaysUntil(last); first.AddDays(n) != last || last.AddDays(-n) != first || last.DaysUntil(first) != -n {
 		t.Errorf("%d days are not the span of all years", n)
@@ -91,6 +107,9 @@ func TestDateSums(t *testing.T) {
 	var none quantity.Date
 	if none.AddDays(1).Given() || none.AddMonths(1).Given() || none.DaysUntil(day) != 0 || day.DaysUntil(none) != 0 {
 		t.Error("a date came from nothing")
+	}
+	if day.Before(day) || day.After(day) {
+		t.Errorf("%s is before or after itself", day)
 	}
 	if none.Before(day) || day.After(none) || none.Compare(day) != -1 || day.Compare(none) != 1 || !none.Equal(quantity.Date{}) {
 		t.Error("not given sorts first, yet is before nothing")

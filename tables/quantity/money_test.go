@@ -63,6 +63,9 @@ func TestMoney(t *testing.T) {
 			t.Errorf("%q reads as %s, %v", s, got, err)
 		}
 	}
+	if m.Scale(decimal.New(1, 403)).Given() || m.Scale(decimal.New(1, -399)).Given() { // 12.50 is 1250 hundredths
+		t.Error("an absurd amount came of scaling")
+	}
 	if _, err := quantity.NewMoney(num("1"), "euro"); err == nil {
 		t.Error("euro is a currency of three letters")
 	}

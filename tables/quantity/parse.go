@@ -70,7 +70,7 @@ func (a *Amount[D]) parse(s string) error {
 	u := tableOf[D]().find(name)
 	if u == 0 {
 		want := wanted[D]("a number")
-		if strings.HasSuffix(name, "gal") && len(tableOf[D]().units) > 1 {
+		if strings.HasSuffix(name, "gal") {
 			want += gallons[D]()
 		}
 		return refuse(s, want)
@@ -109,7 +109,7 @@ func scanNumber(s string) (n decimal.Decimal, rest, bad string) {
 		i++
 	}
 	var v int64
-	digits, point := 0, -1
+	digits, point := 0, 0 // the point stands behind so many digits; never in front of all
 	for ; i < len(s); i++ {
 		switch c := s[i]; {
 		case '0' <= c && c <= '9':
@@ -118,7 +118,7 @@ func scanNumber(s string) (n decimal.Decimal, rest, bad string) {
 			}
 			v = v*10 + int64(c-'0')
 			continue
-		case c == '.' && point < 0 && digits > 0:
+		case c == '.' && point == 0 && digits > 0:
 			point = digits
 			continue
 		}
@@ -136,7 +136,7 @@ func scanNumber(s string) (n decimal.Decimal, rest, bad string) {
 		v = -v
 	}
 	var places int32
-	if point >= 0 {
+	if point > 0 {
 		places = int32(digits - point)
 	}
 	return decimal.New(v, -places), s[i:], ""

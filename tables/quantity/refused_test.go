@@ -53,7 +53,8 @@ func TestTextsWithoutEnd(t *testing.T) {
 	_, money := quantity.ParseMoney(long + " EUR")
 	_, film := quantity.Parse[quantity.Film](long + " µm")
 	_, odd := quantity.Parse[quantity.Film](strings.Repeat("µ", 5000))
-	for name, err := range map[string]error{"money": money, "film": film, "letters of two bytes": odd} {
+	_, within := quantity.Parse[quantity.Film]("a" + strings.Repeat("µ", 5000))
+	for name, err := range map[string]error{"money": money, "film": film, "letters of two bytes": odd, "cut within a letter": within} {
 		var parse *quantity.ParseError
 		if !errors.As(err, &parse) || len(err.Error()) > 1000 || strings.ContainsRune(err.Error(), '\uFFFD') {
 			t.Errorf("%s: %.200v", name, err)
@@ -72,7 +73,10 @@ func TestMoneyThatDoesNotAdd(t *testing.T) {
 	}
 	for _, pair := range [][2]quantity.Money{{m("5 EUR"), m("5 DKK")}, {m("5 EUR"), {}}, {{}, m("5 DKK")}, {{}, {}}} {
 		_, added := pair[0].Add(pair[1])
-		_, compared := pair[0].Cmp(pair[1])
+		order, compared := pair[0].Cmp(pair[1])
+		if order != 0 {
+			t.Errorf("%s and %s are not compared and yet ordered: %d", pair[0], pair[1], order)
+		}
 		for _, err := range []error{added, compared} {
 			var currency *quantity.CurrencyError
 			if !errors.As(err, &currency) || !strings.Contains(err.Error(), pair[0].String()) || !strings.Contains(err.Error(), pair[1].String()) {
@@ -111,5 +115,36 @@ func TestNearRefuses(t *testing.T) {
 	}
 	if f := quantity.Litre.N(1).Float(none); f == f {
 		t.Errorf("1 L is %g of no unit", f)
+	}
+}
+
+// A text of 64 bytes is still read; one of 65 is too long to be an amount.
+func TestTextsAtTheirLimit(t *testing.T) {
+	for length, taken := range map[int]bool{63: true, 64: true, 65: false} {
+		film := "5 mil" + strings.Repeat(" ", length-len("5 mil"))
+		if got, err := quantity.Parse[quantity.Film](film); (err == nil) != taken || taken && got.String() != "5 mil" {
+			t.Errorf("%d bytes of film: %s, %v", length, got, err)
+		}
+		price := "5 EUR" + strings.Repeat(" ", length-len("5 EUR"))
+		if got, err := quantity.ParseMoney(price); (err == nil) != taken || taken && got.String() != "5 EUR" {
+			t.Errorf("%d bytes of money: %s, %v", length, got, err)
+		}
+	}
+}
+
+// What was read is repeated whole up to 64 bytes, beyond them cut before a letter that does not fit.
+func TestWhatWasReadIsCutBetweenLetters(t *testing.T) {
+	for text, want := range map[string]string{
+		strings.Repeat("x", 64):         strings.Repeat("x", 64),
+		strings.Repeat("x", 65):         strings.Repeat("x", 64) + "…",
+		strings.Repeat("x", 62) + "µµ":  strings.Repeat("x", 62) + "µ…",
+		strings.Repeat("x", 63) + "µ":   strings.Repeat("x", 63) + "…",
+		strings.Repeat("x", 62) + "µmm": strings.Repeat("x", 62) + "µ…",
+		strings.Repeat("\x80", 65):      "…", // no letter at all
+	} {
+		_, err := quantity.Parse[quantity.Film](text)
+		if p, ok := errors.AsType[*quantity.ParseError](err); !ok || p.Got != want {
+			t.Errorf("%q: %v, want %q told", text, err, want)
+		}
 	}
 }

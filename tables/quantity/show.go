@@ -80,8 +80,6 @@ func (a Amount[D]) shown(s System) (first, second Unit[D]) {
 	d := a.Unit().def()
 	metric, us := Unit[D](d.metric), Unit[D](d.us)
 	switch {
-	case metric == 0 && us == 0:
-		return a.Unit(), 0
 	case s == Metric && metric != 0:
 		return a.small(metric), a.Unit()
 	case s == US && us != 0:

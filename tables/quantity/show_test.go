@@ -4,6 +4,8 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/shopspring/decimal"
+
 	"boatyard.example/bottomwork/tables/quantity"
 )
 
@@ -48,8 +50,9 @@ func TestShow(t *testing.T) {
 		{parse[quantity.Volume](t, "2.5 L"), "2.5 L (0.660 US gal)", "0.660 US gal (2.5 L)"},
 		{parse[quantity.Volume](t, "750 mL"), "750 mL (0.198 US gal)", "0.198 US gal (750 mL)"},
 		{parse[quantity.Volume](t, "0.5 US gal"), "1.89 L (0.5 US gal)", "0.5 US gal (1.89 L)"},
-		{parse[quantity.Volume](t, "0.264 US gal"), "999 mL (0.264 US gal)", "0.264 US gal (999 mL)"}, // 0.99935 L
-		{parse[quantity.Volume](t, "0.265 US gal"), "1.00 L (0.265 US gal)", "0.265 US gal (1.00 L)"}, // 1.00313 L
+		{parse[quantity.Volume](t, "0.264 US gal"), "999 mL (0.264 US gal)", "0.264 US gal (999 mL)"},                                                 // 0.99935 L
+		{parse[quantity.Volume](t, "0.265 US gal"), "1.00 L (0.265 US gal)", "0.265 US gal (1.00 L)"},                                                 // 1.00313 L
+		{parse[quantity.Volume](t, "0.2199692482990878 imp gal"), "1.00 L (0.2199692482990878 imp gal)", "0.264 US gal (0.2199692482990878 imp gal)"}, // a litre: 1/4.54609
 		{parse[quantity.Volume](t, "1 US gal"), "3.79 L (1 US gal)", "1 US gal (3.79 L)"},
 		{parse[quantity.Volume](t, "0 US gal"), "0 L (0 US gal)", "0 US gal (0 L)"},
 		{parse[quantity.Volume](t, "1 US qt"), "946 mL (1 US qt)", "1 US qt (946 mL)"},
@@ -123,5 +126,21 @@ func TestSystem(t *testing.T) {
 		if got, err := quantity.ParseSystem(s); got != 0 || err == nil {
 			t.Errorf("%q reads as %s, %v", s, got, err)
 		}
+	}
+}
+
+// Beyond the range of floats a converted number is whole: by hand 10^400 m are 3.2808…·10^400 ft, of 401 digits, and 10^-310 m are none.
+func TestShowBeyondFloats(t *testing.T) {
+	feet, _, _ := strings.Cut(quantity.Metre.Of(decimal.New(1, 400)).Show(quantity.US), " (")
+	if digits := strings.TrimSuffix(feet, " ft"); len(digits) != 401 || !strings.HasPrefix(digits, "328083989501312335958005249343832") {
+		t.Errorf("10^400 m are %s", feet)
+	}
+	if feet := quantity.Metre.Of(decimal.New(1, -310)).Show(quantity.US); !strings.HasPrefix(feet, "0 ft (") {
+		t.Errorf("10^-310 m are %s", feet)
+	}
+	// 3.048·10^-301 m are 10^-300 ft, the least that still has three digits.
+	feet, _, _ = strings.Cut(quantity.Metre.Of(decimal.New(3048, -304)).Show(quantity.US), " ft (")
+	if n, err := decimal.NewFromString(feet); err != nil || !n.Equal(decimal.New(1, -300)) {
+		t.Errorf("3.048·10^-301 m are %s ft, %v", feet, err)
 	}
 }
