@@ -142,6 +142,13 @@ func TestOrderOfMethods(t *testing.T) {
 	if e, _ := said(t, s, "delft"); e.Decides || !e.Findings.Has(hullform.RuleOutside) {
 		t.Errorf("Delft outside its range: %+v", e)
 	}
+	s.Kind = "" // nor does it hold there for a hull of which nobody says the form
+	if e, ok := said(t, s, "delft"); ok && (e.Decides || !e.Findings.Has(hullform.RuleOutside)) {
+		t.Errorf("Delft outside its range, the form not said: %+v", e)
+	} else if !ok {
+		t.Error("Delft asks for the form")
+	}
+	s.Kind = "fin-keel-yacht"
 	s.Midship, s.Pieces, s.Known = quantity.Percent.N(72), nil, map[string]quantity.Area{"keel": quantity.SquareMetre.N(3)}
 	first("delft")
 	s.Kind = "open-boat"

@@ -150,7 +150,7 @@ func (s Shape) by(b *tables.Book, m tables.AreaMethod, form tables.HullForm, den
 			Low: formula(s.dimensions(density.Value.High, form)), Typical: formula(typical), High: formula(s.dimensions(density.Value.Low, form)),
 		}
 	}
-	if form.Key != "" && m.Order > 0 {
+	if m.Order > 0 {
 		e.Findings = append(e.Findings, s.outside(b, m, typical)...)
 	}
 	return e, true
