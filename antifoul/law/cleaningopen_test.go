@@ -32,3 +32,14 @@ func TestCleaningOpen(t *testing.T) {
 		}
 	}
 }
+
+// One kind of film that a law names is named as well as two.
+func TestCleaningOpenForOneKindOfFilm(t *testing.T) {
+	for mechs, want := range map[string]bool{`mechanisms = ["hard"]`: true, `mechanisms = ["hard", "soft"]`: true, "": false} {
+		b := with(t, ownLaw("NZ", "cleaning", "ask", mechs))
+		d := law.At(b, sloop, kept("NZ", "salt"), day(t, "2026-11-25"))
+		if asked, named := d.CleaningOpen(coating(t, b, "hard-cuprous")); !asked || named != want {
+			t.Errorf("%s: asked %t, named %t", mechs, asked, named)
+		}
+	}
+}

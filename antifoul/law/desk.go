@@ -45,9 +45,7 @@ func At(b *tables.Book, craft Craft, at []Berth, on quantity.Date) *Desk {
 	d := &Desk{b: b, spots: spotsOf(b, at), laws: map[subject][]*entry{}}
 	places := make([]string, len(d.spots))
 	for i := range d.spots {
-		if places[i] = d.spots[i].place; places[i] == "" {
-			places[i] = everywhere
-		}
+		places[i] = d.spots[i].place
 	}
 	for l := range b.LawsNear(places) {
 		if e := d.enter(&l, craft, on); e != nil {

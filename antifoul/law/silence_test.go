@@ -48,6 +48,66 @@ func TestSilenceIsAsOldAsItsOldestReading(t *testing.T) {
 	}
 }
 
+// A law of one berth says nothing of the day on which another berth's laws were read.
+func TestSilenceHasTheReadingsOfItsOwnPlace(t *testing.T) {
+	b := with(t, ownLaw("GB", "paper", "caution", ""))
+	at := []law.Berth{{Place: "NZ", Role: "kept", Water: "salt"}, {Place: "GB", Role: "visited", Water: "salt"}}
+	got := law.Screen(b, coating(t, b, "inert-epoxy"), sloop, at, day(t, "2026-11-25"))
+	read := map[string]string{}
+	for _, f := range got {
+		if f.Rule == "law-silent-free" {
+			read[f.Against] = fmt.Sprint(fact(f, "read"))
+		}
+	}
+	if len(read) != 2 || read["New Zealand"] == "2020-02-01" || read["Great Britain"] != "2020-02-01" {
+		t.Errorf("%v\n%s", read, said(b, got))
+	}
+}
+
+// The same berth twice is answered once; two places that share a name are two.
+func TestEachPlaceIsAnsweredOnce(t *testing.T) {
+	b := with(t, "[[place]]\nkey = \"bay\"\nname = \"the bay\"\nwithin = \"NZ\"\nbasis = \"assumption\"\n[[place]]\nkey = \"cove\"\nname = \"the bay\"\nwithin = \"NZ\"\nbasis = \"assumption\"\n")
+	c, on := coating(t, b, "inert-epoxy"), day(t, "2026-11-25")
+	for _, tc := range []struct {
+		places []string
+		want   int
+	}{
+		{[]string{"NZ"}, 1},
+		{[]string{"NZ", "NZ"}, 1},
+		{[]string{"NZ", "NZ", "NZ"}, 1},
+		{[]string{"Atlantis", "Atlantis"}, 1},
+		{[]string{"NZ", "Atlantis"}, 2},
+		{[]string{"bay", "cove"}, 2},
+	} {
+		var at []law.Berth
+		for _, p := range tc.places {
+			at = append(at, law.Berth{Place: p, Role: "kept", Water: "salt"})
+		}
+		if got := law.Screen(b, c, sloop, at, on); len(got) != tc.want {
+			t.Errorf("%v: %d answers, want %d\n%s", tc.places, len(got), tc.want, said(b, got))
+		}
+	}
+}
+
+// All that was not given is listed, as a sentence lists it.
+func TestWhatIsMissingIsListed(t *testing.T) {
+	on := day(t, "2026-11-25")
+	for _, tc := range []struct {
+		craft law.Craft
+		want  string
+	}{
+		{law.Craft{Mass: sloop.Mass, Material: "grp"}, "the boat's length"},
+		{law.Craft{Material: "grp"}, "the boat's length and the boat's mass"},
+		{law.Craft{}, "the boat's length, the boat's mass and the hull's material"},
+	} {
+		b := with(t, ownLaw("NZ", "coating", "forbidden", "length_min = \"5 m\"\nmass_above = \"200 kg\"\nexempt = [\"aluminium\"]"))
+		f, ok := of(law.Screen(b, coating(t, b, "hard-cuprous"), tc.craft, kept("NZ", "salt"), on), "own")
+		if !ok || fact(f, "missing") != tc.want {
+			t.Errorf("%+v: %v, want %s", tc.craft, fact(f, "missing"), tc.want)
+		}
+	}
+}
+
 // One place in two roles: a law for one of them leaves the other silent.
 func TestTwoRolesAtOnePlace(t *testing.T) {
 	b := with(t, ownLaw("NZ", "coating", "caution", `roles = ["painted"]`))
@@ -130,6 +190,7 @@ func TestWhatIsNotKnownOfAFilm(t *testing.T) {
 		{"organotin-old", `mechanisms = ["soft"]`, "what kind of film it is", finding.Ask},
 		{"organotin-old", "actives = [\"cybutryne\"]\nmechanisms = [\"soft\"]", "what kind of film it is", finding.Ask},
 		{"unknown-old", `copper_max = "1 %"`, "how much copper it holds", finding.Ask},
+		{"unknown-old", "biocides = [\"organotin\"]\nmechanisms = [\"soft\"]", "what biocide it holds", finding.Ask}, // of two questions as grave the first
 	} {
 		b := with(t, ownLaw("NZ", "old film", "forbidden", tc.lines))
 		f, ok := of(law.OldFilm(b, coating(t, b, tc.film), sloop, kept("NZ", "salt"), on), "own")
