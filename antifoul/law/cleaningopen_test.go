@@ -23,6 +23,7 @@ func TestCleaningOpen(t *testing.T) {
 		"no biocide":                   {"GB", "kept", "foul-release-silicone", false, false},
 		"a wearing film that is named": {"US-WA", "kept", "self-polishing-cuprous", true, true},
 		"a hard film beside it":        {"US-WA", "kept", "hard-cuprous", true, false},
+		"a film that is barred":        {"US-WA", "kept", "ablative-cuprous-multi", true, false},
 		"only painted there":           {"US-WA", "painted", "self-polishing-cuprous", false, false},
 		"a place nobody knows":         {"Atlantis", "kept", "foul-release-silicone", false, false},
 	} {
@@ -30,6 +31,16 @@ func TestCleaningOpen(t *testing.T) {
 		if asked, named := d.CleaningOpen(coating(t, b, c.coating)); asked != c.asked || named != c.named {
 			t.Errorf("%s: asked %t, named %t", name, asked, named)
 		}
+	}
+}
+
+// What few films hold is a caution where nobody listed their actives, and no question.
+func TestCleaningOpenForUnlistedActives(t *testing.T) {
+	rows := oldFilm("organotin") + ownLaw("NZ", "cleaning", "ask", "actives = [\"cybutryne\"]\nmechanisms = [\"ablative\"]")
+	b := with(t, rows)
+	d := law.At(b, sloop, kept("NZ", "salt"), day(t, "2026-11-25"))
+	if _, named := d.CleaningOpen(coating(t, b, "own-old")); named {
+		t.Error("an old film whose actives nobody listed is asked about by name")
 	}
 }
 

@@ -15,6 +15,11 @@ func ownLaw(place, subject, verdict, lines string) string {
 	return fmt.Sprintf("[[law]]\nkey = \"own\"\nname = \"own\"\nbasis = \"assumption\"\nplace = %q\nsubject = %q\nverdict = %q\nsays = \"so\"\nread_on = 2020-02-01\n%s\n", place, subject, verdict, lines)
 }
 
+// oldFilm is an old ablative film, own-old, of the class of biocide; nobody listed its actives.
+func oldFilm(biocide string) string {
+	return fmt.Sprintf("[[coating]]\nkey = \"own-old\"\nname = \"an old film\"\nbasis = \"assumption\"\nrole = \"old film\"\nmechanism = \"ablative\"\nbiocide = %q\npacks = 1\nrecognised = \"so\"\nhazards = [\"antifouling-dust\"]\n", biocide)
+}
+
 // A law that does not hinder is told and breaks no silence; a condition breaks it.
 func TestWhatBreaksSilence(t *testing.T) {
 	on := day(t, "2026-11-25")
@@ -100,10 +105,18 @@ func TestWhatIsMissingIsListed(t *testing.T) {
 		{law.Craft{Material: "grp"}, "the boat's length and the boat's mass"},
 		{law.Craft{}, "the boat's length, the boat's mass and the hull's material"},
 	} {
-		b := with(t, ownLaw("NZ", "coating", "forbidden", "length_min = \"5 m\"\nmass_above = \"200 kg\"\nexempt = [\"aluminium\"]"))
-		f, ok := of(law.Screen(b, coating(t, b, "hard-cuprous"), tc.craft, kept("NZ", "salt"), on), "own")
+		b := with(t, ownLaw("NZ", "old film", "forbidden", "length_min = \"5 m\"\nmass_above = \"200 kg\"\nexempt = [\"aluminium\"]"))
+		f, ok := of(law.OldFilm(b, coating(t, b, "hard-cuprous"), tc.craft, kept("NZ", "salt"), on), "own")
 		if !ok || fact(f, "missing") != tc.want {
 			t.Errorf("%+v: %v, want %s", tc.craft, fact(f, "missing"), tc.want)
+		}
+		b = with(t, ownLaw("NZ", "old film", "forbidden", "length_min = \"5 m\"\nactives = [\"cybutryne\"]"))
+		want := "which actives it holds"
+		if !tc.craft.Length.Given() {
+			want = "the boat's length and which actives it holds"
+		}
+		if f, _ := of(law.OldFilm(b, coating(t, b, "organotin-old"), tc.craft, kept("NZ", "salt"), on), "own"); fact(f, "missing") != want {
+			t.Errorf("%+v, a film that nobody listed: %v, want %s", tc.craft, fact(f, "missing"), want)
 		}
 	}
 }
@@ -126,7 +139,7 @@ func TestPartsOfAPlace(t *testing.T) {
 		if got.Has("law-which-part") != (verdict != "fine") || got.Worst() != want || len(got) != 1 {
 			t.Errorf("%s:\n%s", verdict, said(b, got))
 		}
-		if p := got[0]; p.Rule == "law-which-part" && fact(p, "parts") != "the bay" {
+		if p := got[0]; p.Rule == "law-which-part" && (fact(p, "parts") != "the bay" || fact(p, "law") != "own") {
 			t.Error(said(b, got))
 		}
 	}
@@ -207,6 +220,16 @@ func TestWhatIsNotKnownOfAFilm(t *testing.T) {
 	}
 }
 
+// How much copper an old film holds is asked where its class has some or is not known, and nowhere else.
+func TestCopperOfAFilmWithoutAList(t *testing.T) {
+	for biocide, want := range map[string]finding.Verdict{"cuprous oxide": finding.Ask, "copper thiocyanate": finding.Ask, "unknown": finding.Ask, "copper-free": 0, "none": 0} {
+		b := with(t, oldFilm(biocide)+ownLaw("NZ", "old film", "forbidden", `copper_max = "1 %"`))
+		if f, _ := of(law.OldFilm(b, coating(t, b, "own-old"), sloop, kept("NZ", "salt"), day(t, "2026-11-25")), "own"); f.Verdict != want {
+			t.Errorf("%s: %v, want %v", biocide, f.Verdict, want)
+		}
+	}
+}
+
 // How much there is of a biocide without copper is nobody's question where copper is limited.
 func TestContentOfWhatHoldsNoCopper(t *testing.T) {
 	for active, want := range map[string]finding.Verdict{"zinc-pyrithione": 0, "copper-pyrithione": finding.Ask} {
@@ -269,6 +292,10 @@ content = "5 %"
 	b := with(t, ownLaw("NZ", "coating", "forbidden", `biocides = ["other copper"]`))
 	f, ok := of(law.Screen(b, coating(t, other, "copper-loaded-epoxy"), sloop, kept("NZ", "salt"), day(t, "2026-11-25")), "own")
 	if !ok || f.Verdict != finding.Ask {
+		t.Errorf("%+v", f)
+	}
+	b = with(t, ownLaw("NZ", "coating", "forbidden", `biocides = ["unknown"]`)) // a law of what nobody knows speaks of it for certain
+	if f, _ := of(law.Screen(b, coating(t, other, "copper-loaded-epoxy"), sloop, kept("NZ", "salt"), day(t, "2026-11-25")), "own"); f.Verdict != finding.Forbidden {
 		t.Errorf("%+v", f)
 	}
 }
