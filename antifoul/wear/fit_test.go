@@ -185,7 +185,7 @@ func TestPatchyFilmsSayLess(t *testing.T) {
 	}
 }
 
-// Two readings of one day, of 300 each, contradict each other where they lie D apart. Reckoned by hand with sums of no end: each errs by the 6 um of a film (its places come to
+// Two readings of one day, of a hundred thousand each, contradict each other where they lie D apart. Reckoned by hand with sums of no end: each errs by the 6 um of a film (its places come to
 // nothing in so many readings), the film laid is not known better than 6 um either, so the best rate explains them as likely as
 // exp(−D²/(4·6²)) ÷ √(1 + 2·6²/6²) = exp(−D²/144) · 0.577. That is exp(−18), nine for each look, at D = 50.1.
 func TestWhenARecordIsOdd(t *testing.T) {
@@ -206,7 +206,24 @@ func TestWhenARecordIsOdd(t *testing.T) {
 	}
 }
 
-// What a fit tells: how many looks of all records, and how often faster than the tables, to a tenth. A coating is told once, in the order of the records.
+// A reading and a sighting of one day contradict each other where the reading is high. Reckoned apart from the package, by sums of the film laid (200 um ± 6), of the zone's factor
+// (1 ± 0.02), of the reading (± 6) and of the patches (± 6 % of the film): the best rate explains 74 um with exp(−17.9) and 76 um with exp(−18.7); exp(−18) is nine for each look.
+func TestWhenASightingIsOdd(t *testing.T) {
+	u := wear.Use{UnderWay: quantity.Hour.N(150), Speed: quantity.Knot.N(6), Water: "salt"}
+	r := record(t)
+	r.Film = quantity.Range[quantity.Film]{Low: um(200), Typical: um(200), High: um(200)}
+	on := day(t, "2026-04-01")
+	for left, want := range map[float64]bool{0: false, 40: false, 73: false, 76: true, 100: true} {
+		r.Looks = []wear.Look{{On: on, Zone: "flat", Film: um(left), Readings: 100000}, {On: on, Zone: "flat", Signal: quantity.Yes}}
+		if f := wear.FitRecords(tables.Default(), u, []wear.Record{r})[0]; f.Findings.Has(wear.RuleRecordOdd) != want {
+			t.Errorf("%g um: %v", left, f.Findings)
+		}
+	}
+}
+
+func um10(f quantity.Film) float64 { return 10 * f.Float(quantity.Micrometre) }
+
+// What a fit tells: how many looks of all records, the rates to a tenth of a micrometre, and how often faster than the tables, to a tenth. A coating is told once, in the order of the records.
 func TestWhatAFitTells(t *testing.T) {
 	b := tables.Default()
 	u := wear.Use{UnderWay: quantity.Hour.N(150), Speed: quantity.Knot.N(6), Water: "salt"}
@@ -227,7 +244,7 @@ func TestWhatAFitTells(t *testing.T) {
 				}
 			case "low", "typical", "high", "table", "table_low", "table_high":
 				um := map[string]float64{"low": f.Rate.Low, "typical": f.Rate.Typical, "high": f.Rate.High, "table": f.Table.Typical, "table_low": f.Table.Low, "table_high": f.Table.High}[x.Name]
-				if film, ok := x.Value.(quantity.Film); !ok || !film.Given() || math.Abs(film.Float(quantity.Micrometre)-um) > 0.05+1e-9 {
+				if film, ok := x.Value.(quantity.Film); !ok || !film.Given() || math.Abs(film.Float(quantity.Micrometre)-um) > 0.05+1e-9 || math.Abs(um10(film)-math.Round(um10(film))) > 1e-9 {
 					t.Errorf("%s: %s is told as %v, it is %g um", f.Coating, x.Name, x.Value, um)
 				}
 			case "times":

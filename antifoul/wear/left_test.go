@@ -245,6 +245,8 @@ func TestBoundsOfARecord(t *testing.T) {
 		"a high end below the typical":       {[]wear.Look{laid(90, 100, 99)}, "look[1].laid"},
 		"twice what was laid":                {[]wear.Look{film(wear.Look{On: on, Zone: "flat"}, 240)}, ""},
 		"more than twice":                    {[]wear.Look{film(wear.Look{On: on, Zone: "flat"}, 240.1)}, "look[1].film"},
+		"nothing left":                       {[]wear.Look{film(wear.Look{On: on, Zone: "flat"}, 0)}, ""},
+		"less than nothing left":             {[]wear.Look{film(wear.Look{On: on, Zone: "flat"}, -0.1)}, "look[1].film"},
 		"no readings said":                   {[]wear.Look{readings(0)}, ""},
 		"fewer than none":                    {[]wear.Look{readings(-1)}, "look[1].readings"},
 		"the most readings":                  {[]wear.Look{readings(100000)}, ""},

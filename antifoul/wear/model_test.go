@@ -98,4 +98,16 @@ func TestRangesAsDefined(t *testing.T) {
 			}
 		}
 	}
+	// A film laid that hardly anybody knows: what was read then says little of how much is gone.
+	for _, left := range []float64{85, 110} {
+		r := record(t, wear.Look{On: day(t, "2026-04-01"), Zone: "flat", Film: um(left), Readings: 25})
+		r.Film = quantity.Range[quantity.Film]{Low: um(50), Typical: um(100), High: um(150)}
+		f := wear.FitRecords(tables.Default(), wear.Use{UnderWay: quantity.Hour.N(150), Speed: quantity.Knot.N(6), Water: "salt"}, []wear.Record{r})[0]
+		want := model(t, f, r)
+		for k, got := range ends(f.Rate) {
+			if math.Abs(got/want[k]-1) > 0.01 {
+				t.Errorf("%g um left of 50 to 150: %.3f um a month, end %d, want %.3f", left, got, k, want[k])
+			}
+		}
+	}
 }
