@@ -161,10 +161,19 @@ func TestRateStaysNearTheTables(t *testing.T) {
 	if most := 12 * fast.Table.High; fast.Rate.High > most*(1+1e-9) || fast.Rate.High < 0.98*most {
 		t.Errorf("worn off in two months: %v, no more than %g", fast.Rate, most)
 	}
+	if !fast.Findings.Has(wear.RuleRecordFar) {
+		t.Errorf("worn off in two months: %v", fast.Findings)
+	}
 	r.Looks = at("2033-04-01", 350) // more than was laid, after eight years
 	slow := wear.FitRecords(tables.Default(), u, []wear.Record{r})[0]
 	if least := slow.Table.Low / 12; slow.Rate.Low < least*(1-1e-9) || slow.Rate.Low > 1.02*least {
 		t.Errorf("nothing gone in eight years: %v, no less than %g", slow.Rate, least)
+	}
+	if !slow.Findings.Has(wear.RuleRecordFar) {
+		t.Errorf("nothing gone in eight years: %v", slow.Findings)
+	}
+	if as := fit(t, wear.Look{On: day(t, "2025-04-02"), Zone: "flat", Signal: quantity.No}); as.Findings.Has(wear.RuleRecordFar) {
+		t.Errorf("as the tables say: %v", as.Findings)
 	}
 }
 
