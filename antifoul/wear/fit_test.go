@@ -244,6 +244,10 @@ func TestWhatAFitTells(t *testing.T) {
 	if len(fits) != 2 || fits[0].Coating != early.Coating || fits[1].Coating != other.Coating || fits[0].Looks != 3 || fits[1].Looks != 1 {
 		t.Fatalf("%+v", fits)
 	}
+	u.Fits = fits // what was made of a record before is no table
+	if again := wear.FitRecords(b, u, []wear.Record{early, other, more}); len(again) != 2 || again[0].Table != fits[0].Table || again[0].Rate != fits[0].Rate || again[1].Rate != fits[1].Rate {
+		t.Errorf("made again of a fit: %+v, want %+v", again, fits)
+	}
 	for _, f := range fits {
 		for _, x := range f.Findings[0].Facts {
 			switch x.Name {

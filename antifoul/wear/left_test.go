@@ -265,6 +265,11 @@ func TestBoundsOfARecord(t *testing.T) {
 			t.Errorf("%s: %v, want %q", name, got, c.want)
 		}
 	}
+	r := record(t, readings(1))
+	r.Film = quantity.Range[quantity.Film]{}
+	if fs := r.Check(b); len(fs) != 1 || fs[0].Key != "film" { // what was laid is asked for, and nothing is said of what is left
+		t.Errorf("no film laid: %v", fs)
+	}
 }
 
 func BenchmarkFit(b *testing.B) {

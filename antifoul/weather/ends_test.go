@@ -197,3 +197,67 @@ func TestBasisOfAnEstimate(t *testing.T) {
 		t.Error("no material has a doubt")
 	}
 }
+
+// A doubt of one's own row about the lag is one about the estimate.
+func TestOwnDoubtOfALag(t *testing.T) {
+	b := own(t, "[[material]]\nkey = \"grp\"\nbasis = \"own table\"\nsource = \"thermometer\"\nlag = 1\ndoubt = \"one night\"\n")
+	found := false
+	for _, f := range at(t, b, air(steady(2, 30)...), false).For(weather.Coat{Coating: coating(t, b, "epoxy-barrier"), On: []tables.Material{material(t, b, "grp")}}).Why(29) {
+		found = found || f.Rule == weather.RuleCold && slices.ContainsFunc(f.Basis, func(x finding.Basis) bool { return x.Doubt == "one night" })
+	}
+	if !found {
+		t.Error("nothing of the doubt")
+	}
+}
+
+// Impossible measurements are asked for again, one at a time, and rain that nobody looked for.
+func TestMeasureAgain(t *testing.T) {
+	b := tables.Default()
+	c := coating(t, b, "ablative-cuprous-multi")
+	good := weather.Hour{At: start, AirC: 20, SurfaceC: 20, HumidityPct: 50}
+	if fs := weather.Judge(b, c, good); fs.Worst() != finding.Fine {
+		t.Fatal(fs)
+	}
+	for name, change := range map[string]func(h *weather.Hour){
+		"air":      func(h *weather.Hour) { h.AirC = 60.1 },
+		"humidity": func(h *weather.Hour) { h.HumidityPct = 100.1 },
+		"rain":     func(h *weather.Hour) { h.RainMM = weather.Unknown() },
+		"surface":  func(h *weather.Hour) { h.SurfaceC = weather.Unknown() },
+	} {
+		h := good
+		change(&h)
+		if fs := weather.Judge(b, c, h); len(fs) != 1 || fs[0].Rule != weather.RuleMeasure || fs[0].Verdict != finding.Ask {
+			t.Errorf("%s: %v", name, fs)
+		}
+	}
+}
+
+// Days made in Go are held to the same: one thing that is missing, one that cannot be. A day without humidity is filled hour by hour, and so it is told.
+func TestDaysMadeInGo(t *testing.T) {
+	b := tables.Default()
+	good := weather.Day{Date: date(t, 2027, 4, 10), LowC: 5, HighC: 10, HumidityPct: 60}
+	for name, c := range map[string]struct {
+		change func(d *weather.Day)
+		want   string
+	}{
+		"as it should be": {func(*weather.Day) {}, ""},
+		"no high":         {func(d *weather.Day) { d.HighC = weather.Unknown() }, "days[0].high"},
+		"no date":         {func(d *weather.Day) { d.Date = quantity.Date{} }, "days[0].date"},
+		"low over high":   {func(d *weather.Day) { d.LowC = 11 }, "days[0].low"},
+		"too much rain":   {func(d *weather.Day) { d.RainMM = 2001 }, "days[0].rain"},
+	} {
+		d := good
+		c.change(&d)
+		_, err := weather.Hourly(b, []weather.Day{d}, time.UTC)
+		fs, _ := errors.AsType[finding.Faults](err)
+		if c.want == "" != (err == nil) || err != nil && (len(fs) != 1 || fs[0].Key != c.want) {
+			t.Errorf("%s: %v", name, err)
+		}
+	}
+	dim := good
+	dim.Date, dim.HumidityPct = good.Date.AddDays(1), weather.Unknown()
+	f, err := weather.Hourly(b, []weather.Day{good, dim}, time.UTC)
+	if err != nil || told(f.Notes, weather.RuleDewFromLow, "hours") != 24 {
+		t.Errorf("%v, %v", f.Notes, err)
+	}
+}

@@ -75,6 +75,11 @@ func TestSurfaceFollowsTheAir(t *testing.T) {
 	if got := k.Surface(24); math.Abs(got.Low-9.15203) > 1e-5 || math.Abs(got.Typical-13.67879) > 1e-5 || math.Abs(got.High-17.67668) > 1e-5 {
 		t.Errorf("three lags: %v", got)
 	}
+	// After a fall the fastest skin is the coldest: 10 + 10 × 0.5 × (1 − exp(−2)) = 14.32332.
+	k = at(t, b, air(append(steady(20, 24), 10)...), false).For(weather.Coat{Coating: coating(t, b, "ablative-cuprous-multi"), On: []tables.Material{material(t, b, "grp")}})
+	if got := k.Surface(24); math.Abs(got.Low-12.32332) > 1e-5 {
+		t.Errorf("three lags, after a fall: %v", got)
+	}
 	// After an hour of warm air the fast skin is cool again, the slow one hardly felt it, and the one between is the warmest; after one of cold air it is the coldest.
 	for _, gust := range []float64{0, 20} {
 		k = at(t, b, air(append(steady(10, 24), gust, 10)...), false).For(weather.Coat{Coating: coating(t, b, "ablative-cuprous-multi"), On: []tables.Material{material(t, b, "grp")}})
@@ -184,6 +189,7 @@ func TestWindEndsSpraying(t *testing.T) {
 		{"air-spray", 4.9, false, finding.Fine, weather.RuleMayPaint},
 		{"air-spray", 5, false, finding.Fine, weather.RuleMayPaint},
 		{"air-spray", 5.1, false, finding.Forbidden, weather.RuleWind},
+		{"air-spray", 5.14, false, finding.Forbidden, weather.RuleWind}, // told as 5.2
 		{"air-spray", 5.1, true, finding.Fine, weather.RuleMayPaint},
 		{"air-spray", weather.Unknown(), false, finding.Ask, weather.RuleMeasure},
 		{"air-spray", weather.Unknown(), true, finding.Fine, weather.RuleMayPaint},
@@ -201,7 +207,7 @@ func TestWindEndsSpraying(t *testing.T) {
 			t.Errorf("%s in %g m/s, covered %t: %v", x.by, x.wind, x.covered, why)
 		}
 		if x.rule == weather.RuleWind { // as an amount, to a tenth
-			if v, ok := told(k.Why(0), x.rule, "wind").(quantity.Speed); !ok || math.Abs(v.Float(quantity.MetrePerSecond)-x.wind) > 1e-9 {
+			if v, ok := told(k.Why(0), x.rule, "wind").(quantity.Speed); !ok || math.Abs(v.Float(quantity.MetrePerSecond)-math.Ceil(x.wind*10-1e-9)/10) > 1e-9 {
 				t.Errorf("%s in %g m/s: %v is told", x.by, x.wind, v)
 			}
 		}
@@ -245,6 +251,10 @@ func TestBareTimberOnlyWhileItCools(t *testing.T) {
 		if why := at(t, b, last, false).For(coat).Why(1); why.Has(weather.RuleWarming) != rising {
 			t.Errorf("%g degC in air of 10: %v", surface, why)
 		}
+	}
+	// In the last hour but one it is known what the air does.
+	if k := at(t, b, air(append(steady(10, 24), 20)...), false).For(weather.Coat{Coating: coat.Coating, On: []tables.Material{material(t, b, "wood-carvel")}, Falling: true}); !k.Why(23).Has(weather.RuleWarming) || k.Why(22).Has(weather.RuleWarming) {
+		t.Errorf("before the last hour: %v, %v", k.Why(22), k.Why(23))
 	}
 	// By how much is told: of the 2 K to the air a skin with a lag of two hours makes 2 × (1 − exp(−0.5)) = 0.78694 in an hour.
 	quick := lagged(t, "2")
