@@ -58,6 +58,15 @@ func TestSuppliesByHand(t *testing.T) {
 			t.Errorf("%s is not wanted", key)
 		}
 	}
+	// One hand and no hand said are one.
+	for _, hands := range []int{0, 1} {
+		w.Hands = hands
+		for _, s := range coverage.Supplies(b, w, coverage.Method{By: "roller"}) {
+			if s.Supply.Key == "x-hand" && s.Buy != 5 {
+				t.Errorf("%d hands: %d, want 5", hands, s.Buy)
+			}
+		}
+	}
 	if all := coverage.Supplies(b, coverage.Work{}, coverage.Method{By: "roller"}); len(all) != 0 {
 		t.Errorf("no work uses up %v", all)
 	}
