@@ -136,6 +136,17 @@ func TestSlowCoatings(t *testing.T) {
 	}
 }
 
+// A rate that a row gives without a range is known to within a twentieth all the same (one standard deviation): exp(±1.6449 × 0.05) is 8 or 9 % to either side.
+func TestRateWithoutARange(t *testing.T) {
+	r := record(t, wear.Look{On: day(t, "2025-04-02"), Zone: "flat", Signal: quantity.No})
+	f := wear.FitRecords(ownWear(t, quantity.Exactly(5.0)), wear.Use{UnderWay: quantity.Hour.N(0)}, []wear.Record{r})[0]
+	for i, want := range [3]float64{5 * 0.921, 5, 5 * 1.086} {
+		if math.Abs(ends(f.Rate)[i]/want-1) > 0.01 {
+			t.Errorf("%v, want end %d at %.2f", f.Rate, i, want)
+		}
+	}
+}
+
 // ownWear is the book with a coating, of record, that wears so at rest and in use.
 func ownWear(t *testing.T, r quantity.Range[float64]) *tables.Book {
 	t.Helper()
