@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"boatyard.example/bottomwork/coverage"
+	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
 	"boatyard.example/bottomwork/tables/quantity"
 )
@@ -86,5 +87,13 @@ func TestOutline(t *testing.T) {
 	}
 	if got, err = coverage.Outline(b, coverage.Hull{}); got.Typical.Given() || err != nil {
 		t.Errorf("no lengths: %v %v", got, err)
+	}
+	for _, half := range []coverage.Hull{{Length: h.Length}, {Beam: h.Beam}} {
+		if got, err = coverage.Outline(b, half); got.Typical.Given() || err != nil {
+			t.Errorf("one length of the two: %v %v", got, err)
+		}
+	}
+	if _, err = coverage.Outline(&tables.Book{}, h); err == nil {
+		t.Error("a book without the factor")
 	}
 }
