@@ -138,6 +138,7 @@ func TestFaultsOfHours(t *testing.T) {
 	}{
 		"mixed offsets":                        {head + "2027-04-10 09:00,10\n2027-04-10T10:00Z,10\n2027-04-10T11:00Z,10\n", []string{"line 3.time: not accepted"}},
 		"another offset":                       {head + "2027-04-10T09:00+02:00,10\n2027-04-10T10:00+02:00,10\n", []string{"line 2.time: not accepted", "line 3.time: not accepted"}},
+		"a gap, once":                          {head + "2027-04-10 09:00,10\n2027-04-10 13:00,10\n2027-04-10 14:00,10\n2027-04-10 15:00,10\n", []string{"line 3.time: missing"}},
 		"a gap":                                {head + "2027-04-10 09:00,10\n2027-04-10 13:00,10\n", []string{"line 3.time: missing: read nothing from 2027-04-10 10:00 +00:00 to 2027-04-10 13:00 +00:00"}},
 		"twice":                                {head + "2027-04-10 09:00,10\n2027-04-10 10:00,10\n2027-04-10 10:00,11\n2027-04-10 11:00,11\n", []string{"line 4.time: given twice"}},
 		"out of order":                         {head + "2027-04-10 09:00,10\n2027-04-10 08:00,10\n2027-04-10 10:00,11\n", []string{"line 3.time: impossible"}},
