@@ -243,6 +243,17 @@ func TestWhenASightingIsOdd(t *testing.T) {
 
 func um10(f quantity.Film) float64 { return 10 * f.Float(quantity.Micrometre) }
 
+// What does not wear, and what the book does not hold, has no fit.
+func TestNoFit(t *testing.T) {
+	for _, key := range []string{"hard-cuprous", "no such coating"} {
+		r := record(t, wear.Look{On: day(t, "2025-10-01"), Zone: "flat", Signal: quantity.Yes})
+		r.Coating = key
+		if fits := wear.FitRecords(tables.Default(), wear.Use{}, []wear.Record{r}); len(fits) != 0 {
+			t.Errorf("%s: %+v", key, fits)
+		}
+	}
+}
+
 // What a fit tells: how many looks of all records, the rates to a tenth of a micrometre, and how often faster than the tables, to a tenth. A coating is told once, in the order of the records.
 func TestWhatAFitTells(t *testing.T) {
 	b := tables.Default()
