@@ -141,6 +141,34 @@ func TestEveryFaultOfAWetCoat(t *testing.T) {
 	}
 }
 
+// On its bounds nothing of a wet coat is a fault; of solids one is told, however many of the three cannot be.
+func TestBoundsOfAWetCoat(t *testing.T) {
+	for name, c := range map[string]struct {
+		w    coverage.WetCoat
+		want string
+	}{
+		"the longest teeth":       {wet(t, "9999 um to 10000 um", "10000 um"), ""},
+		"a longer dry tooth":      {wet(t, "9999 um to 10001 um"), "readings[1]"},
+		"one end of the solids":   {coverage.WetCoat{Solids: quantity.Range[quantity.Share]{Low: share(t, "0 %"), Typical: share(t, "50 %"), High: share(t, "60 %")}}, "solids"},
+		"the other end":           {coverage.WetCoat{Solids: quantity.Range[quantity.Share]{Low: share(t, "40 %"), Typical: share(t, "50 %"), High: share(t, "101 %")}}, "solids"},
+		"all three of the solids": {coverage.WetCoat{Solids: quantity.Exactly(share(t, "0 %"))}, "solids"},
+	} {
+		good := wet(t, "100 um")
+		if c.w.Teeth == nil {
+			good.Solids = c.w.Solids
+		} else {
+			good.Teeth = c.w.Teeth
+		}
+		var got []string
+		for _, f := range good.Check() {
+			got = append(got, f.Key)
+		}
+		if strings.Join(got, " ") != c.want {
+			t.Errorf("%s: %v, want %q", name, got, c.want)
+		}
+	}
+}
+
 // What is no tooth is refused with how one is written, also where only the second of two is not.
 func TestParseTooth(t *testing.T) {
 	for _, text := range []string{"120 um", "4 mil to 5 mil"} {

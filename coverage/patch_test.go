@@ -25,8 +25,10 @@ func TestStandsByTheYardsRule(t *testing.T) {
 	if s, _ := coverage.Stands(own, length(t, "9.6 m")); s.StandPairs != 5 {
 		t.Errorf("by the yard's own rule %d pairs, want 5", s.StandPairs)
 	}
-	_, err := coverage.Stands(b, quantity.Length{})
-	hasFault(t, err, finding.ErrImpossible, "length")
+	for _, none := range []quantity.Length{{}, length(t, "0 m"), length(t, "-1 m")} {
+		_, err := coverage.Stands(b, none)
+		hasFault(t, err, finding.ErrImpossible, "length")
+	}
 	got, err := coverage.Pads(b, hull(t, "fin-keel-yacht", "9.6 m", "3.2 m", "1.75 m"))
 	if err != nil || got.Count != 12 || got.Area.Typical.String() != "1.200 m2" || got.Findings.Worst() != finding.Ask || !got.Findings.Has("pads-reckoned") {
 		t.Errorf("%+v %v", got, err)
@@ -76,22 +78,39 @@ func bought(t *testing.T, c tables.Coating, need, total string, cans ...string) 
 	return p
 }
 
+// factOf is what the finding tells under the name.
+func factOf(f finding.Finding, name string) any {
+	for _, x := range f.Facts {
+		if x.Name == name {
+			return x.Value
+		}
+	}
+	return nil
+}
+
 func TestKeepBack(t *testing.T) {
 	one, two := coating(t, "50 %"), coating(t, "50 %")
 	two.Packs = 2
 	for _, c := range []struct {
 		p    coverage.Purchase
 		rule finding.ID
+		n    any // how many cans
 	}{
-		{bought(t, one, "4 L", "4.5 L"), "patch-kept"},
-		{bought(t, one, "4 L", "4.5 L", "0.5 L", "4 L"), "patch-can"},            // one of 0.5 L; 4 L are left for 3.5 L
-		{bought(t, one, "4 L", "4.49 L", "0.49 L", "4 L"), "patch-kept"},         // 0.49 L is too little, and without 4 L nothing is left
-		{bought(t, one, "4 L", "4 L", "0.25 L", "0.25 L", "3.5 L"), "patch-can"}, // two of 0.25 L
-		{bought(t, one, "4.2 L", "5 L", "2.5 L"), "patch-kept"},                  // one of 2.5 L would leave 2.5 L for 3.7 L
-		{coverage.Purchase{Coating: two, Items: []coverage.Item{{Can: coverage.Can{Size: litre(t, "5 L")}, Count: 1}}}, "patch-two-pack"},
+		{bought(t, one, "4 L", "4.5 L"), "patch-kept", nil},
+		{bought(t, one, "4 L", "4.5 L", "0.5 L", "4 L"), "patch-can", 1},                                                // one of 0.5 L; 4 L are left for 3.5 L
+		{bought(t, one, "4 L", "4.49 L", "0.49 L", "4 L"), "patch-kept", nil},                                           // 0.49 L is too little, and without 4 L nothing is left
+		{bought(t, one, "4 L", "4 L", "0.25 L", "0.25 L", "3.5 L"), "patch-can", 2},                                     // two of 0.25 L
+		{bought(t, one, "4 L", "5.5 L", "0.5 L", "1 L", "4 L"), "patch-can", 1},                                         // either would do: the smaller
+		{bought(t, one, "4 L", "4.1 L", "0.1 L", "0.1 L", "0.1 L", "0.1 L", "0.1 L", "0.1 L", "3.5 L"), "patch-can", 5}, // no more than hold it
+		{bought(t, one, "4.2 L", "5 L", "2.5 L"), "patch-kept", nil},                                                    // one of 2.5 L would leave 2.5 L for 3.7 L
+		{coverage.Purchase{Coating: two, Items: []coverage.Item{{Can: coverage.Can{Size: litre(t, "5 L")}, Count: 1}}}, "patch-two-pack", nil},
 	} {
 		if got := coverage.KeepBack(c.p, litre(t, "0.5 L")); len(got) != 1 || got[0].Rule != c.rule {
 			t.Errorf("%v, want %s", got, c.rule)
+		} else if n := len(got[0].Facts); c.rule == "patch-can" && n != 3 { // litres, count and can, of one size
+			t.Errorf("%d facts of %v", n, got)
+		} else if n := factOf(got[0], "count"); n != c.n {
+			t.Errorf("%v cans are kept, want %v: %v", n, c.n, got)
 		}
 	}
 	if got := coverage.KeepBack(coverage.Purchase{}, quantity.Volume{}); got != nil {

@@ -87,6 +87,9 @@ func TestRatioCheck(t *testing.T) {
 		{coverage.Ratio{Base: one, Hardener: dec(t, "-1")}, []string{"hardener"}},
 		{coverage.Ratio{Base: decimal.New(1, -40), Hardener: one}, nil},
 		{coverage.Ratio{Base: decimal.New(1, -41), Hardener: one}, []string{"base"}},
+		{coverage.Ratio{Base: one, Hardener: dec(t, "1000000")}, nil},
+		{coverage.Ratio{Base: one, Hardener: dec(t, "1000000.1")}, []string{"hardener"}},
+		{coverage.Ratio{Base: one, Hardener: dec(t, "0")}, []string{"hardener"}},
 		{coverage.Ratio{Base: one, Hardener: decimal.New(1, 1<<30)}, []string{"hardener"}}, // and no hang
 	} {
 		fs := c.r.Check()

@@ -34,6 +34,10 @@ func TestTinsThatAreNone(t *testing.T) {
 		"a kit without hardener":     {coverage.Tin{Coating: "epoxy-barrier", Ratio: ratio, Kits: []coverage.Kit{{Base: litre(3)}}}, finding.ErrMissing, "kit[1].hardener"},
 		"a can without a size":       {coverage.Tin{Coating: "epoxy-barrier", Store: []coverage.Stored{{}}}, finding.ErrMissing, "store[1].size"},
 		"a can of nought":            {coverage.Tin{Coating: "epoxy-barrier", Store: []coverage.Stored{{Size: litre(1)}, {Size: litre(0)}}}, finding.ErrImpossible, "store[2].size"},
+		"a can as big as any":        {coverage.Tin{Coating: "epoxy-barrier", Store: []coverage.Stored{{Size: litre(1_000_000)}}}, nil, ""},
+		"the smallest can":           {coverage.Tin{Coating: "epoxy-barrier", Store: []coverage.Stored{{Size: quantity.Millilitre.N(1)}}}, nil, ""},
+		"kits without a ratio":       {coverage.Tin{Coating: "epoxy-barrier", Kits: []coverage.Kit{{Base: litre(3), Hardener: litre(1)}}}, finding.ErrMissing, "ratio"},
+		"kits and half a ratio":      {coverage.Tin{Coating: "epoxy-barrier", Ratio: coverage.Ratio{Base: ratio.Base}, Kits: []coverage.Kit{{Base: litre(3), Hardener: litre(1)}}}, finding.ErrImpossible, "hardener"},
 		"a can as big as a ship":     {coverage.Tin{Coating: "epoxy-barrier", Store: []coverage.Stored{{Size: litre(1_000_001)}}}, finding.ErrImpossible, "store[1].size"},
 		"fewer cans than none":       {coverage.Tin{Coating: "epoxy-barrier", Store: []coverage.Stored{{Size: litre(1), Count: -1}}}, finding.ErrImpossible, "store[1].count"},
 		"a can in an unknown colour": {coverage.Tin{Coating: "epoxy-barrier", Store: []coverage.Stored{{Size: litre(1), Colour: "blak"}}}, finding.ErrUnknown, "store[1].colour"},
@@ -125,10 +129,23 @@ func TestInputsThatCannotBe(t *testing.T) {
 		"litres used":          {spent(func(*coverage.Spent) {}), ""},
 		"no litres":            {spent(func(s *coverage.Spent) { s.Litres = quantity.Volume{} }), "litres"},
 		"litres of nought":     {spent(func(s *coverage.Spent) { s.Litres = quantity.Litre.N(0) }), "litres"},
-		"no coats":             {spent(func(s *coverage.Spent) { s.Coats = 0 }), "coats"},
-		"a paint line":         {hull(quantity.Millimetre.N(50)), ""},
-		"a line of nought":     {hull(quantity.Metre.N(0)), "boot_top"},
-		"a line above her":     {hull(quantity.Metre.N(10)), "boot_top"},
+		"the most coats":       {spent(func(s *coverage.Spent) { s.Coats = 50 }), ""},
+		"one coat more":        {spent(func(s *coverage.Spent) { s.Coats = 51 }), "coats"},
+		"no low solids":        {spent(func(s *coverage.Spent) { s.Coating.Solids.Low = quantity.Percent.N(0) }), "coating[hard-cuprous].solids"},
+		"no solids at all":     {spent(func(s *coverage.Spent) { s.Coating.Solids = quantity.Exactly(quantity.Percent.N(0)) }), "coating[hard-cuprous].solids"},
+		"no low area":          {spent(func(s *coverage.Spent) { s.Area.Low = quantity.Area{} }), "area"},
+		"no typical area":      {spent(func(s *coverage.Spent) { s.Area.Typical = quantity.Area{} }), "area"},
+		"no high area":         {spent(func(s *coverage.Spent) { s.Area.High = quantity.Area{} }), "area"},
+		"an area of nought":    {spent(func(s *coverage.Spent) { s.Area.Low = quantity.SquareMetre.N(0) }), "area"},
+		"an area that falls":   {spent(func(s *coverage.Spent) { s.Area.High = quantity.SquareMetre.N(19) }), "area"},
+		"one that falls first": {spent(func(s *coverage.Spent) { s.Area.Low = quantity.SquareMetre.N(21) }), "area"},
+		"an area that rises": {spent(func(s *coverage.Spent) {
+			s.Area.Low, s.Area.High = quantity.SquareMetre.N(19), quantity.SquareMetre.N(21)
+		}), ""},
+		"no coats":         {spent(func(s *coverage.Spent) { s.Coats = 0 }), "coats"},
+		"a paint line":     {hull(quantity.Millimetre.N(50)), ""},
+		"a line of nought": {hull(quantity.Metre.N(0)), "boot_top"},
+		"a line above her": {hull(quantity.Metre.N(10)), "boot_top"},
 	} {
 		if c.key == "" && len(c.fs) > 0 || c.key != "" && (len(c.fs) != 1 || c.fs[0].Key != c.key) {
 			t.Errorf("%s: %v; want %q", name, c.fs, c.key)

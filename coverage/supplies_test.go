@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"boatyard.example/bottomwork/coverage"
+	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
 	"boatyard.example/bottomwork/tables/quantity"
 )
@@ -58,6 +59,15 @@ func TestSuppliesByHand(t *testing.T) {
 			t.Errorf("%s is not wanted", key)
 		}
 	}
+	// One hand and no hand said are one.
+	for _, hands := range []int{0, 1} {
+		w.Hands = hands
+		for _, s := range coverage.Supplies(b, w, coverage.Method{By: "roller"}) {
+			if s.Supply.Key == "x-hand" && s.Buy != 5 {
+				t.Errorf("%d hands: %d, want 5", hands, s.Buy)
+			}
+		}
+	}
 	if all := coverage.Supplies(b, coverage.Work{}, coverage.Method{By: "roller"}); len(all) != 0 {
 		t.Errorf("no work uses up %v", all)
 	}
@@ -77,5 +87,13 @@ func TestOutline(t *testing.T) {
 	}
 	if got, err = coverage.Outline(b, coverage.Hull{}); got.Typical.Given() || err != nil {
 		t.Errorf("no lengths: %v %v", got, err)
+	}
+	for _, half := range []coverage.Hull{{Length: h.Length}, {Beam: h.Beam}} {
+		if got, err = coverage.Outline(b, half); got.Typical.Given() || err != nil {
+			t.Errorf("one length of the two: %v %v", got, err)
+		}
+	}
+	if _, err = coverage.Outline(&tables.Book{}, h); err == nil {
+		t.Error("a book without the factor")
 	}
 }

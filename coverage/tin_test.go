@@ -52,6 +52,8 @@ func TestTinFaults(t *testing.T) {
 		"seventeen sizes in store": {coverage.Tin{Store: cans}, finding.ErrImpossible, "store"},
 		"a thousand cans":          {coverage.Tin{Store: []coverage.Stored{{Size: quantity.Litre.N(1), Count: 999}, {Size: quantity.Litre.N(2)}}}, nil, ""},
 		"a can too many":           {coverage.Tin{Store: []coverage.Stored{{Size: quantity.Litre.N(1), Count: 999}, {Size: quantity.Litre.N(2), Count: 2}}}, finding.ErrImpossible, "store"},
+		"as light as any":          {coverage.Tin{Ratio: ratio, Densities: [2]quantity.Density{quantity.KilogramPerLitre.Of(decimal.New(5, -1)), kg(5)}}, nil, ""},
+		"lighter than that":        {coverage.Tin{Ratio: ratio, Densities: [2]quantity.Density{quantity.KilogramPerLitre.Of(decimal.New(49, -2)), kg(5)}}, finding.ErrImpossible, "density_base"},
 		"lighter than any paint":   {coverage.Tin{Ratio: ratio, Densities: [2]quantity.Density{quantity.KilogramPerLitre.N(0), kg(1)}}, finding.ErrImpossible, "density_base"},
 		"heavier than any paint":   {coverage.Tin{Ratio: ratio, Densities: [2]quantity.Density{kg(1), kg(6)}}, finding.ErrImpossible, "density_hardener"},
 		"one density":              {coverage.Tin{Ratio: ratio, Densities: [2]quantity.Density{kg(1)}}, finding.ErrMissing, "density_hardener"},

@@ -77,6 +77,16 @@ func TestUsedOnItsLimits(t *testing.T) {
 			t.Errorf("%s for %s: %s (%s), want %s", c.litres, c.asked, got.Findings[0].Rule, rangeText(got.Coat), c.want)
 		}
 	}
+	// On the share itself it is thin: 97 um are the half of 194.
+	half := with(t, whole(t), "[[factor]]\nkey = \"used-doubt\"\nvalue = 0.5\nbasis = \"own table\"\nsource = \"a yard\"\n")
+	for asked, want := range map[string]finding.ID{"193.9 um": coverage.RuleUsedThin, "194 um": coverage.RuleUsedThin, "194.1 um": coverage.RuleUsedDoubt} {
+		got, err := coverage.Used(half, coverage.Spent{
+			Litres: litre(t, "2.1 L"), Area: quantity.Exactly(area(t, "10 m2")), Coats: 1, Coating: coating(t, "50 %"), Method: coverage.Method{By: "brush"}, Asked: film(t, asked),
+		})
+		if err != nil || got.Findings[0].Rule != want {
+			t.Errorf("half of %s: %v, %v; want %s", asked, got.Findings, err, want)
+		}
+	}
 	// Litres of a tin where a drum was meant.
 	if got := used(t, spent(t, "0.75 L")); got.Findings[0].Rule != coverage.RuleUsedDoubt || got.Findings.Worst() != finding.Ask {
 		t.Errorf("%s: %v", rangeText(got.Coat), got.Findings)

@@ -123,7 +123,7 @@ func (c *checker) amounts(key string, k Coat) {
 	}
 	some := quantity.Exactly(quantity.Percent.N(50)) // the coating's own are asked for with it
 	for _, f := range (coverage.WetCoat{Teeth: k.Wet, Solids: some, Asked: quantity.Micrometre.N(50)}).Check() {
-		f.Key = key + strings.Replace(f.Key, "readings", "wet_film", 1)
+		f.Key = key + "wet_film" + strings.TrimPrefix(f.Key, "readings")
 		c.fs = append(c.fs, f)
 	}
 }

@@ -61,6 +61,14 @@ func TestBoundaries(t *testing.T) {
 		{head + coat(`air = "12 degC"`, `dew_point = "12.1 degC"`), "coat[1].dew_point", "no higher than the air, 12 degC"},
 		{head + coat(`air = "12 degC"`, `dew_point = "53.7 degF"`), "coat[1].dew_point", "no higher than the air"}, // 53.6 degF is 12 degC
 		{head + coat(`air = "12 degC"`, `dew_point = "53.6 degF"`), "", ""},
+		{head + coat(`dew_point = "12 degC"`), "", ""},
+		{head + coat(`dew_point = "-12 degC"`), "", ""},
+		{head + coat(`air = "12 degC"`), "", ""},
+		{head + coat(`air = "-12 degC"`), "", ""},
+		{head + coat(`dew_point = "-90 degC"`), "", ""},
+		{head + coat(`dew_point = "-90.1 degC"`), "coat[1].dew_point", "from -90 degC"},
+		{head + coat(`dew_point = "60 degC"`), "", ""},
+		{head + coat(`dew_point = "60.1 degC"`), "coat[1].dew_point", "to 60 degC"},
 		{head + coat(`humidity = "100 %"`), "", ""},
 		{head + coat(`humidity = "100.1 %"`), "coat[1].humidity", "at most 100 %"},
 		{head + coat(`humidity = "0.1 %"`), "", ""},
@@ -71,6 +79,7 @@ func TestBoundaries(t *testing.T) {
 		{head + coat(`surface = "-46 degC"`), "coat[1].surface", "from -45 degC"},
 		{head + coat(`thinner = "0 %"`), "", ""},
 		{head + coat(`thinner = "100 %"`), "", ""},
+		{head + coat(`thinner = "100.1 %"`), "coat[1].thinner", "to 100 %"},
 		{head + coat(`thinner = "-1 %"`), "coat[1].thinner", "from 0 %"},
 		{head + coat(`litres = "0 L"`), "coat[1].litres", "more than zero"},
 		{head + coat(`litres = "5000 L"`), "", ""},
@@ -93,6 +102,13 @@ func TestBoundaries(t *testing.T) {
 		{head + coat(`coating = "ablative-old"`), "coat[1].coating", ""}, // an old film is not laid
 		{head + coat(`coating = "foul-release-film"`), "", ""},           // a sheet is
 
+		// A key that no section has.
+		{head + coat(`sun = true`), "coat[1].sun", "rain"},
+		{head + task(`sun = true`), "task[1].sun", "down_to"},
+		{head + coat() + survey(`sun = true`), "gauged[1].sun", "film"},
+		{afloat + look(`sun = true`), "look[1].sun", "signal"},
+		{head + coat() + "[[layer]]\nsun = true\n", "layer", "gauged"},
+
 		// Two coats on one place.
 		{head + coat() + coat(`coat = 2`, `begun = "2027-04-11 11:00"`, `ended = "2027-04-11 12:00"`), "", ""},
 		{head + coat() + coat(`coat = 2`, `begun = "2027-04-11 10:59"`, `ended = "2027-04-11 12:00"`), "coat[2].begun", "one coat at a time"},
@@ -103,6 +119,9 @@ func TestBoundaries(t *testing.T) {
 		{head + coat(`zones = ["flat"]`) + coat(`zones = ["edges"]`), "", ""}, // the other half of the same coat
 		{head + coat(`coat = 3`) + coat(`coat = 2`, `begun = "2027-04-12 10:00"`, `ended = "2027-04-12 11:00"`), "coat[2].coat", "coat 3, begun 2027-04-11 10:00, before coat 2"},
 		{head + coat(`coat = 2`, `begun = "2027-04-12 10:00"`, `ended = "2027-04-12 11:00"`) + coat(`coat = 1`), "", ""}, // the file may say it in any order
+		{head + coat() + coat(`coat = 2`, `begun = "2027-04-11 12:00"`, `ended = "2027-04-11 13:00"`) + coat(`coat = 3`, `begun = "2027-04-11 12:59"`, `ended = "2027-04-11 14:00"`), "coat[3].begun", "2027-04-11 12:59, with coat[2] from 2027-04-11 12:00 to 2027-04-11 13:00"},
+		{head + coat() + coat(`coat`, `begun = "2027-04-12 10:00"`, `ended = "2027-04-12 11:00"`), "coat[2].coat", "missing"}, // of a coat without a number nobody knows
+		{head + coat(`coat`, `begun = "2027-04-12 10:00"`, `ended = "2027-04-12 11:00"`) + coat(), "coat[1].coat", "missing"}, // whether it was the same or an earlier one
 		{head + coat(`coat = 3`) + coat(`coat = 1`, `layer = "extra"`, `begun = "2027-04-12 10:00"`, `ended = "2027-04-12 11:00"`), "", ""},
 
 		{head + task(), "", ""},
@@ -110,6 +129,14 @@ func TestBoundaries(t *testing.T) {
 		{head + task(`down_to = "bare"`, `zones = ["flat"]`), "task[1].down_to", "the whole part"},
 		{head + task(`down_to = "bare"`, `do = "abrade"`), "task[1].down_to", "strip"},
 		{head + task(`do`), "task[1].do", "wash"},
+		{head + task(`part`), "task[1].part", "a part"},
+		{head + task(`zones = ["flat", "edges"]`), "", ""},
+		{head + task(`zones = ["bow"]`), "task[1].zones", "flat"},
+		{head + task(`zones = ["flat", "flat"]`), "task[1].zones", "once"},
+		{head + task(`begun`), "task[1].begun", "2027-04-17 09:30"},
+		{head + task(`ended = "2027-04-09 10:00"`), "task[1].ended", "after it was begun"},
+		{head + coat() + task(), "", ""},
+		{afloat + coat() + look(), "", ""},
 
 		// The launch.
 		{afloat + coat(`begun = "2027-05-01 08:00"`, `ended = "2027-05-01 09:00"`), "", ""},
@@ -130,6 +157,12 @@ func TestBoundaries(t *testing.T) {
 		{head + coat() + survey(`film = "10001 um"`), "gauged[1].film", "10000 um"},
 		{head + coat() + survey(`film`), "gauged[1].film", "of that layer alone"},
 		{head + coat() + survey(`zone`), "gauged[1].zone", "a zone"},
+		{head + coat() + survey(`zone = "bow"`), "gauged[1].zone", "flat"},
+		{head + coat() + survey(`part`), "gauged[1].part", "a part"},
+		{head + coat() + survey(`readings = 1`), "", ""},
+		{head + coat() + survey(`readings = 0`), "gauged[1].readings", "from 1 to 100000"},
+		{head + coat() + survey(`readings = 100000`), "", ""},
+		{head + coat() + survey(`readings = 100001`), "gauged[1].readings", "from 1 to 100000"},
 		{head + coat() + survey(`on`), "gauged[1].on", "2027-04-20"},
 		{afloat + coat() + survey(`on = 2027-05-01`), "", ""},
 		{afloat + coat() + survey(`on = 2027-05-02`), "gauged[1].on", "[[look]]"},
@@ -143,6 +176,12 @@ func TestBoundaries(t *testing.T) {
 		{afloat + look(`signal = true`, `film = "0 um"`), "", ""},
 		{afloat + look(`signal = true`, `film = "1 um"`), "look[1].film", "worn through"},
 		{afloat + look(`film = "-1 um"`), "look[1].film", "from 0"},
+		{afloat + look(`film = "10000 um"`), "", ""},
+		{afloat + look(`film = "10001 um"`), "look[1].film", "to 10000 um"},
+		{afloat + look(`film = "60 um"`, `readings = 1`), "", ""},
+		{afloat + look(`film = "60 um"`, `readings = 0`), "look[1].readings", "from 1 to 100000"},
+		{afloat + look(`film = "60 um"`, `readings = 100000`), "", ""},
+		{afloat + look(`film = "60 um"`, `readings = 100001`), "look[1].readings", "from 1 to 100000"},
 		{afloat + look(`readings = 2`), "look[1].film", "the mean"},
 		{afloat + look(`signal = true`) + look(`on = 2027-08-02`), "look[2].signal", "shows until she is painted"},
 		{afloat + look(`signal = true`) + look(`on = 2027-08-02`, `zone = "edges"`), "", ""},

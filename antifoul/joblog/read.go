@@ -124,9 +124,8 @@ func (m moments) coat(r *entry.Row) Coat {
 		t, err := coverage.ParseTooth(s)
 		if bad, isBad := errors.AsType[*quantity.ParseError](err); isBad {
 			r.Fault(finding.ErrValue, fmt.Sprintf("wet_film[%d]", i+1), entry.Describe(s), bad.Want)
-			continue
 		}
-		c.Wet = append(c.Wet, t)
+		c.Wet = append(c.Wet, t) // one that cannot be read keeps its place, so that the faults of the others stand at theirs
 	}
 	r.Close()
 	return c

@@ -99,6 +99,9 @@ func TestNewerVersion(t *testing.T) {
 	if len(faults) != 1 || faults[0].Key != "log.version" || !strings.Contains(faults[0].Want, "a later one wrote this") {
 		t.Errorf("%v", faults)
 	}
+	if _, faults := read(t, "[log]\nversion = 12\n"); len(faults) != 1 || faults[0].Got != "12" {
+		t.Errorf("version 12: %v", faults)
+	}
 	if _, faults := read(t, "[log]\nboat = \"Merle\"\n"); len(faults) == 0 || !errors.Is(faults, finding.ErrMissing) || !strings.Contains(faults.Error(), "the form of the log, version = 1") {
 		t.Errorf("no version: %v", faults)
 	}
@@ -144,6 +147,8 @@ func TestMoments(t *testing.T) {
 		`"2027-07-17 09:30:00+05:30"`: "2027-07-17T04:00:00Z",
 		`"2028-02-29 09:00"`:          "2028-02-29T09:00:00Z", // a leap year
 		`"2027-12-31 23:59"`:          "2027-12-31T23:59:00Z",
+		`"1900-01-01 00:00"`:          "1900-01-01T00:00:00Z", // the first year and the last
+		`"2200-12-31 23:59"`:          "2200-12-31T23:59:00Z",
 		// On 31 October 2027 the clock goes back from 2 to 1: half past one comes twice. On 28 March it goes forward from 1 to 2.
 		`"2027-10-31 00:30"`:       "2027-10-30T23:30:00Z",
 		`"2027-10-31 02:30"`:       "2027-10-31T02:30:00Z",
@@ -163,6 +168,60 @@ func TestMoments(t *testing.T) {
 	} {
 		if got := at(begun); !strings.HasPrefix(got, "fault: ") || !strings.Contains(got, word) {
 			t.Errorf("%s is read as %s, want a fault that says %q", begun, got, word)
+		}
+	}
+}
+
+// What is no moment is told as it was read: a number is not said to be missing.
+func TestNoMoments(t *testing.T) {
+	for begun, got := range map[string]string{`20270417`: "20270417", `true`: "true", `"soon"`: `"soon"`, `2027-04-17`: "2027-04-17"} {
+		_, faults := read(t, head+task("begun = "+begun))
+		if len(faults) != 1 || faults[0].Key != "task[1].begun" || !errors.Is(faults[0], finding.ErrValue) || faults[0].Got != got {
+			t.Errorf("%s: %v", begun, faults)
+		}
+	}
+}
+
+// One moment is the same however it is written, and a log has no parts of a second.
+func TestOneMoment(t *testing.T) {
+	want := time.Date(2027, 7, 17, 8, 30, 0, 0, time.UTC)
+	for _, begun := range []string{`"2027-07-17 09:30"`, `2027-07-17T09:30:00`, `2027-07-17T09:30:00.25`, `2027-07-17T08:30:00Z`} {
+		l, faults := read(t, head+task("begun = "+begun, "ended"))
+		if len(faults) > 0 || !l.Tasks[0].Begun.Equal(want) {
+			t.Errorf("%s is %v, %v", begun, l.Tasks, faults)
+		}
+	}
+}
+
+// West and east of Greenwich the clock changes at other hours of UTC. New York goes from UTC-5 to UTC-4 on 14 March 2027 at 2, from 2 to 3, and back on 7 November from
+// 2 to 1; Auckland from UTC+12 to UTC+13 on 26 September 2027, from 2 to 3, and back on 4 April from 3 to 2. Kiritimati keeps UTC+14 all the year, Pago Pago UTC-11.
+// An empty moment is one that the clock does not show once.
+func TestClocksOfOtherPlaces(t *testing.T) {
+	for zone, moments := range map[string]map[string]string{
+		"America/New_York": {
+			"2027-03-14 01:59": "2027-03-14T06:59:00Z", "2027-03-14 02:30": "", "2027-03-14 03:00": "2027-03-14T07:00:00Z", "2027-03-14 08:00": "2027-03-14T12:00:00Z",
+			"2027-11-07 00:59": "2027-11-07T04:59:00Z", "2027-11-07 01:30": "", "2027-11-07 02:00": "2027-11-07T07:00:00Z",
+		},
+		"Pacific/Auckland": {
+			"2027-09-26 01:59": "2027-09-25T13:59:00Z", "2027-09-26 02:30": "", "2027-09-26 03:00": "2027-09-25T14:00:00Z",
+			"2027-04-04 01:59": "2027-04-03T12:59:00Z", "2027-04-04 02:30": "", "2027-04-04 03:00": "2027-04-03T15:00:00Z",
+		},
+		"Pacific/Kiritimati": {"2027-04-04 03:00": "2027-04-03T13:00:00Z"},
+		"Pacific/Pago_Pago":  {"2027-04-04 03:00": "2027-04-04T14:00:00Z"},
+	} {
+		loc, err := time.LoadLocation(zone)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for begun, want := range moments {
+			l, err := joblog.Read(tables.Default(), fstest.MapFS{"log.toml": {Data: []byte(head + task(`begun = "`+begun+`"`, "ended"))}}, "log.toml", loc)
+			got := ""
+			if err == nil {
+				got = l.Tasks[0].Begun.UTC().Format("2006-01-02T15:04:05Z")
+			}
+			if got != want {
+				t.Errorf("%s by the clock of %s is %q, want %q: %v", begun, zone, got, want, err)
+			}
 		}
 	}
 }

@@ -45,9 +45,7 @@ func At(b *tables.Book, craft Craft, at []Berth, on quantity.Date) *Desk {
 	d := &Desk{b: b, spots: spotsOf(b, at), laws: map[subject][]*entry{}}
 	places := make([]string, len(d.spots))
 	for i := range d.spots {
-		if places[i] = d.spots[i].place; places[i] == "" {
-			places[i] = everywhere
-		}
+		places[i] = d.spots[i].place
 	}
 	for l := range b.LawsNear(places) {
 		if e := d.enter(&l, craft, on); e != nil {
@@ -67,8 +65,8 @@ func (d *Desk) enter(l *tables.Law, craft Craft, on quantity.Date) *entry {
 	if !d.seat(&at, l) {
 		return nil
 	}
-	fits, missing := touches(l, craft, on)
-	if fits == no {
+	missing, fits := touches(l, craft, on)
+	if !fits {
 		return nil
 	}
 	if !at.wet { // of parts nobody asks
@@ -149,12 +147,11 @@ func meets(have, asked []string) answer {
 	return no
 }
 
-// touches compares the day and the boat with the law, and lists what was not given.
-func touches(l *tables.Law, craft Craft, on quantity.Date) (answer, []string) {
-	var missing []string
+// touches compares the day and the boat with the law, and lists what was not given; false where the law is not for her.
+func touches(l *tables.Law, craft Craft, on quantity.Date) (missing []string, fits bool) {
 	if on.Given() {
 		if l.From.Given() && on.Before(l.From) || l.To.Given() && on.After(l.To) {
-			return no, nil
+			return nil, false
 		}
 	} else if l.From.Given() || l.To.Given() {
 		missing = append(missing, "the day")
@@ -166,7 +163,7 @@ func touches(l *tables.Law, craft Craft, on quantity.Date) (answer, []string) {
 		case l.LengthMin.Given() && craft.Length.Cmp(l.LengthMin) < 0,
 			l.LengthMax.Given() && craft.Length.Cmp(l.LengthMax) > 0,
 			l.LengthBelow.Given() && craft.Length.Cmp(l.LengthBelow) >= 0:
-			return no, nil
+			return nil, false
 		}
 	}
 	if l.MassMin.Given() || l.MassAbove.Given() || l.MassBelow.Given() {
@@ -176,7 +173,7 @@ func touches(l *tables.Law, craft Craft, on quantity.Date) (answer, []string) {
 		case l.MassMin.Given() && craft.Mass.Cmp(l.MassMin) < 0,
 			l.MassAbove.Given() && craft.Mass.Cmp(l.MassAbove) <= 0,
 			l.MassBelow.Given() && craft.Mass.Cmp(l.MassBelow) >= 0:
-			return no, nil
+			return nil, false
 		}
 	}
 	if exempt := slices.Collect(l.Exempt()); len(exempt) > 0 {
@@ -184,13 +181,10 @@ func touches(l *tables.Law, craft Craft, on quantity.Date) (answer, []string) {
 		case craft.Material == "":
 			missing = append(missing, "the hull's material")
 		case slices.Contains(exempt, craft.Material):
-			return no, nil
+			return nil, false
 		}
 	}
-	if len(missing) > 0 {
-		return maybe, missing
-	}
-	return yes, nil
+	return missing, true
 }
 
 // listed joins what is missing for a sentence.

@@ -71,8 +71,7 @@ func (d *Desk) film(c *tables.Coating) film {
 		listed = true
 		row, err := d.b.Active(a.Key)
 		if err != nil {
-			f.unknown = true
-			continue
+			f.unknown = true // its row is empty, of no class that anybody knows
 		}
 		f.classes |= class(row.Class)
 		if row.Copper > 0 {

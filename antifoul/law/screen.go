@@ -181,14 +181,11 @@ func (e *entry) hits(f *film) (hit, bool) {
 		case no:
 			return h, false
 		case maybe:
-			h.missing, h.most = what, v
-			open = []string{what}
+			h.most, open = v, []string{what}
 		case yes:
 		}
 	}
-	if len(e.missing) > 0 {
-		h.missing = listed(append(slices.Clip(e.missing), open...))
-	}
+	h.missing = listed(append(slices.Clip(e.missing), open...))
 	return h, h.missing == "" || e.verdict != finding.Fine // a leave that may not hold is none
 }
 

@@ -15,6 +15,11 @@ func ownLaw(place, subject, verdict, lines string) string {
 	return fmt.Sprintf("[[law]]\nkey = \"own\"\nname = \"own\"\nbasis = \"assumption\"\nplace = %q\nsubject = %q\nverdict = %q\nsays = \"so\"\nread_on = 2020-02-01\n%s\n", place, subject, verdict, lines)
 }
 
+// oldFilm is an old ablative film, own-old, of the class of biocide; nobody listed its actives.
+func oldFilm(biocide string) string {
+	return fmt.Sprintf("[[coating]]\nkey = \"own-old\"\nname = \"an old film\"\nbasis = \"assumption\"\nrole = \"old film\"\nmechanism = \"ablative\"\nbiocide = %q\npacks = 1\nrecognised = \"so\"\nhazards = [\"antifouling-dust\"]\n", biocide)
+}
+
 // A law that does not hinder is told and breaks no silence; a condition breaks it.
 func TestWhatBreaksSilence(t *testing.T) {
 	on := day(t, "2026-11-25")
@@ -48,6 +53,74 @@ func TestSilenceIsAsOldAsItsOldestReading(t *testing.T) {
 	}
 }
 
+// A law of one berth says nothing of the day on which another berth's laws were read.
+func TestSilenceHasTheReadingsOfItsOwnPlace(t *testing.T) {
+	b := with(t, ownLaw("GB", "paper", "caution", ""))
+	at := []law.Berth{{Place: "NZ", Role: "kept", Water: "salt"}, {Place: "GB", Role: "visited", Water: "salt"}}
+	got := law.Screen(b, coating(t, b, "inert-epoxy"), sloop, at, day(t, "2026-11-25"))
+	read := map[string]string{}
+	for _, f := range got {
+		if f.Rule == "law-silent-free" {
+			read[f.Against] = fmt.Sprint(fact(f, "read"))
+		}
+	}
+	if len(read) != 2 || read["New Zealand"] == "2020-02-01" || read["Great Britain"] != "2020-02-01" {
+		t.Errorf("%v\n%s", read, said(b, got))
+	}
+}
+
+// The same berth twice is answered once; two places that share a name are two.
+func TestEachPlaceIsAnsweredOnce(t *testing.T) {
+	b := with(t, "[[place]]\nkey = \"bay\"\nname = \"the bay\"\nwithin = \"NZ\"\nbasis = \"assumption\"\n[[place]]\nkey = \"cove\"\nname = \"the bay\"\nwithin = \"NZ\"\nbasis = \"assumption\"\n")
+	c, on := coating(t, b, "inert-epoxy"), day(t, "2026-11-25")
+	for _, tc := range []struct {
+		places []string
+		want   int
+	}{
+		{[]string{"NZ"}, 1},
+		{[]string{"NZ", "NZ"}, 1},
+		{[]string{"NZ", "NZ", "NZ"}, 1},
+		{[]string{"Atlantis", "Atlantis"}, 1},
+		{[]string{"NZ", "Atlantis"}, 2},
+		{[]string{"bay", "cove"}, 2},
+	} {
+		var at []law.Berth
+		for _, p := range tc.places {
+			at = append(at, law.Berth{Place: p, Role: "kept", Water: "salt"})
+		}
+		if got := law.Screen(b, c, sloop, at, on); len(got) != tc.want {
+			t.Errorf("%v: %d answers, want %d\n%s", tc.places, len(got), tc.want, said(b, got))
+		}
+	}
+}
+
+// All that was not given is listed, as a sentence lists it.
+func TestWhatIsMissingIsListed(t *testing.T) {
+	on := day(t, "2026-11-25")
+	for _, tc := range []struct {
+		craft law.Craft
+		want  string
+	}{
+		{law.Craft{Mass: sloop.Mass, Material: "grp"}, "the boat's length"},
+		{law.Craft{Material: "grp"}, "the boat's length and the boat's mass"},
+		{law.Craft{}, "the boat's length, the boat's mass and the hull's material"},
+	} {
+		b := with(t, ownLaw("NZ", "old film", "forbidden", "length_min = \"5 m\"\nmass_above = \"200 kg\"\nexempt = [\"aluminium\"]"))
+		f, ok := of(law.OldFilm(b, coating(t, b, "hard-cuprous"), tc.craft, kept("NZ", "salt"), on), "own")
+		if !ok || fact(f, "missing") != tc.want {
+			t.Errorf("%+v: %v, want %s", tc.craft, fact(f, "missing"), tc.want)
+		}
+		b = with(t, ownLaw("NZ", "old film", "forbidden", "length_min = \"5 m\"\nactives = [\"cybutryne\"]"))
+		want := "which actives it holds"
+		if !tc.craft.Length.Given() {
+			want = "the boat's length and which actives it holds"
+		}
+		if f, _ := of(law.OldFilm(b, coating(t, b, "organotin-old"), tc.craft, kept("NZ", "salt"), on), "own"); fact(f, "missing") != want {
+			t.Errorf("%+v, a film that nobody listed: %v, want %s", tc.craft, fact(f, "missing"), want)
+		}
+	}
+}
+
 // One place in two roles: a law for one of them leaves the other silent.
 func TestTwoRolesAtOnePlace(t *testing.T) {
 	b := with(t, ownLaw("NZ", "coating", "caution", `roles = ["painted"]`))
@@ -66,7 +139,7 @@ func TestPartsOfAPlace(t *testing.T) {
 		if got.Has("law-which-part") != (verdict != "fine") || got.Worst() != want || len(got) != 1 {
 			t.Errorf("%s:\n%s", verdict, said(b, got))
 		}
-		if p := got[0]; p.Rule == "law-which-part" && fact(p, "parts") != "the bay" {
+		if p := got[0]; p.Rule == "law-which-part" && (fact(p, "parts") != "the bay" || fact(p, "law") != "own") {
 			t.Error(said(b, got))
 		}
 	}
@@ -130,6 +203,7 @@ func TestWhatIsNotKnownOfAFilm(t *testing.T) {
 		{"organotin-old", `mechanisms = ["soft"]`, "what kind of film it is", finding.Ask},
 		{"organotin-old", "actives = [\"cybutryne\"]\nmechanisms = [\"soft\"]", "what kind of film it is", finding.Ask},
 		{"unknown-old", `copper_max = "1 %"`, "how much copper it holds", finding.Ask},
+		{"unknown-old", "biocides = [\"organotin\"]\nmechanisms = [\"soft\"]", "what biocide it holds", finding.Ask}, // of two questions as grave the first
 	} {
 		b := with(t, ownLaw("NZ", "old film", "forbidden", tc.lines))
 		f, ok := of(law.OldFilm(b, coating(t, b, tc.film), sloop, kept("NZ", "salt"), on), "own")
@@ -143,6 +217,16 @@ func TestWhatIsNotKnownOfAFilm(t *testing.T) {
 	}
 	if _, ok := of(law.OldFilm(b, coating(t, b, "organotin-old"), sloop, kept("NZ", "salt"), on), "own"); !ok {
 		t.Error("a film whose actives nobody listed is not")
+	}
+}
+
+// How much copper an old film holds is asked where its class has some or is not known, and nowhere else.
+func TestCopperOfAFilmWithoutAList(t *testing.T) {
+	for biocide, want := range map[string]finding.Verdict{"cuprous oxide": finding.Ask, "copper thiocyanate": finding.Ask, "unknown": finding.Ask, "copper-free": 0, "none": 0} {
+		b := with(t, oldFilm(biocide)+ownLaw("NZ", "old film", "forbidden", `copper_max = "1 %"`))
+		if f, _ := of(law.OldFilm(b, coating(t, b, "own-old"), sloop, kept("NZ", "salt"), day(t, "2026-11-25")), "own"); f.Verdict != want {
+			t.Errorf("%s: %v, want %v", biocide, f.Verdict, want)
+		}
 	}
 }
 
@@ -208,6 +292,10 @@ content = "5 %"
 	b := with(t, ownLaw("NZ", "coating", "forbidden", `biocides = ["other copper"]`))
 	f, ok := of(law.Screen(b, coating(t, other, "copper-loaded-epoxy"), sloop, kept("NZ", "salt"), day(t, "2026-11-25")), "own")
 	if !ok || f.Verdict != finding.Ask {
+		t.Errorf("%+v", f)
+	}
+	b = with(t, ownLaw("NZ", "coating", "forbidden", `biocides = ["unknown"]`)) // a law of what nobody knows speaks of it for certain
+	if f, _ := of(law.Screen(b, coating(t, other, "copper-loaded-epoxy"), sloop, kept("NZ", "salt"), day(t, "2026-11-25")), "own"); f.Verdict != finding.Forbidden {
 		t.Errorf("%+v", f)
 	}
 }

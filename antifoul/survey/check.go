@@ -215,10 +215,8 @@ func (k *checker) grades(m Mark) {
 		switch {
 		case len(taken) == 0:
 			k.bad(finding.ErrImpossible, "grade", entry.Describe(key), "no grade: it is told by its share or its size")
-			continue
 		case err != nil || !slices.Contains(taken, g.Scale):
 			k.bad(finding.ErrUnknown, "grade", entry.Describe(key), finding.Suggest(key, known))
-			continue
 		case slices.Contains(scales, g.Scale):
 			k.bad(finding.ErrDuplicate, "grade", entry.Describe(key), "one grade of each scale")
 		}
@@ -226,7 +224,7 @@ func (k *checker) grades(m Mark) {
 	}
 }
 
-// scalesOf lists the scales by which the rows of what was seen are graded.
+// scalesOf lists the scales by which the rows of what was seen are graded, each as often as it is read.
 func scalesOf(b *tables.Book, what string) []string {
 	var out []string
 	for o := range b.Observations() {
@@ -234,7 +232,7 @@ func scalesOf(b *tables.Book, what string) []string {
 			continue
 		}
 		for key := range o.From() {
-			if g, err := b.Grade(key); err == nil && !slices.Contains(out, g.Scale) {
+			if g, err := b.Grade(key); err == nil {
 				out = append(out, g.Scale)
 			}
 		}

@@ -88,6 +88,47 @@ func TestZonesOfAPart(t *testing.T) {
 	}
 }
 
+// A reading of moisture stands in a zone of its part; where the part is not known, nothing is said of the zone.
+func TestZoneOfAReading(t *testing.T) {
+	for _, c := range []struct {
+		part, zone string
+		want       []string
+	}{
+		{"part", "flat", nil},
+		{"part", "", nil},
+		{"part", "keel", []string{"moisture[1].zone"}},
+		{"no such", "keel", []string{"moisture[1].part"}},
+	} {
+		var got []string
+		for _, f := range (survey.Survey{Moisture: []survey.Moisture{{Part: c.part, Zone: c.zone, Instrument: "capacitance-meter", Meter: "m", Scale: "s"}}}).Check(book, []compat.Part{part("grp")}, day) {
+			got = append(got, f.Key)
+		}
+		if !slices.Equal(got, c.want) {
+			t.Errorf("%s of %s: %v, want %v", c.zone, c.part, got, c.want)
+		}
+	}
+}
+
+// What is seen on a fitting is asked of the material of its part; where the part is not known, that alone is the fault.
+func TestMaterialOfAFitting(t *testing.T) {
+	for _, c := range []struct {
+		part, what string
+		want       []string
+	}{
+		{"part", "laminate blisters", nil},
+		{"part", "rust", []string{"fitting[a].mark[1].what"}},
+		{"no such", "rust", []string{"fitting[a].part"}},
+	} {
+		var got []string
+		for _, f := range (survey.Survey{Fittings: []survey.Fitting{{Name: "a", Part: c.part, Marks: []survey.Mark{{What: c.what}}}}}).Check(book, []compat.Part{part("grp")}, day) {
+			got = append(got, f.Key)
+		}
+		if !slices.Equal(got, c.want) {
+			t.Errorf("%s on %s: %v, want %v", c.what, c.part, got, c.want)
+		}
+	}
+}
+
 // A book without the rows gives faults or open answers, and no panic.
 func TestAnEmptyBook(t *testing.T) {
 	s := survey.Survey{Seen: []survey.Place{{Part: "part", Marks: []survey.Mark{{What: "rust"}}}}}

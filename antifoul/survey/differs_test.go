@@ -43,6 +43,7 @@ func TestContradictionsAreTold(t *testing.T) {
 		"a film where none was reported":    {compat.Part{Name: "part", Zone: "hull", Material: "grp"}, survey.Place{Coating: "ablative-old"}, []finding.ID{survey.RuleCoatingDiffers}},
 		"another colour on top":             {found("ablative-old", "red-oxide", tables.Sound), survey.Place{Colours: []string{"navy", "red-oxide"}}, []finding.ID{survey.RuleColourDiffers}},
 		"no colour was reported":            {found("ablative-old", "", tables.Sound), survey.Place{Colours: []string{"navy"}}, nil},
+		"no colour was seen":                {found("ablative-old", "red-oxide", tables.Sound), survey.Place{}, nil},
 		"a worse state":                     {found("ablative-old", "", tables.Sound), survey.Place{State: "flaking"}, []finding.ID{survey.RuleStateWorse}},
 		"a milder state":                    {found("ablative-old", "", "flaking"), survey.Place{State: tables.Sound}, []finding.ID{survey.RuleStateMilder}},
 		"the same state":                    {found("ablative-old", "", "worn"), survey.Place{State: "worn"}, nil},
@@ -53,6 +54,8 @@ func TestContradictionsAreTold(t *testing.T) {
 		"nothing was said of the state":     {found("ablative-old", "", "flaking"), survey.Place{}, nil},
 		"a share that the grade has not":    {found("ablative-old", "", tables.Sound), marked(survey.Mark{What: "fouling", Grades: []string{"nz-level-of-fouling-2"}, Share: percent(6)}), []finding.ID{survey.RuleShareNotGrade}},
 		"a share below the grade":           {found("ablative-old", "", tables.Sound), marked(survey.Mark{What: "fouling", Grades: []string{"nz-level-of-fouling-3"}, Share: percent(5)}), []finding.ID{survey.RuleShareNotGrade}},
+		"the least share of the grade":      {found("ablative-old", "", tables.Sound), marked(survey.Mark{What: "fouling", Grades: []string{"nz-level-of-fouling-3"}, Share: percent(6)}), nil},
+		"the greatest share of the grade":   {found("ablative-old", "", tables.Sound), marked(survey.Mark{What: "fouling", Grades: []string{"nz-level-of-fouling-3"}, Share: percent(15)}), nil},
 		"a share between two whole numbers": {found("ablative-old", "", tables.Sound), marked(survey.Mark{What: "fouling", Grades: []string{"nz-level-of-fouling-2"}, Share: percent(5)}), nil},
 	} {
 		c.seen.Part = "part"
@@ -67,9 +70,40 @@ func TestContradictionsAreTold(t *testing.T) {
 func TestTheWorstPlaceCounts(t *testing.T) {
 	p := part("grp")
 	p.Found[0].State = "flaking"
-	s := survey.Survey{Seen: []survey.Place{{Part: "part", Zone: "flat", State: tables.Sound}, {Part: "part", Zone: "edges", State: "flaking"}}}
-	if a := judged(t, s, p); len(a.Differs) != 0 {
-		t.Errorf("%v", rules(a.Differs))
+	sound, flaking := survey.Place{Part: "part", Zone: "flat", State: tables.Sound}, survey.Place{Part: "part", Zone: "edges", State: "flaking"}
+	for _, seen := range [][]survey.Place{{sound, flaking}, {flaking, sound}, {sound, flaking, sound}} {
+		if a := judged(t, survey.Survey{Seen: seen}, p); len(a.Differs) != 0 {
+			t.Errorf("%v", rules(a.Differs))
+		}
+	}
+}
+
+// What is told of a difference: what was seen, what was taken, and the rows by which the two states are judged.
+func TestWhatADifferenceTells(t *testing.T) {
+	bare := compat.Part{Name: "part", Zone: "hull", Material: "grp"}
+	a := judged(t, survey.Survey{Seen: []survey.Place{{Part: "part", Coating: "ablative-old"}}}, bare)
+	old, err := book.Coating("ablative-old")
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(a.Differs) != 1 || a.Differs[0].Facts[0].Value != old.Name || a.Differs[0].Facts[1].Value != "not reported" {
+		t.Errorf("a film where none was reported: %+v", a.Differs)
+	}
+	a = judged(t, survey.Survey{Seen: []survey.Place{{Part: "part", Coating: "ablative-old"}}}, part("grp"))
+	if barrier, _ := book.Coating("epoxy-barrier"); len(a.Differs) != 1 || a.Differs[0].Facts[1].Value != barrier.Name {
+		t.Errorf("another film than was reported: %+v", a.Differs)
+	}
+	a = judged(t, survey.Survey{Seen: []survey.Place{{Part: "part", State: "flaking"}}}, part("grp"))
+	var want []finding.Basis
+	for _, c := range []tables.Condition{"flaking", tables.Sound} {
+		row, err := book.Condition(c)
+		if err != nil {
+			t.Fatal(err)
+		}
+		want = append(want, row.Basis("verdict"))
+	}
+	if len(a.Differs) != 1 || !slices.Equal(a.Differs[0].Basis, want) {
+		t.Errorf("a state that differs: %+v, want the bases %+v", a.Differs, want)
 	}
 }
 
@@ -83,6 +117,9 @@ func TestUnknownFilms(t *testing.T) {
 	a := judged(t, survey.Survey{}, old, none, anode)
 	if len(a.Advice) != 1 || a.Advice[0].About != "part, keel" || a.Advice[0].Finding.Rule != survey.RuleFilmUnknown || a.Advice[0].Urgency != tables.ThisHaulOut {
 		t.Errorf("%+v", a.Advice)
+	}
+	if c, _ := book.Coating(tables.UnknownOld); len(a.Advice) == 1 && !slices.Equal(a.Advice[0].Finding.Basis, []finding.Basis{c.Basis("hazards")}) {
+		t.Errorf("on the basis of %+v, not of what an unknown film may do", a.Advice[0].Finding.Basis)
 	}
 	if a := judged(t, survey.Survey{}, part("grp")); len(a.Advice) != 0 {
 		t.Errorf("a known film asks for %+v", a.Advice)
@@ -115,6 +152,9 @@ func TestMoisture(t *testing.T) {
 		a := judged(t, survey.Survey{How: how, Moisture: []survey.Moisture{c.m}}, part(c.material))
 		if got := rules(a.Moisture[0].Findings); !slices.Equal(got, c.rules) || len(a.Advice) != c.advice {
 			t.Errorf("%s on %s: %v and %d answers, want %v and %d", c.m.Instrument, c.material, got, len(a.Advice), c.rules, c.advice)
+		}
+		if m, err := book.Material(c.material); err != nil || a.Moisture[0].Findings[0].Against != m.Name {
+			t.Errorf("%s on %s is told against %q", c.m.Instrument, c.material, a.Moisture[0].Findings[0].Against)
 		}
 		if a.Limits.Has(survey.RuleMoistureSoon) || a.Limits.Has(survey.RuleMoistureWash) || a.Limits.Has(survey.RuleMoistureWhen) {
 			t.Errorf("after a month: %v", rules(a.Limits))
@@ -156,6 +196,32 @@ func TestLimitsOfTheLook(t *testing.T) {
 		a := judged(t, survey.Survey{How: c.how, Moisture: c.m}, part("grp"))
 		if got := rules(a.Limits); !slices.Equal(slices.Sorted(slices.Values(got)), slices.Sorted(slices.Values(c.want))) {
 			t.Errorf("%s: %v, want %v", name, got, c.want)
+		}
+		for _, f := range a.Limits { // what is asked of the days and the hours is a number of a row
+			if key, ok := map[finding.ID]string{survey.RuleMoistureSoon: "survey-dry-days", survey.RuleMoistureWash: "survey-dry-hours"}[f.Rule]; ok {
+				if row, err := book.Factor(key); err != nil || !slices.Equal(f.Basis, []finding.Basis{row.Basis("value")}) {
+					t.Errorf("%s: %s on the basis of %+v", name, f.Rule, f.Basis)
+				}
+			}
+		}
+	}
+}
+
+// The days ashore are known where both days are, and are no number where one is not.
+func TestDaysAshore(t *testing.T) {
+	for _, c := range []struct {
+		how  survey.How
+		days int
+		ok   bool
+	}{
+		{survey.How{On: day, Ashore: day}, 0, true},
+		{survey.How{On: day, Ashore: day.AddDays(-9)}, 9, true},
+		{survey.How{On: day}, 0, false},
+		{survey.How{Ashore: day}, 0, false},
+		{survey.How{}, 0, false},
+	} {
+		if days, ok := c.how.DaysAshore(); days != c.days || ok != c.ok {
+			t.Errorf("%v to %v: %d, %t", c.how.Ashore, c.how.On, days, ok)
 		}
 	}
 }

@@ -38,6 +38,8 @@ func TestWhatAFaultSays(t *testing.T) {
 		"a mark of no size and share":       {mark(survey.Mark{What: "fouling", Size: mm(0), Share: percent(0)}), nil, "", ""},
 		"a slip in a grade":                 {mark(survey.Mark{What: "fouling", Grades: []string{"nstm-081-1"}}), finding.ErrUnknown, "nstm-081-10", ""},
 		"a grade of another scale":          {mark(survey.Mark{What: "fouling", Grades: []string{"iso-4628-3-ri-1"}}), finding.ErrUnknown, "grade", "iso-4628-3-ri-2"},
+		"a grade where none is read":        {mark(survey.Mark{What: "chalking", Grades: []string{"nstm-081-10"}}), finding.ErrImpossible, "no grade", ""},
+		"a grade of the one scale":          {mark(survey.Mark{What: "adhesion", Grades: []string{"astm-d3359-4a"}}), nil, "", ""},
 		"two grades of two scales":          {mark(survey.Mark{What: "fouling", Grades: []string{"nstm-081-10", "nz-level-of-fouling-2"}}), nil, "", ""},
 		"a dry place that reads nought":     {dry(0), nil, "", ""},
 		"a dry place that reads a half":     {dry(0.5), nil, "", ""},

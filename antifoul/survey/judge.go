@@ -115,7 +115,7 @@ func (a *answering) mark(b *tables.Book, m Mark, material, about, photo string) 
 			best = o
 		}
 	}
-	open := len(lacks) > 0 && (best.Key == "" || slices.Max(lacks) > best.Urgency)
+	open := len(lacks) > 0 && slices.Max(lacks) > best.Urgency
 	if open {
 		e.Name = m.What
 		a.Open = append(a.Open, finding.Finding{

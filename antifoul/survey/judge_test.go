@@ -2,13 +2,17 @@ package survey_test
 
 import (
 	"slices"
+	"strings"
 	"testing"
+	"testing/fstest"
 
 	"github.com/shopspring/decimal"
 
 	"boatyard.example/bottomwork/antifoul/survey"
+	"boatyard.example/bottomwork/compat"
 	"boatyard.example/bottomwork/compat/oldfilm"
 	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
 	"boatyard.example/bottomwork/tables/quantity"
 )
 
@@ -299,6 +303,179 @@ func TestWhatIsNotGradedStaysOpen(t *testing.T) {
 	a := seen(t, "steel", survey.Mark{What: "rust", Grades: []string{"iso-4628-3-ri-2"}})
 	if len(a.Open) != 0 {
 		t.Errorf("a grade was given: %v", a.Open)
+	}
+}
+
+// with is the book with rows of observations on top.
+func with(t *testing.T, rows string) *tables.Book {
+	t.Helper()
+	b, err := book.With(fstest.MapFS{"own.toml": {Data: []byte(rows)}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return b
+}
+
+// fact is the value of the finding under the name.
+func fact(f finding.Finding, name string) any {
+	for _, x := range f.Facts {
+		if x.Name == name {
+			return x.Value
+		}
+	}
+	return nil
+}
+
+const (
+	barnaclesAtAll  = "[[observation]]\nkey = \"barnacles-at-all\"\nwhat = \"barnacles\"\nname = \"barnacles\"\nurgency = \"this haul-out\"\ndo = \"Take them off.\"\nwhy = \"So.\"\nbasis = \"assumption\"\n"
+	barnaclesMany   = "[[observation]]\nkey = \"barnacles-many\"\nwhat = \"barnacles\"\nname = \"many barnacles\"\nover = \"10 %\"\nurgency = \"this haul-out\"\ndo = \"Take them off.\"\nwhy = \"So.\"\nbasis = \"assumption\"\n"
+	barnaclesMost   = "[[observation]]\nkey = \"barnacles-most\"\nwhat = \"barnacles\"\nname = \"nothing but barnacles\"\nover = \"50 %\"\nurgency = \"before launch\"\ndo = \"Take them off.\"\nwhy = \"So.\"\nbasis = \"assumption\"\n"
+	barnaclesLarge  = "[[observation]]\nkey = \"barnacles-large\"\nwhat = \"barnacles\"\nname = \"large barnacles\"\nsize = \"20 mm\"\nurgency = \"before launch\"\ndo = \"Take them off.\"\nwhy = \"So.\"\nbasis = \"assumption\"\n"
+	barnaclesLittle = "[[observation]]\nkey = \"barnacles-little\"\nwhat = \"barnacles\"\nname = \"a few barnacles\"\nover = \"0 %\"\nurgency = \"monitor\"\ndo = \"Look again.\"\nwhy = \"So.\"\nbasis = \"assumption\"\n"
+)
+
+// What is wanted is said once, whichever rows want it, and only where a row that wants it would ask for more than is asked already.
+func TestWhatIsWanted(t *testing.T) {
+	const share, size = "its share", "its depth, width or diameter"
+	for name, c := range map[string]struct {
+		rows string
+		mark survey.Mark
+		want any    // nil: nothing is open
+		row  string // that speaks
+	}{
+		"by one row":                       {barnaclesMany, survey.Mark{}, share, ""},
+		"by two rows the same":             {barnaclesMany + barnaclesMost, survey.Mark{}, share, ""},
+		"by three rows two things":         {barnaclesMany + barnaclesLarge + barnaclesMost, survey.Mark{}, share + " or " + size, ""},
+		"one of them was given":            {barnaclesMany + barnaclesLarge + barnaclesMost, survey.Mark{Share: percent(11)}, size, "barnacles-many"},
+		"both were given":                  {barnaclesMany + barnaclesLarge + barnaclesMost, survey.Mark{Share: percent(51), Size: mm(19)}, nil, "barnacles-most"},
+		"it would ask for less":            {barnaclesAtAll + barnaclesLittle, survey.Mark{}, nil, "barnacles-at-all"},
+		"it would ask for as much":         {barnaclesAtAll + barnaclesMany, survey.Mark{}, nil, "barnacles-at-all"},
+		"it would ask for more":            {barnaclesAtAll + barnaclesMost, survey.Mark{}, share, "barnacles-at-all"},
+		"it asks for little, alone":        {barnaclesLittle, survey.Mark{}, share, ""},
+		"more is wanted after less speaks": {barnaclesLittle + barnaclesLarge, survey.Mark{Share: percent(1)}, size, "barnacles-little"},
+	} {
+		c.mark.What = "barnacles"
+		a, err := survey.Judge(with(t, c.rows), survey.Survey{Seen: []survey.Place{{Part: "part", Marks: []survey.Mark{c.mark}}}}, []compat.Part{part("grp")}, day)
+		if err != nil {
+			t.Fatal(err)
+		}
+		var want any
+		if len(a.Open) > 0 {
+			want = fact(a.Open[0], "want")
+			if seen, _ := fact(a.Open[0], "seen").(survey.Extent); seen.Name != "barnacles" {
+				t.Errorf("%s: what was seen is told as %q", name, seen.Name)
+			}
+		}
+		if want != c.want || len(a.Open) > 1 {
+			t.Errorf("%s: %v is wanted, not %v", name, want, c.want)
+		}
+		if c.row == "" != (len(a.Advice) == 0) || c.row != "" && a.Advice[0].Row.Key != c.row {
+			t.Errorf("%s: %v speaks, not %q", name, a.Advice, c.row)
+		}
+	}
+}
+
+// A place is told by its part, its zone where that says more, and the surveyor's own words.
+func TestNameOfAPlace(t *testing.T) {
+	for _, c := range []struct {
+		part, zone, where, want string
+	}{
+		{"hull", "", "", "hull"},
+		{"hull", "hull", "", "hull"}, // the zone's name says no more
+		{"hull", "flat", "", "hull, flat of the bottom"},
+		{"bottom", "hull", "", "bottom, hull"},
+		{"hull", "", "port, under the chain plates", "hull, port, under the chain plates"},
+		{"hull", "flat", "aft", "hull, flat of the bottom, aft"},
+	} {
+		p := part("grp")
+		p.Name = c.part
+		a := judged(t, survey.Survey{Seen: []survey.Place{{Part: c.part, Zone: c.zone, Where: c.where, Marks: []survey.Mark{{What: "chalking"}}}}}, p)
+		if len(a.Advice) != 1 || a.Advice[0].About != c.want || a.Advice[0].Finding.About != c.want {
+			t.Errorf("%+v: %+v", c, a.Advice)
+		}
+	}
+}
+
+// A judgement rests on its row, and on what each of its grades says.
+func TestBasisOfAdvice(t *testing.T) {
+	a := seen(t, "grp", survey.Mark{What: "fouling", Grades: []string{"nstm-081-30", "nz-level-of-fouling-2"}})
+	row, _ := book.Observation("fouling-weed")
+	want := []finding.Basis{row.Basis("urgency")}
+	for _, key := range []string{"nstm-081-30", "nz-level-of-fouling-2"} {
+		g, err := book.Grade(key)
+		if err != nil {
+			t.Fatal(err)
+		}
+		want = append(want, g.Basis("says"))
+	}
+	if len(a.Advice) != 1 || !slices.Equal(a.Advice[0].Finding.Basis, want) {
+		t.Errorf("%+v, want the bases %+v", a.Advice, want)
+	}
+}
+
+// The work that a state asks for is told by the names of its steps, in their order.
+func TestWorkOfAState(t *testing.T) {
+	b := with(t, "[[step]]\nkey = \"wash\"\nname = \"washing down\"\nbasis = \"assumption\"\n[[step]]\nkey = \"abrade\"\nname = \"sanding\"\nbasis = \"assumption\"\n")
+	told := 0
+	for c := range b.Conditions() {
+		state := tables.Condition(c.Key)
+		if c.Verdict == finding.Fine || c.Verdict == finding.Forbidden || state == tables.NotReported {
+			continue
+		}
+		var want []string
+		for s := range c.Steps() {
+			switch s {
+			case finding.Wash:
+				want = append(want, "washing down")
+			case finding.Abrade:
+				want = append(want, "sanding")
+			default:
+				want = append(want, string(s)) // the trade's word is the key
+			}
+		}
+		a, err := survey.Judge(b, survey.Survey{Seen: []survey.Place{{Part: "part", State: state}}}, []compat.Part{part("grp")}, day)
+		if err != nil || len(a.Advice) != 1 || fact(a.Advice[0].Finding, "work") != strings.Join(want, ", ") {
+			t.Errorf("%s asks for %v, want %v; %v", c.Key, a.Advice, want, err)
+		}
+		if strings.Contains(strings.Join(want, ", "), "ing") {
+			told++
+		}
+	}
+	if told == 0 {
+		t.Error("no state asks for washing or sanding")
+	}
+}
+
+// An extent is told with all that was given of it, and with how it is known unless it was seen. 2 mm are 2 / 25.4 = 0.0787 inches.
+func TestExtentInWords(t *testing.T) {
+	g, err := book.Grade("iso-4628-3-ri-2")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for want, e := range map[string]survey.Extent{
+		"rust":                         {Name: "rust"},
+		"rust, Ri 2 (" + g.Scale + ")": {Name: "rust", Grades: []tables.GradeRow{g}, Known: survey.Seen},
+		"rust, 0 % of it":              {Name: "rust", Share: percent(0)},
+		"pits, 2 mm (0.0787 in)":       {Name: "pits", Size: mm(2)},
+		"pits, 5 % of it, 2 mm (0.0787 in), measured":  {Name: "pits", Share: percent(5), Size: mm(2), Known: survey.Measured},
+		"worm, as reported, to be confirmed by a look": {Name: "worm", Known: survey.Reported},
+		"worm, assumed, to be confirmed by a look":     {Name: "worm", Known: survey.Assumed},
+	} {
+		if got := e.Show(quantity.Metric); got != want {
+			t.Errorf("%q, want %q", got, want)
+		}
+	}
+}
+
+// A needle is told by its typical reading, with the ends where they differ from it.
+func TestNeedleInWords(t *testing.T) {
+	for want, n := range map[string]survey.Needle{
+		"12":            {Low: 12, Typical: 12, High: 12},
+		"12 (10 to 15)": {Low: 10, Typical: 12, High: 15},
+	} {
+		if got := n.String(); got != want {
+			t.Errorf("%q, want %q", got, want)
+		}
 	}
 }
 

@@ -57,14 +57,19 @@ func coatsFor(least int, afloat, rate, film float64) int {
 // Basis: derived from the rate, which is an assumption; the months of a row, common practice or assumption as the row says.
 func Life(b *tables.Book, c tables.Coating, u Use, n int) quantity.Range[float64] {
 	if !c.Wears() {
-		if !c.Life.Low.Given() {
-			return quantity.Range[float64]{}
-		}
-		m := func(x quantity.Months) float64 { return u.CalendarMonths(x.Float(quantity.Month)) }
-		return quantity.Range[float64]{Low: m(c.Life.Low), Typical: m(c.Life.Typical), High: m(c.Life.High)}
+		return activeLife(c, u)
 	}
 	um := func(f quantity.Film) float64 { return f.Float(quantity.Micrometre) * float64(n) }
 	return lasts(u, quantity.Range[float64]{Low: um(c.Film.Low), Typical: um(c.Film.Typical), High: um(c.Film.High)}, Rate(b, c, u), quantity.Exactly(1.0))
+}
+
+// activeLife is the months of active life of the coating's row, as calendar months of this boat; zero where it has none.
+func activeLife(c tables.Coating, u Use) quantity.Range[float64] {
+	if !c.Life.Low.Given() {
+		return quantity.Range[float64]{}
+	}
+	m := func(x quantity.Months) float64 { return u.CalendarMonths(x.Float(quantity.Month)) }
+	return quantity.Range[float64]{Low: m(c.Life.Low), Typical: m(c.Life.Typical), High: m(c.Life.High)}
 }
 
 // driesOut reports whether her yearly time ashore is longer than a used film of the type stands dry, so that it ends with the

@@ -178,3 +178,14 @@ func TestLifeOfFilms(t *testing.T) {
 		t.Errorf("a coating without a life lasts %v, want the zero range", l)
 	}
 }
+
+// What does not wear lasts for ever, and no coat of it does as well.
+func TestLifeWithoutWear(t *testing.T) {
+	b := ownWear(t, quantity.Range[float64]{Low: 0, Typical: 1, High: 2})
+	c := coating(t, b, "ablative-cuprous-multi")
+	for n := range 3 {
+		if life := wear.Life(b, c, wear.Use{UnderWay: quantity.Hour.N(0)}, n); !math.IsInf(life.High, 1) {
+			t.Errorf("%d coats: %v", n, life)
+		}
+	}
+}

@@ -65,7 +65,6 @@ func FitRecords(b *tables.Book, u Use, records []Record) []Fit {
 			continue
 		}
 		f := Fit{Coating: r.Coating, Table: Rate(b, c, u)}
-		f.Rate = f.Table
 		grid := newGrid(f.Table)
 		odd := false
 		for _, o := range records {

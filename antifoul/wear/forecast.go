@@ -45,14 +45,12 @@ type ZoneForecast struct {
 func Predict(b *tables.Book, layers compat.Stack, u Use, zones []tables.Zone, launch quantity.Date) Forecast {
 	f := Forecast{Launch: launch}
 	var flat, extra quantity.Range[float64]
-	var coats int
 	for _, l := range layers {
 		film := micrometres(l.Film)
 		switch l.For {
 		case compat.Working:
 			f.Coating = l.Coating
 			flat = sum(flat, film)
-			coats += l.Coats
 		case compat.Extra:
 			extra = sum(extra, film)
 		default: // what is under the working coats does not work
@@ -71,7 +69,7 @@ func Predict(b *tables.Book, layers compat.Stack, u Use, zones []tables.Zone, la
 	}
 	f.use = u
 	if !f.Coating.Wears() {
-		f.Life = clip(Life(b, f.Coating, u, coats))
+		f.Life = clip(activeLife(f.Coating, u))
 		if driesOut(f.Coating, u) { // it ends with the season, whatever its months of active life
 			s := u.season()
 			f.Life = quantity.Range[float64]{Low: min(f.Life.Low, s), Typical: min(f.Life.Typical, s), High: min(f.Life.High, s)}

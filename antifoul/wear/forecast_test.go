@@ -241,6 +241,38 @@ func TestLifeIsThatOfTheMainZone(t *testing.T) {
 	}
 }
 
+// A film of which nobody says how long it stands dry goes on after a winter ashore.
+func TestFilmsWithoutAClockGoOn(t *testing.T) {
+	c := own(t, "hard-cuprous", "life = \"18 months\"")
+	c.AirUsed = quantity.Duration{}
+	f := wear.Predict(tables.Default(), scheme(c, 2, 0), wear.Use{AshoreEachYear: quantity.Month.N(9)}, nil, day(t, "2027-04-01"))
+	if want := 12*5 + 3.0; math.Abs(f.Life.Low-want) > 1e-9 { // six seasons of three months
+		t.Errorf("%v, want %g months", f.Life, want)
+	}
+}
+
+// A part's own zone stands before what goes with it, and its life is told for it, whatever wears beside it; a strip that stands first is no part. Of 120 um at 8 a month,
+// twice as fast, 7.5 months are left.
+func TestLifeOfAPartWithMoreZones(t *testing.T) {
+	zone := func(key string, part bool, wear float64) tables.Zone {
+		return tables.Zone{Row: tables.Row{Key: key}, Part: part, Wear: quantity.Exactly(wear)}
+	}
+	for _, k := range []struct {
+		zones []tables.Zone
+		want  float64
+	}{
+		{[]tables.Zone{zone("keel", true, 2), zone("sole", false, 3)}, 7.5},
+		{[]tables.Zone{zone("sole", false, 3), zone("keel", true, 2)}, 15},
+		{[]tables.Zone{zone("sole", false, 3), zone("waterline", false, 2)}, 15},
+		{[]tables.Zone{zone("sole", false, 2)}, 7.5},
+		{nil, 15},
+	} {
+		if got := wear.Predict(tables.Default(), scheme(exact(t), 3, 0), wear.Use{}, k.zones, quantity.Date{}).Life.Low; math.Abs(got-k.want) > 1e-9 {
+			t.Errorf("%v: %g months, want %g", k.zones, got, k.want)
+		}
+	}
+}
+
 // What is not known is not told: without a launch no dates, without a working layer nothing, without a life no end.
 func TestPredictWithoutAnswers(t *testing.T) {
 	b := tables.Default()

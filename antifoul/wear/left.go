@@ -47,7 +47,7 @@ func Film(b *tables.Book, c tables.Coating, u Use, months float64) (film quantit
 	r := Rate(b, c, u)
 	n := u.AfloatMonths(months)
 	film = quantity.Range[float64]{Low: r.Low * n, Typical: r.Typical * n, High: r.High * n}
-	if coat := c.Film.Typical; c.Wears() && coat.Given() {
+	if coat := c.Film.Typical; coat.Given() {
 		coats = int(math.Ceil(film.High/coat.Float(quantity.Micrometre) - 1e-9))
 	}
 	return film, coats

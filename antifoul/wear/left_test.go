@@ -2,6 +2,7 @@ package wear_test
 
 import (
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -55,6 +56,12 @@ func TestLeft(t *testing.T) {
 		if _, ok := f.On("flat", day(t, "2027-04-23")); ok {
 			t.Error("before the launch")
 		}
+		if left, ok := f.On("flat", quantity.Date{}); ok {
+			t.Errorf("on no day: %v", left)
+		}
+		if left, ok := forecast(t, u, quantity.Date{}).On("flat", day(t, "2028-04-23")); ok {
+			t.Errorf("without a launch: %v", left)
+		}
 		at, ok := f.On("flat", day(t, "2028-04-23")) // 365 days: 11.99 months
 		by, _ := f.Left("flat", 365/(365.25/12))
 		if !ok || at != by {
@@ -75,6 +82,14 @@ func TestFilmForAnInterval(t *testing.T) {
 		if math.Abs(film.High-x.film) > 1e-9 || coats != x.coats {
 			t.Errorf("%g months: %v, %d coats", x.months, film, coats)
 		}
+	}
+	if film, _ := wear.Film(tables.Default(), own(t, "ablative-cuprous-multi", "wear_rest = [\"2 um\", \"3 um\", \"4 um\"]\nwear_use = [\"2 um\", \"3 um\", \"4 um\"]"), wear.Use{}, 24); film != (quantity.Range[float64]{Low: 48, Typical: 72, High: 96}) {
+		t.Errorf("24 months at 2, 3 and 4 um: %v", film)
+	}
+	thin := c
+	thin.Film = quantity.Range[quantity.Film]{}
+	if film, coats := wear.Film(tables.Default(), thin, wear.Use{}, 20); film.High != 80 || coats != 0 {
+		t.Errorf("a coating whose film nobody gave: %v, %d coats", film, coats)
 	}
 	hard := coating(t, tables.Default(), "hard-cuprous")
 	if film, coats := wear.Film(tables.Default(), hard, wear.Use{}, 12); film.High != 0 || coats != 0 {
@@ -198,6 +213,62 @@ func TestRecordFaultsAllAtOnce(t *testing.T) {
 		if !strings.Contains(text, w) {
 			t.Errorf("%q is not named in\n%s", w, text)
 		}
+	}
+}
+
+// Each thing that a record cannot say, on its bound and beyond it; the launch was on 2025-04-01, and 120 um were laid at most.
+func TestBoundsOfARecord(t *testing.T) {
+	b := tables.Default()
+	on := day(t, "2025-10-01")
+	no := wear.Look{On: on, Zone: "flat", Signal: quantity.No}
+	yes := wear.Look{On: on, Zone: "flat", Signal: quantity.Yes}
+	later := func(l wear.Look) wear.Look { l.On = on.AddDays(1); return l }
+	film := func(l wear.Look, f float64) wear.Look { l.Film = um(f); return l }
+	readings := func(n int) wear.Look { l := film(wear.Look{On: on, Zone: "flat"}, 50); l.Readings = n; return l }
+	laid := func(low, typical, high float64) wear.Look {
+		l := no
+		l.Laid = quantity.Range[quantity.Film]{Low: um(low), Typical: um(typical), High: um(high)}
+		return l
+	}
+	for name, c := range map[string]struct {
+		looks []wear.Look
+		want  string
+	}{
+		"a look":                             {[]wear.Look{no}, ""},
+		"two on one day":                     {[]wear.Look{no, no}, ""},
+		"the second before the first":        {[]wear.Look{later(no), no}, "look[2].on"},
+		"as many looks as are taken":         {slices.Repeat([]wear.Look{no}, 200), ""},
+		"one look more":                      {slices.Repeat([]wear.Look{no}, 201), "look"},
+		"films that are one":                 {[]wear.Look{laid(100, 100, 100)}, ""},
+		"no film at the low end":             {[]wear.Look{laid(0, 100, 120)}, "look[1].laid"},
+		"a low end above the typical":        {[]wear.Look{laid(101, 100, 120)}, "look[1].laid"},
+		"a high end below the typical":       {[]wear.Look{laid(90, 100, 99)}, "look[1].laid"},
+		"twice what was laid":                {[]wear.Look{film(wear.Look{On: on, Zone: "flat"}, 240)}, ""},
+		"more than twice":                    {[]wear.Look{film(wear.Look{On: on, Zone: "flat"}, 240.1)}, "look[1].film"},
+		"nothing left":                       {[]wear.Look{film(wear.Look{On: on, Zone: "flat"}, 0)}, ""},
+		"less than nothing left":             {[]wear.Look{film(wear.Look{On: on, Zone: "flat"}, -0.1)}, "look[1].film"},
+		"no readings said":                   {[]wear.Look{readings(0)}, ""},
+		"fewer than none":                    {[]wear.Look{readings(-1)}, "look[1].readings"},
+		"the most readings":                  {[]wear.Look{readings(100000)}, ""},
+		"one reading more":                   {[]wear.Look{readings(100001)}, "look[1].readings"},
+		"it shows, and still does":           {[]wear.Look{yes, later(yes)}, ""},
+		"it shows, and then does not":        {[]wear.Look{yes, later(no)}, "look[2].signal"},
+		"it shows, and then there is film":   {[]wear.Look{yes, later(film(wear.Look{Zone: "flat", On: on}, 1))}, "look[2].signal"},
+		"it shows, and then there is none":   {[]wear.Look{yes, later(film(wear.Look{Zone: "flat", On: on}, 0))}, ""},
+		"no film beside a signal that shows": {[]wear.Look{film(yes, 0)}, "look[1].film"},
+	} {
+		var got []string
+		for _, f := range record(t, c.looks...).Check(b) {
+			got = append(got, f.Key)
+		}
+		if strings.Join(got, " ") != c.want {
+			t.Errorf("%s: %v, want %q", name, got, c.want)
+		}
+	}
+	r := record(t, readings(1))
+	r.Film = quantity.Range[quantity.Film]{}
+	if fs := r.Check(b); len(fs) != 1 || fs[0].Key != "film" { // what was laid is asked for, and nothing is said of what is left
+		t.Errorf("no film laid: %v", fs)
 	}
 }
 

@@ -3,6 +3,7 @@ package wear_test
 import (
 	"math"
 	"testing"
+	"testing/fstest"
 
 	"boatyard.example/bottomwork/antifoul/wear"
 	"boatyard.example/bottomwork/tables"
@@ -12,9 +13,8 @@ import (
 // model works the range of a rate out from the definitions alone, by sums far finer than those of the package: the tables' rate is spread on a logarithmic scale about
 // its typical value, one in twenty beyond each end; the film laid and the zone's factor are spread normally about theirs; a reading errs by the error of a
 // film and of its places; the signal shows where the film, patchy as it is, has ended.
-func model(t *testing.T, f wear.Fit, r wear.Record) [3]float64 {
+func model(t *testing.T, b *tables.Book, f wear.Fit, r wear.Record) [3]float64 {
 	t.Helper()
-	b := tables.Default()
 	number := func(key string) float64 {
 		row, err := b.Factor(key)
 		if err != nil {
@@ -91,11 +91,36 @@ func TestRangesAsDefined(t *testing.T) {
 		"then the signal":   {{On: day(t, "2026-04-01"), Zone: "flat", Film: um(50), Readings: 4}, {On: day(t, "2027-02-01"), Zone: "flat", Signal: quantity.Yes}},
 	} {
 		f := fit(t, looks...)
-		want := model(t, f, record(t, looks...))
+		want := model(t, tables.Default(), f, record(t, looks...))
 		for k, got := range ends(f.Rate) {
 			if math.Abs(got/want[k]-1) > 0.02 {
 				t.Errorf("%s: %.3f um a month, end %d, want %.3f", name, got, k, want[k])
 			}
+		}
+	}
+	// A film laid that hardly anybody knows: what was read then says little of how much is gone.
+	for _, left := range []float64{85, 110} {
+		r := record(t, wear.Look{On: day(t, "2026-04-01"), Zone: "flat", Film: um(left), Readings: 25})
+		r.Film = quantity.Range[quantity.Film]{Low: um(50), Typical: um(100), High: um(150)}
+		f := wear.FitRecords(tables.Default(), wear.Use{UnderWay: quantity.Hour.N(150), Speed: quantity.Knot.N(6), Water: "salt"}, []wear.Record{r})[0]
+		want := model(t, tables.Default(), f, r)
+		for k, got := range ends(f.Rate) {
+			if math.Abs(got/want[k]-1) > 0.01 {
+				t.Errorf("%g um left of 50 to 150: %.3f um a month, end %d, want %.3f", left, got, k, want[k])
+			}
+		}
+	}
+	// A zone whose wear hardly anybody knows.
+	b, err := tables.Default().With(fstest.MapFS{"own.toml": {Data: []byte("[[zone]]\nkey = \"edges\"\nbasis = \"own table\"\nsource = \"a boat\"\nwear = [0.75, 1.75, 2.75]\n")}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	r := record(t, wear.Look{On: day(t, "2026-04-01"), Zone: "edges", Film: um(40), Readings: 25})
+	f := wear.FitRecords(b, wear.Use{UnderWay: quantity.Hour.N(150), Speed: quantity.Knot.N(6), Water: "salt"}, []wear.Record{r})[0]
+	want := model(t, b, f, r)
+	for k, got := range ends(f.Rate) {
+		if math.Abs(got/want[k]-1) > 0.02 {
+			t.Errorf("edges that wear 0.75 to 2.75 times: %.3f um a month, end %d, want %.3f", got, k, want[k])
 		}
 	}
 }

@@ -171,6 +171,43 @@ func TestRateWithoutFactors(t *testing.T) {
 			t.Fatalf("%+v wears %v", u, r)
 		}
 	})
+	// One hour a month is all the regular use that such a book knows of: half an hour is half way from rest to use.
+	um := func(f quantity.Film) float64 { return f.Float(quantity.Micrometre) }
+	r := wear.Rate(new(tables.Book), c, wear.Use{UnderWay: quantity.Hour.N(6)})
+	if want := (um(c.WearRest.Typical) + um(c.WearUse.Typical)) / 2; math.Abs(r.Typical-want) > 1e-9 {
+		t.Errorf("half an hour a month wears %v, want %g", r, want)
+	}
+}
+
+// Of a boat that is afloat for a month or less the hours count as those of any other.
+func TestRateOfAShortSeason(t *testing.T) {
+	b := tables.Default()
+	c := coating(t, b, "ablative-cuprous-multi")
+	whole := wear.Rate(b, c, wear.Use{UnderWay: quantity.Hour.N(12 * 10)})
+	for _, s := range []struct{ ashore, hours string }{{"11 months", "10 h"}, {"11.5 months", "5 h"}} {
+		got := wear.Rate(b, c, wear.Use{UnderWay: parse[quantity.Duration](t, s.hours), AshoreEachYear: parse[quantity.Months](t, s.ashore)})
+		for i, want := range ends(whole) {
+			if math.Abs(ends(got)[i]-want) > 1e-9 {
+				t.Errorf("%s, %s ashore: %v, want %v", s.hours, s.ashore, got, whole)
+			}
+		}
+	}
+}
+
+// The two factors of the water are multiplied at each end.
+func TestRateInWarmBrackishWater(t *testing.T) {
+	b := tables.Default()
+	c := coating(t, b, "ablative-cuprous-multi")
+	still := wear.Use{UnderWay: quantity.Hour.N(0)}
+	warm, brackish, both := still, still, still
+	warm.WaterTemperature, both.WaterTemperature = quantity.Celsius.N(25), quantity.Celsius.N(25)
+	brackish.Water, both.Water = "brackish", "brackish"
+	at, x, y, got := wear.Rate(b, c, still), wear.Rate(b, c, warm), wear.Rate(b, c, brackish), wear.Rate(b, c, both)
+	for i := range 3 {
+		if want := ends(x)[i] * ends(y)[i] / ends(at)[i]; math.Abs(ends(got)[i]-want) > 1e-9 {
+			t.Errorf("warm %v, brackish %v, both %v: end %d, want %g", x, y, got, i, want)
+		}
+	}
 }
 
 func ExampleRate() {

@@ -99,11 +99,20 @@ func TestCheckOnTheBoundary(t *testing.T) {
 		{
 			UnderWay: quantity.Hour.N(8784), Speed: quantity.Knot.N(80), LongestIdle: quantity.Day.N(3660), HaulOutEvery: quantity.Year.N(20),
 			AshoreEachYear: quantity.Year.N(1), WaterTemperature: quantity.Fahrenheit.N(104), Water: "fresh", Kept: "trailer", DriesOn: "firm",
-			Cleaning: tables.Heavy, CleanedEvery: quantity.Minute.N(1),
+			Cleaning: tables.Heavy, CleanedEvery: quantity.Minute.N(1), Growth: tables.Heavy,
 		},
 	} {
 		if fs := u.Check(); len(fs) != 0 {
 			t.Errorf("faults of %+v:\n%v", u, fs)
+		}
+	}
+}
+
+// A growth that cannot be is answered with the words of those that can.
+func TestGrowthThatCannotBe(t *testing.T) {
+	for _, g := range []tables.Grade{tables.None, tables.Heavy + 1} {
+		if fs := (wear.Use{Growth: g}).Check(); len(fs) != 1 || fs[0].Want != "one of light, medium, heavy" {
+			t.Errorf("growth %d: %v", g, fs)
 		}
 	}
 }

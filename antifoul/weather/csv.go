@@ -102,7 +102,7 @@ func readHours(b *tables.Book, name string, rows []*entry.Row, loc *time.Locatio
 	}
 	checkOrder(faults, out.Hours, func(i int) string { return path(i) + "time" })
 	for i := range out.Hours {
-		out.Hours[i].check(faults, path(i))
+		out.Hours[i].check(faults, path, i)
 	}
 	if err := in(name, *faults); err != nil {
 		return Forecast{}, err

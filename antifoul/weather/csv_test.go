@@ -43,7 +43,7 @@ func TestSheetOfHours(t *testing.T) {
 		}
 		// The humidity that is missing is that of a dew point of 12.5 degC, the lowest air of the day, at 14: by the WMO's coefficients
 		// exp(17.62 × (12.5 ÷ 255.62 − 14 ÷ 257.12)) = 90.686 %.
-		if math.Abs(two.HumidityPct-90.686) > 0.001 || len(f.Notes) != 1 || !f.Notes.Has(weather.RuleDewFromLow) {
+		if !(math.Abs(two.HumidityPct-90.686) <= 0.001) || len(f.Notes) != 1 || told(f.Notes, weather.RuleDewFromLow, "hours") != 1 {
 			t.Errorf("%s: filled with %g, notes %v", name, two.HumidityPct, f.Notes)
 		}
 		spoken(t, tables.Default(), f.Notes)
@@ -136,26 +136,28 @@ func TestFaultsOfHours(t *testing.T) {
 		text string
 		want []string
 	}{
-		"mixed offsets":    {head + "2027-04-10 09:00,10\n2027-04-10T10:00Z,10\n2027-04-10T11:00Z,10\n", []string{"line 3.time: not accepted"}},
-		"another offset":   {head + "2027-04-10T09:00+02:00,10\n2027-04-10T10:00+02:00,10\n", []string{"line 2.time: not accepted", "line 3.time: not accepted"}},
-		"a gap":            {head + "2027-04-10 09:00,10\n2027-04-10 13:00,10\n", []string{"line 3.time: missing: read nothing from 2027-04-10 10:00 +00:00 to 2027-04-10 13:00 +00:00"}},
-		"twice":            {head + "2027-04-10 09:00,10\n2027-04-10 10:00,10\n2027-04-10 10:00,11\n2027-04-10 11:00,11\n", []string{"line 4.time: given twice"}},
-		"out of order":     {head + "2027-04-10 09:00,10\n2027-04-10 08:00,10\n2027-04-10 10:00,11\n", []string{"line 3.time: impossible"}},
-		"late, then twice": {head + "2027-04-10 09:00,10\n2027-04-10 08:00,10\n2027-04-10 10:00,11\n2027-04-10 10:00,11\n", []string{"line 3.time: impossible", "line 5.time: given twice"}},
-		"no full hour":     {head + "2027-04-10 09:30,10\n2027-04-10 10:30,10\n", []string{"line 2.time: not accepted", "line 3.time: not accepted"}},
-		"half an hour on":  {head + "2027-04-10 09:00,10\n2027-04-10 09:30,10\n", []string{"line 3.time: impossible", "line 3.time: not accepted"}},
-		"no time at all":   {head + "soon,10\n10/04/2027 9:00,10\n1066-10-14 09:00,10\n", []string{"line 2.time: not accepted", "line 3.time: not accepted", "line 4.time: impossible"}},
-		"what cannot be":   {head + "2027-04-10 09:00,61,100.1,-0.1,-1,101,\n2027-04-10 10:00,-45.1,0,2001,121,-61,\n", []string{"line 2.air", "line 2.humidity", "line 2.rain", "line 2.surface", "line 2.wind", "line 3.air", "line 3.humidity", "line 3.rain", "line 3.surface", "line 3.wind"}},
-		"dew over the air": {head + "2027-04-10 09:00,10,,,,,10.1\n2027-04-10 10:00,10,,,,,10\n", []string{"line 2.dew_point: impossible"}},
-		"dew and humidity": {head + "2027-04-10 09:00,10,50,,,,5\n", []string{"line 2.dew_point: given twice"}},
-		"no air":           {head + "2027-04-10 09:00,10\n2027-04-10 10:00,,50\n", []string{"line 3.air: missing"}},
-		"no air anywhere":  {"time,rain [mm]\n2027-04-10 09:00,1\n2027-04-10 10:00,1\n", []string{"line 2.air: missing"}},
-		"no unit":          {"time,air\n2027-04-10 09:00,10\n", []string{"line 2.air: not accepted"}},
-		"another column":   {"time,air [degC],cloud\n2027-04-10 09:00,10,3\n2027-04-10 10:00,10,3\n", []string{"line 2.cloud: unknown key"}},
-		"neither":          {"air [degC]\n10\n", []string{"column time: missing"}},
-		"both":             {"time,date,air [degC]\n2027-04-10 09:00,2027-04-10,10\n", []string{"column date: given twice"}},
-		"nothing":          {"time,air [degC]\n", []string{"hours: missing"}},
-		"no file of text":  {"", []string{"not readable"}},
+		"mixed offsets":                        {head + "2027-04-10 09:00,10\n2027-04-10T10:00Z,10\n2027-04-10T11:00Z,10\n", []string{"line 3.time: not accepted"}},
+		"another offset":                       {head + "2027-04-10T09:00+02:00,10\n2027-04-10T10:00+02:00,10\n", []string{"line 2.time: not accepted", "line 3.time: not accepted"}},
+		"a gap, once":                          {head + "2027-04-10 09:00,10\n2027-04-10 13:00,10\n2027-04-10 14:00,10\n2027-04-10 15:00,10\n", []string{"line 3.time: missing"}},
+		"a gap":                                {head + "2027-04-10 09:00,10\n2027-04-10 13:00,10\n", []string{"line 3.time: missing: read nothing from 2027-04-10 10:00 +00:00 to 2027-04-10 13:00 +00:00"}},
+		"twice":                                {head + "2027-04-10 09:00,10\n2027-04-10 10:00,10\n2027-04-10 10:00,11\n2027-04-10 11:00,11\n", []string{"line 4.time: given twice"}},
+		"out of order":                         {head + "2027-04-10 09:00,10\n2027-04-10 08:00,10\n2027-04-10 10:00,11\n", []string{"line 3.time: impossible"}},
+		"late, then twice":                     {head + "2027-04-10 09:00,10\n2027-04-10 08:00,10\n2027-04-10 10:00,11\n2027-04-10 10:00,11\n", []string{"line 3.time: impossible", "line 5.time: given twice"}},
+		"no full hour":                         {head + "2027-04-10 09:30,10\n2027-04-10 10:30,10\n", []string{"line 2.time: not accepted", "line 3.time: not accepted"}},
+		"half an hour on":                      {head + "2027-04-10 09:00,10\n2027-04-10 09:30,10\n", []string{"line 3.time: impossible", "line 3.time: not accepted"}},
+		"half an hour, and an hour from there": {head + "2027-04-10 09:00,10\n2027-04-10 09:30,10\n2027-04-10 10:30,10\n", []string{"line 3.time: impossible", "line 3.time: not accepted", "line 4.time: not accepted"}},
+		"no time at all":                       {head + "soon,10\n10/04/2027 9:00,10\n1066-10-14 09:00,10\n", []string{"line 2.time: not accepted", "line 3.time: not accepted", "line 4.time: impossible"}},
+		"what cannot be":                       {head + "2027-04-10 09:00,61,100.1,-0.1,-1,101,\n2027-04-10 10:00,-45.1,0,2001,121,-61,\n", []string{"line 2.air", "line 2.humidity", "line 2.rain", "line 2.surface", "line 2.wind", "line 3.air", "line 3.humidity", "line 3.rain", "line 3.surface", "line 3.wind"}},
+		"dew over the air":                     {head + "2027-04-10 09:00,10,,,,,10.1\n2027-04-10 10:00,10,,,,,10\n", []string{"line 2.dew_point: impossible"}},
+		"dew and humidity":                     {head + "2027-04-10 09:00,10,50,,,,5\n", []string{"line 2.dew_point: given twice"}},
+		"no air":                               {head + "2027-04-10 09:00,10\n2027-04-10 10:00,,50\n", []string{"line 3.air: missing"}},
+		"no air anywhere":                      {"time,rain [mm]\n2027-04-10 09:00,1\n2027-04-10 10:00,1\n", []string{"line 2.air: missing"}},
+		"no unit":                              {"time,air\n2027-04-10 09:00,10\n", []string{"line 2.air: not accepted"}},
+		"another column":                       {"time,air [degC],cloud\n2027-04-10 09:00,10,3\n2027-04-10 10:00,10,3\n", []string{"line 2.cloud: unknown key"}},
+		"neither":                              {"air [degC]\n10\n", []string{"column time: missing"}},
+		"both":                                 {"time,date,air [degC]\n2027-04-10 09:00,2027-04-10,10\n", []string{"column date: given twice"}},
+		"nothing":                              {"time,air [degC]\n", []string{"hours: missing"}},
+		"no file of text":                      {"", []string{"not readable"}},
 	} {
 		t.Run(name, func(t *testing.T) {
 			f, err := read(x.text, utc)
@@ -203,6 +205,7 @@ func TestFaultsOfDays(t *testing.T) {
 		"out of order":   {head + "2027-04-10,5,10\n2027-04-09,5,10\n", []string{"line 3.date: impossible"}},
 		"no day":         {head + "2027-02-30,5,10\n2027-03-01,5,10\n9999-12-31,5,10\n", []string{"line 2.date: not accepted", "line 4.date: impossible"}},
 		"cells missing":  {head + "2027-04-10,5,\n2027-04-11,,10\n", []string{"line 2.high: missing", "line 3.low: missing"}},
+		"no day between": {head + "2027-04-10,5,10\n,5,10\n2027-04-12,5,10\n2027-04-13,5,10\n", []string{"line 3.date: missing"}},
 		"no high":        {"date,low [degC]\n2027-04-10,5\n", []string{"line 2.high: missing"}},
 		"what cannot be": {head + "2027-04-10,-46,61,101,-1,200\n", []string{"line 2.high", "line 2.humidity", "line 2.low", "line 2.rain", "line 2.wind"}},
 		"of hours":       {"date,low [degC],high [degC],surface [degC]\n2027-04-10,5,10,7\n", []string{"line 2.surface: unknown key"}},

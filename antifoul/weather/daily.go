@@ -59,7 +59,6 @@ func Hourly(b *tables.Book, days []Day, loc *time.Location) (Forecast, error) {
 }
 
 // hourly is Hourly for days whose date, low and high are given.
-
 func hourly(b *tables.Book, days []Day, loc *time.Location, path func(i int) string) (Forecast, error) {
 	var faults finding.Faults
 	checkDays(&faults, days, path)
@@ -141,7 +140,7 @@ func checkDays(faults *finding.Faults, days []Day, path func(i int) string) {
 		}
 		seen[d.Date] = true
 		h := Hour{AirC: Unknown(), SurfaceC: Unknown(), HumidityPct: d.HumidityPct, RainMM: d.RainMM, WindMS: d.WindMS}
-		h.check(faults, path(i))
+		h.check(faults, path, i)
 		for _, v := range []struct {
 			field string
 			c     float64

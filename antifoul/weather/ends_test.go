@@ -1,13 +1,16 @@
 package weather_test
 
 import (
+	"errors"
 	"fmt"
+	"slices"
 	"strings"
 	"testing"
 	"time"
 
 	"boatyard.example/bottomwork/antifoul/weather"
 	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
 	"boatyard.example/bottomwork/tables/quantity"
 )
 
@@ -95,5 +98,166 @@ func TestFactsAreAmounts(t *testing.T) {
 	}
 	if surfaces == 0 {
 		t.Error("no surface is told")
+	}
+}
+
+// Temperatures are told to a tenth of a degree, an estimate from its low end down to its high end up; humidity to a whole per cent. Steady air of 2.04 degC with an error of
+// 2 K is a surface from 0.04 to 4.04 degC.
+func TestFactsAreRounded(t *testing.T) {
+	b := tables.Default()
+	hours := air(steady(2.04, 48)...)
+	for i := range hours {
+		hours[i].HumidityPct = 97.4
+	}
+	why := at(t, b, hours, false).For(weather.Coat{Coating: coating(t, b, "epoxy-barrier"), On: []tables.Material{material(t, b, "steel")}}).Why(30)
+	ends, ok := told(why, weather.RuleCold, "surface").(interface {
+		Ends() (low, high quantity.Temperature)
+	})
+	if !ok {
+		t.Fatal(why)
+	}
+	if low, high := ends.Ends(); low.String() != "0.0 degC" || high.String() != "4.1 degC" {
+		t.Errorf("from %s to %s", low, high)
+	}
+	if h, ok := told(why, weather.RuleHumid, "humidity").(quantity.Share); !ok || h.String() != "97 %" {
+		t.Errorf("humidity of 97.4 %% is told as %v", h)
+	}
+	for i := range hours {
+		hours[i].AirC = 2.16
+	}
+	why = at(t, b, hours, false).For(weather.Coat{Coating: coating(t, b, "epoxy-barrier"), On: []tables.Material{material(t, b, "steel")}}).Why(30)
+	ends, ok = told(why, weather.RuleCold, "surface").(interface {
+		Ends() (low, high quantity.Temperature)
+	})
+	if !ok {
+		t.Fatal(why)
+	}
+	if low, high := ends.Ends(); low.String() != "0.1 degC" || high.String() != "4.2 degC" {
+		t.Errorf("from %s to %s", low, high)
+	}
+}
+
+// Humidity is asked of air from -45 to 60 degC and of dew points from -90 degC up to it; what cannot be comes to nought.
+func TestBoundsOfHumidity(t *testing.T) {
+	b := tables.Default()
+	for _, x := range []struct {
+		air, dew float64
+		want     string
+	}{{60, 20, ""}, {60.1, 20, "air"}, {-45, -60, ""}, {-45.1, -60, "air"}, {-40, -90, ""}, {-40, -90.1, "dew_point"}, {10, 10, ""}, {10, 10.1, "dew_point"}, {10, weather.Unknown(), "dew_point"}} {
+		h, err := weather.Humidity(b, x.air, x.dew)
+		fs, _ := errors.AsType[finding.Faults](err)
+		if x.want == "" != (len(fs) == 0) || len(fs) > 0 && (len(fs) > 1 || fs[0].Key != x.want || h != 0) || len(fs) == 0 && !(h > 0 && h <= 100) {
+			t.Errorf("a dew point of %g in air of %g: %g, %v", x.dew, x.air, h, err)
+		}
+	}
+	if d, err := weather.DewPoint(b, 61, 50); err == nil || d != 0 {
+		t.Errorf("%g, %v", d, err)
+	}
+	if d, err := weather.DewPoint(&tables.Book{}, 10, 50); err == nil || d != 0 {
+		t.Errorf("%g, %v", d, err)
+	}
+	if h, err := weather.Humidity(&tables.Book{}, 10, 5); err == nil || h != 0 {
+		t.Errorf("%g, %v", h, err)
+	}
+}
+
+// A number that cannot be is told to six digits.
+func TestOddValuesAreRounded(t *testing.T) {
+	if _, err := weather.DewPoint(tables.Default(), 99.1234567, 50); err == nil || !strings.Contains(err.Error(), "read 99.1235;") {
+		t.Error(err)
+	}
+}
+
+// What a surface is estimated by rests on the lag: doubts of the material's row that are about paint are none of it.
+func TestBasisOfAnEstimate(t *testing.T) {
+	b := tables.Default()
+	tried := 0
+	for m := range b.Materials() {
+		row := m.Basis("lag")
+		if !(m.Lag.Low > 0) || row.Doubt == "" || row.Own {
+			continue
+		}
+		tried++
+		why := at(t, b, air(steady(2, 30)...), false).For(weather.Coat{Coating: coating(t, b, "epoxy-barrier"), On: []tables.Material{m}}).Why(29)
+		for _, f := range why {
+			if want := 3; len(f.Basis) != want && f.Rule == weather.RuleCold { // the limit, the error of an estimate, and the lag
+				t.Errorf("%s: %d bases, want %d: %v", m.Key, len(f.Basis), want, f.Basis)
+			}
+			if off, _ := b.Factor("surface-error"); f.Rule == weather.RuleCold && !slices.Contains(f.Basis, off.Basis("value")) {
+				t.Errorf("%s: nothing of the error of an estimate in %v", m.Key, f.Basis)
+			}
+			for _, x := range f.Basis {
+				if x.Doubt == row.Doubt {
+					t.Errorf("%s, %s: the surface is doubted since %q", m.Key, f.Rule, x.Doubt)
+				}
+			}
+		}
+	}
+	if tried == 0 {
+		t.Error("no material has a doubt")
+	}
+}
+
+// A doubt of one's own row about the lag is one about the estimate.
+func TestOwnDoubtOfALag(t *testing.T) {
+	b := own(t, "[[material]]\nkey = \"grp\"\nbasis = \"own table\"\nsource = \"thermometer\"\nlag = 1\ndoubt = \"one night\"\n")
+	found := false
+	for _, f := range at(t, b, air(steady(2, 30)...), false).For(weather.Coat{Coating: coating(t, b, "epoxy-barrier"), On: []tables.Material{material(t, b, "grp")}}).Why(29) {
+		found = found || f.Rule == weather.RuleCold && slices.ContainsFunc(f.Basis, func(x finding.Basis) bool { return x.Doubt == "one night" })
+	}
+	if !found {
+		t.Error("nothing of the doubt")
+	}
+}
+
+// Impossible measurements are asked for again, one at a time, and rain that nobody looked for.
+func TestMeasureAgain(t *testing.T) {
+	b := tables.Default()
+	c := coating(t, b, "ablative-cuprous-multi")
+	good := weather.Hour{At: start, AirC: 20, SurfaceC: 20, HumidityPct: 50}
+	if fs := weather.Judge(b, c, good); fs.Worst() != finding.Fine {
+		t.Fatal(fs)
+	}
+	for name, change := range map[string]func(h *weather.Hour){
+		"air":      func(h *weather.Hour) { h.AirC = 60.1 },
+		"humidity": func(h *weather.Hour) { h.HumidityPct = 100.1 },
+		"rain":     func(h *weather.Hour) { h.RainMM = weather.Unknown() },
+		"surface":  func(h *weather.Hour) { h.SurfaceC = weather.Unknown() },
+	} {
+		h := good
+		change(&h)
+		if fs := weather.Judge(b, c, h); len(fs) != 1 || fs[0].Rule != weather.RuleMeasure || fs[0].Verdict != finding.Ask {
+			t.Errorf("%s: %v", name, fs)
+		}
+	}
+}
+
+// Days made in Go are held to the same: one thing that is missing, one that cannot be. A day without humidity is filled hour by hour, and so it is told.
+func TestDaysMadeInGo(t *testing.T) {
+	b := tables.Default()
+	good := weather.Day{Date: date(t, 2027, 4, 10), LowC: 5, HighC: 10, HumidityPct: 60}
+	for name, c := range map[string]struct {
+		change func(d *weather.Day)
+		want   string
+	}{
+		"as it should be": {func(*weather.Day) {}, ""},
+		"no high":         {func(d *weather.Day) { d.HighC = weather.Unknown() }, "days[0].high"},
+		"no date":         {func(d *weather.Day) { d.Date = quantity.Date{} }, "days[0].date"},
+		"low over high":   {func(d *weather.Day) { d.LowC = 11 }, "days[0].low"},
+		"too much rain":   {func(d *weather.Day) { d.RainMM = 2001 }, "days[0].rain"},
+	} {
+		d := good
+		c.change(&d)
+		_, err := weather.Hourly(b, []weather.Day{d}, time.UTC)
+		fs, _ := errors.AsType[finding.Faults](err)
+		if c.want == "" != (err == nil) || err != nil && (len(fs) != 1 || fs[0].Key != c.want) {
+			t.Errorf("%s: %v", name, err)
+		}
+	}
+	dim := good
+	dim.Date, dim.HumidityPct = good.Date.AddDays(1), weather.Unknown()
+	f, err := weather.Hourly(b, []weather.Day{good, dim}, time.UTC)
+	if err != nil || told(f.Notes, weather.RuleDewFromLow, "hours") != 24 {
+		t.Errorf("%v, %v", f.Notes, err)
 	}
 }

@@ -36,22 +36,13 @@ func (f Forecast) Check() finding.Faults {
 	}
 	checkOrder(&faults, f.Hours, func(i int) string { return key(i) + "at" })
 	for i := range f.Hours {
-		if f.Hours[i].odd() {
-			f.Hours[i].check(&faults, key(i))
-		}
+		f.Hours[i].check(&faults, key, i)
 	}
 	return faults
 }
 
-// odd is a quick look: whether check has anything to say.
-func (h *Hour) odd() bool {
-	out := func(v, low, high float64) bool { return v < low || v > high }
-	return out(h.AirC, coldestC, hottestC) || out(h.SurfaceC, coldestSkin, hottestSkin) || !(h.HumidityPct > 0 || !known(h.HumidityPct)) || h.HumidityPct > 100 ||
-		out(h.RainMM, 0, mostRainMM) || out(h.WindMS, 0, mostWindMS)
-}
-
-// check notes weather that cannot be.
-func (h *Hour) check(faults *finding.Faults, path string) {
+// check notes weather that cannot be, of the hour of the number i.
+func (h *Hour) check(faults *finding.Faults, path func(i int) string, i int) {
 	var fs finding.Faults
 	if known(h.AirC) {
 		checkAir(&fs, h.AirC)
@@ -63,7 +54,7 @@ func (h *Hour) check(faults *finding.Faults, path string) {
 	within(&fs, "rain", h.RainMM, 0, mostRainMM, "from 0 to 2000 mm")
 	within(&fs, "wind", h.WindMS, 0, mostWindMS, "from 0 to 120 m/s")
 	for _, f := range fs {
-		f.Key = path + f.Key
+		f.Key = path(i) + f.Key
 		*faults = append(*faults, f)
 	}
 }

@@ -70,7 +70,6 @@ type Coat struct {
 //
 // Basis: first-order lag of a body that is as warm inside as outside; derived. It knows no sun and no clear night sky.
 func (s *Site) For(c Coat) *Sky {
-	c.On = slices.Clone(c.On)
 	k := &Sky{site: s, limits: limitsOf(s.book, c, s.covered), at: make([]place, len(s.hours)), verdicts: make([]finding.Verdict, len(s.hours))}
 	k.limits.estimate = append(k.limits.estimate, s.basis)
 	for j, m := range c.On {

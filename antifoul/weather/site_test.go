@@ -75,6 +75,19 @@ func TestSurfaceFollowsTheAir(t *testing.T) {
 	if got := k.Surface(24); math.Abs(got.Low-9.15203) > 1e-5 || math.Abs(got.Typical-13.67879) > 1e-5 || math.Abs(got.High-17.67668) > 1e-5 {
 		t.Errorf("three lags: %v", got)
 	}
+	// After a fall the fastest skin is the coldest: 10 + 10 × 0.5 × (1 − exp(−2)) = 14.32332.
+	k = at(t, b, air(append(steady(20, 24), 10)...), false).For(weather.Coat{Coating: coating(t, b, "ablative-cuprous-multi"), On: []tables.Material{material(t, b, "grp")}})
+	if got := k.Surface(24); math.Abs(got.Low-12.32332) > 1e-5 {
+		t.Errorf("three lags, after a fall: %v", got)
+	}
+	// After an hour of warm air the fast skin is cool again, the slow one hardly felt it, and the one between is the warmest; after one of cold air it is the coldest.
+	for _, gust := range []float64{0, 20} {
+		k = at(t, b, air(append(steady(10, 24), gust, 10)...), false).For(weather.Coat{Coating: coating(t, b, "ablative-cuprous-multi"), On: []tables.Material{material(t, b, "grp")}})
+		got := k.Surface(25)
+		if low := got.Typical-got.Low <= 2+1e-9; low != (gust == 0) || (got.High-got.Typical <= 2+1e-9) == low || got.Typical-got.Low < 2-1e-9 || got.High-got.Typical < 2-1e-9 {
+			t.Errorf("after an hour of %g degC: %v", gust, got)
+		}
+	}
 	// A measurement is exact, and the estimate goes on from it: 20 + (8 − 20) × k = 15.58545 after an hour of 20 degC.
 	b = lagged(t, "1")
 	hours[24].SurfaceC = 8
@@ -84,6 +97,13 @@ func TestSurfaceFollowsTheAir(t *testing.T) {
 	}
 	if got := k.Surface(25); math.Abs(got.Typical-15.58545) > 1e-5 {
 		t.Errorf("an hour after it was measured: %v", got)
+	}
+	// It goes on from a measurement in an hour of unknown air too, as if the air had been the next hour's: 20 + (10 − 20) × k = 16.32121.
+	blind := air(weather.Unknown(), 20)
+	blind[0].SurfaceC = 10
+	k = at(t, b, blind, false).For(weather.Coat{Coating: coating(t, b, "ablative-cuprous-multi"), On: []tables.Material{material(t, b, "grp")}})
+	if got := k.Surface(1).Typical; !(math.Abs(got-16.32121) <= 1e-5) {
+		t.Errorf("an hour after it was measured in unknown air: %g", got)
 	}
 	// No air, no surface; and after that the history begins again, at the mean of what follows.
 	hours = air(append(steady(10, 24), 20, 20)...)
@@ -169,6 +189,7 @@ func TestWindEndsSpraying(t *testing.T) {
 		{"air-spray", 4.9, false, finding.Fine, weather.RuleMayPaint},
 		{"air-spray", 5, false, finding.Fine, weather.RuleMayPaint},
 		{"air-spray", 5.1, false, finding.Forbidden, weather.RuleWind},
+		{"air-spray", 5.14, false, finding.Forbidden, weather.RuleWind}, // told as 5.2
 		{"air-spray", 5.1, true, finding.Fine, weather.RuleMayPaint},
 		{"air-spray", weather.Unknown(), false, finding.Ask, weather.RuleMeasure},
 		{"air-spray", weather.Unknown(), true, finding.Fine, weather.RuleMayPaint},
@@ -185,8 +206,25 @@ func TestWindEndsSpraying(t *testing.T) {
 		if why := k.Why(0); k.Verdict(0) != x.worst || len(why) != 1 || !why.Has(x.rule) {
 			t.Errorf("%s in %g m/s, covered %t: %v", x.by, x.wind, x.covered, why)
 		}
+		if x.rule == weather.RuleWind { // as an amount, to a tenth
+			if v, ok := told(k.Why(0), x.rule, "wind").(quantity.Speed); !ok || math.Abs(v.Float(quantity.MetrePerSecond)-math.Ceil(x.wind*10-1e-9)/10) > 1e-9 {
+				t.Errorf("%s in %g m/s: %v is told", x.by, x.wind, v)
+			}
+		}
 		spoken(t, b, k.Why(0))
 	}
+}
+
+// told is what a finding of the rule tells under the name.
+func told(fs finding.List, rule finding.ID, name string) any {
+	for _, f := range fs {
+		for _, x := range f.Facts {
+			if f.Rule == rule && x.Name == name {
+				return x.Value
+			}
+		}
+	}
+	return nil
 }
 
 func TestBareTimberOnlyWhileItCools(t *testing.T) {
@@ -213,6 +251,18 @@ func TestBareTimberOnlyWhileItCools(t *testing.T) {
 		if why := at(t, b, last, false).For(coat).Why(1); why.Has(weather.RuleWarming) != rising {
 			t.Errorf("%g degC in air of 10: %v", surface, why)
 		}
+	}
+	// In the last hour but one it is known what the air does.
+	if k := at(t, b, air(append(steady(10, 24), 20)...), false).For(weather.Coat{Coating: coat.Coating, On: []tables.Material{material(t, b, "wood-carvel")}, Falling: true}); !k.Why(23).Has(weather.RuleWarming) || k.Why(22).Has(weather.RuleWarming) {
+		t.Errorf("before the last hour: %v, %v", k.Why(22), k.Why(23))
+	}
+	// By how much is told: of the 2 K to the air a skin with a lag of two hours makes 2 × (1 − exp(−0.5)) = 0.78694 in an hour.
+	quick := lagged(t, "2")
+	last := air(10, 10)
+	last[1].SurfaceC = 8
+	plastic := weather.Coat{Coating: coating(t, quick, "flexible-wood-primer"), On: []tables.Material{material(t, quick, "grp")}, Falling: true}
+	if rise, ok := told(at(t, quick, last, false).For(plastic).Why(1), weather.RuleWarming, "rise").(float64); !ok || math.Abs(rise-0.78694) > 1e-5 {
+		t.Errorf("from 8 degC in air of 10 it warms by %g K", rise)
 	}
 	// Of two parts the one that still warms counts: on the way down a skin of plastic cools at once, a keel of lead is behind.
 	coat.On = []tables.Material{material(t, b, "grp"), material(t, b, "lead")}
@@ -280,6 +330,16 @@ func TestWets(t *testing.T) {
 			t.Errorf("%s: rain %v, dew %v", name, rains, condenses)
 		}
 		spoken(t, b, k.WhyWets(0))
+	}
+	// At the dew point itself it does; the surface is set to what the package reckons for the air.
+	exact := air(20)
+	dew, err := weather.DewPoint(b, exact[0].AirC, exact[0].HumidityPct)
+	if err != nil {
+		t.Fatal(err)
+	}
+	exact[0].SurfaceC = dew
+	if got := at(t, b, exact, false).For(weather.Coat{Coating: coating(t, b, "ablative-cuprous-multi")}).Condenses(0); got != finding.Forbidden {
+		t.Errorf("a surface at the dew point: %v", got)
 	}
 	dark := air(20)
 	dark[0].HumidityPct, dark[0].RainMM = weather.Unknown(), weather.Unknown()
