@@ -55,35 +55,35 @@ type Law struct {
 }
 
 // Biocides lists the biocide classes it speaks of; none: every coating.
-func (l Law) Biocides() iter.Seq[string] { return slices.Values(l.biocides) }
+func (l *Law) Biocides() iter.Seq[string] { return slices.Values(l.biocides) }
 
 // Actives lists the actives it speaks of.
-func (l Law) Actives() iter.Seq[string] { return slices.Values(l.actives) }
+func (l *Law) Actives() iter.Seq[string] { return slices.Values(l.actives) }
 
 // Mechanisms lists the mechanisms it speaks of (in-water cleaning of soft films); none: all.
-func (l Law) Mechanisms() iter.Seq[string] { return slices.Values(l.mechs) }
+func (l *Law) Mechanisms() iter.Seq[string] { return slices.Values(l.mechs) }
 
 // Exempt lists the hull materials that it leaves out.
-func (l Law) Exempt() iter.Seq[string] { return slices.Values(l.exempt) }
+func (l *Law) Exempt() iter.Seq[string] { return slices.Values(l.exempt) }
 
 // Roles lists what a berth must be for the law to bite: painted, kept, visited, cleaned; none: all.
-func (l Law) Roles() iter.Seq[string] { return slices.Values(l.roles) }
+func (l *Law) Roles() iter.Seq[string] { return slices.Values(l.roles) }
 
 // Waters lists the waters it speaks of; none: all.
-func (l Law) Waters() iter.Seq[string] { return slices.Values(l.waters) }
+func (l *Law) Waters() iter.Seq[string] { return slices.Values(l.waters) }
 
 // Steps lists the work that it asks for, in order; given when its verdict is needs.
-func (l Law) Steps() iter.Seq[finding.Action] { return slices.Values(l.steps) }
+func (l *Law) Steps() iter.Seq[finding.Action] { return slices.Values(l.steps) }
 
 // Where returns the name of the law's place.
-func (l Law) Where() string { return l.where }
+func (l *Law) Where() string { return l.where }
 
 // LiesIn reports whether the law's place is the place of the key, or lies in it.
-func (l Law) LiesIn(place string) bool { return slices.Contains(l.lies, place) }
+func (l *Law) LiesIn(place string) bool { return slices.Contains(l.lies, place) }
 
 // Facts lists what a finding tells of the law: law, says, place; then from, to, content, release, within, read and doubt where
 // the row gives them.
-func (l Law) Facts() iter.Seq[finding.Fact] { return slices.Values(l.facts) }
+func (l *Law) Facts() iter.Seq[finding.Fact] { return slices.Values(l.facts) }
 
 // settleLaws works out once what every question would work out again: where each law's place lies, and the law's facts.
 func (b *Book) settleLaws() {
