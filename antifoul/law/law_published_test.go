@@ -206,7 +206,8 @@ func TestSizes(t *testing.T) {
 func TestExemptMaterial(t *testing.T) {
 	b := tables.Default()
 	on := day(t, "2026-11-25")
-	exempt := slices.Collect(rowOf(t, b, "wa-copper").Exempt())
+	copper := rowOf(t, b, "wa-copper")
+	exempt := slices.Collect(copper.Exempt())
 	if len(exempt) == 0 {
 		t.Fatal("no exempt material")
 	}
