@@ -99,7 +99,7 @@ func TestAnyBoatsBillsAddUp(t *testing.T) {
 		t.Fatal(err)
 	}
 	lines, types := 0, 0
-	eachBoat(t, 20, func(t *testing.T, n uint64, x antifoul.Boat) {
+	eachBoat(t, sparse(20), func(t *testing.T, n uint64, x antifoul.Boat) {
 		t.Helper()
 		j, err := antifoul.Plan(b, inDays(t, n, x))
 		if err != nil {

@@ -218,6 +218,14 @@ func (p *pens) boat(t *testing.T) antifoul.Boat {
 	return x
 }
 
+// sparse asks a heavy question of a quarter of the boats under the race detector.
+func sparse(every uint64) uint64 {
+	if underRace {
+		return 4 * max(every, 10)
+	}
+	return every
+}
+
 // few reports whether a tenth of the boats will do: a run with -short, or one with the race detector, for which .ci/run makes up by another without it.
 func few() bool { return testing.Short() || underRace }
 
@@ -234,9 +242,6 @@ func eachBoat(t *testing.T, every uint64, check func(t *testing.T, n uint64, x a
 	b := tables.Default()
 	if few() {
 		every = max(every, 10) // what is rare is counted, so samples that are small already stay as they are
-	}
-	if underRace {
-		every *= 4
 	}
 	for n = 0; n < *anyBoats && !t.Failed(); n += every {
 		x := newPens(b, n).boat(t)
@@ -311,7 +316,7 @@ func TestAnyBoatIsPlanned(t *testing.T) {
 			ranked++
 		}
 	}
-	eachBoat(t, 1, func(t *testing.T, n uint64, x antifoul.Boat) {
+	eachBoat(t, sparse(1), func(t *testing.T, n uint64, x antifoul.Boat) {
 		t.Helper()
 		j, err := antifoul.Plan(b, x)
 		if err != nil {
