@@ -41,8 +41,8 @@ func TestSwapsAndLiftsAreTrue(t *testing.T) {
 		for _, c := range p.Swaps() {
 			swaps++
 			then, ok := hullOf(t, c.With).Best()
-			if ok != (c.Type != "") || ok && (then.Coating.Key != c.Type || c.Type == best.Coating.Key) {
-				t.Errorf("boat %d: %s %v instead of %v: %q first, said %q", n, c.Key, c.To, c.From, then.Coating.Key, c.Type)
+			if ok != (c.Type != "") || ok && (then.Key != c.Type || c.Type == best.Key) {
+				t.Errorf("boat %d: %s %v instead of %v: %q first, said %q", n, c.Key, c.To, c.From, then.Key, c.Type)
 			}
 		}
 		for _, c := range p.Lifts() {
@@ -177,8 +177,8 @@ func TestCloseness(t *testing.T) {
 			if l.Share < 0 || l.Share > 1 || q.Tier != best.Tier || (l.Share > 0.2 && l.Share < 0.8) != l.Equal {
 				t.Errorf("boat %d: %+v", n, l)
 			}
-			if q.Score == best.Score && q.Rank == best.Rank && (l.Share < 0.05 || l.Share > 0.95) && best.Coating.Wears() && q.Coating.Wears() {
-				t.Logf("boat %d: %s and %s have equal points and one leads in %.2f", n, best.Coating.Key, q.Coating.Key, l.Share)
+			if q.Score == best.Score && q.Rank == best.Rank && (l.Share < 0.05 || l.Share > 0.95) && best.Coating().Wears() && q.Coating().Wears() {
+				t.Logf("boat %d: %s and %s have equal points and one leads in %.2f", n, best.Key, q.Key, l.Share)
 			}
 			if l.Equal {
 				tied++

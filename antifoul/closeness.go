@@ -49,7 +49,7 @@ func (p PartRanking) Closeness(draws int, seed uint64, most int) Closeness {
 	var rivals []*drawn
 	first := newDrawn(&p.Places[0])
 	for i := 1; i < len(p.Places) && len(rivals) < most; i++ {
-		if x := &p.Places[i]; x.Tier == best.Tier && best.q.past[x.Coating.Key].held == best.q.past[best.Coating.Key].held {
+		if x := &p.Places[i]; x.Tier == best.Tier && best.q.past[x.Key].held == best.q.past[best.Key].held {
 			rivals = append(rivals, newDrawn(x))
 		}
 	}
@@ -68,14 +68,14 @@ func (p PartRanking) Closeness(draws int, seed uint64, most int) Closeness {
 		}
 	}
 	for i, x := range rivals {
-		l := Lead{Coating: x.place.Coating, Share: lead[i] / float64(draws)}
+		l := Lead{Coating: x.typ, Share: lead[i] / float64(draws)}
 		l.Equal = l.Share < firmShare && l.Share > 1-firmShare
 		rule, v := RuleFirm, finding.Fine
 		if l.Equal {
 			rule, v = RuleTooClose, finding.Caution
 		}
 		l.Finding = finding.Finding{
-			Rule: rule, Verdict: v, About: best.Coating.Name, Against: l.Coating.Name, Basis: []finding.Basis{{Kind: finding.Derived}},
+			Rule: rule, Verdict: v, About: best.Name, Against: l.Coating.Name, Basis: []finding.Basis{{Kind: finding.Derived}},
 			Facts: []finding.Fact{fact("share", quantity.Percent.N(int64(l.Share*100+0.5))), fact("draws", draws), fact("seed", int(seed))},
 		}
 		out.Rows = append(out.Rows, l)
@@ -86,27 +86,28 @@ func (p PartRanking) Closeness(draws int, seed uint64, most int) Closeness {
 // drawn is one type whose ranges are drawn.
 type drawn struct {
 	place *Place
+	typ   tables.Coating
 	kept  float64 // points of the criteria that rest on no range
 	rate  quantity.Range[float64]
 }
 
 func newDrawn(p *Place) *drawn {
-	d := &drawn{place: p}
-	c := asked{Coating: &p.Coating, way: &p.way}
+	d := &drawn{place: p, typ: p.Coating()}
+	c := asked{Coating: &d.typ, way: &p.way}
 	for i, k := range criterionFuncs {
 		if k.key != "lasting" && k.key != "work" {
 			d.kept += p.q.points(i, k.f(p.q, &c).value)
 		}
 	}
-	if p.Coating.Wears() {
-		d.rate = p.q.wear.Rate(&p.Coating)
+	if d.typ.Wears() {
+		d.rate = p.q.wear.Rate(&d.typ)
 	}
 	return d
 }
 
 // score is the type's score in one draw; a type that does not last as long as is wished, or not in so many coats as it takes, has lost.
 func (d *drawn) score(own, work float64) float64 {
-	q, c := d.place.q, &d.place.Coating
+	q, c := d.place.q, &d.typ
 	afloat := q.boat.Use.AfloatMonths(q.months)
 	lasts := 1.0
 	switch {

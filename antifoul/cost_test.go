@@ -85,8 +85,8 @@ func TestNoPricesNoMoney(t *testing.T) {
 func TestMoneyMovesNoPlace(t *testing.T) {
 	plain, priced := costed(t, "[[place]]\nkey = \"pool\"\nwithin = \"GB\"\nbasis = \"invented\"\n").Ranking.Hull(), costed(t, wages).Ranking.Hull()
 	for i, p := range plain.Places {
-		if o := priced.Places[i]; o.Coating.Key != p.Coating.Key || o.Tier != p.Tier || o.Score != p.Score || o.Rank != p.Rank {
-			t.Errorf("place %d: %s and %s", i+1, p.Coating.Key, o.Coating.Key)
+		if o := priced.Places[i]; o.Key != p.Key || o.Tier != p.Tier || o.Score != p.Score || o.Rank != p.Rank {
+			t.Errorf("place %d: %s and %s", i+1, p.Key, o.Key)
 		}
 	}
 }

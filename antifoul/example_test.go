@@ -23,7 +23,7 @@ func Example() {
 		log.Fatal(err)
 	}
 	if best, ok := job.Ranking.Hull().Best(); ok {
-		fmt.Println(best.Coating)
+		fmt.Println(best.Name)
 	}
 	for part, layer := range job.Layers() {
 		fmt.Println(part+":", layer)
@@ -51,7 +51,7 @@ func ExamplePlan() {
 		log.Fatal(err)
 	}
 	best, _ := job.Ranking.Hull().Best()
-	fmt.Println(best.Coating, "because:", best.Why())
+	fmt.Println(best.Name, "because:", best.Why())
 	_ = report.Write // report.Write(os.Stdout, job, report.Options{Format: report.Markdown})
 	// Output:
 	// no coating because: She lives out of the water, so it meets no growth to speak of.

@@ -142,10 +142,10 @@ func TestErodingFilmsAtSpeed(t *testing.T) {
 	j := planned(t, strings.Replace(base, `speed = "6 kn"`, `speed = "30 kn"`, 1)+gear("sounder", "fitting", "transducer"))
 	pr, _ := j.Ranking.Part("sounder")
 	best, ok := pr.Best()
-	if !ok || best.Coating.Carrier != "water" {
-		t.Errorf("a transducer at 30 kn gets %q", best.Coating.Key)
+	if !ok || best.Coating().Carrier != "water" {
+		t.Errorf("a transducer at 30 kn gets %q", best.Key)
 	}
-	if v, bars, rule := worth(t, pr, best.Coating.Key, "speed"); v != 0 || bars || rule != antifoul.RuleSpeedOver {
+	if v, bars, rule := worth(t, pr, best.Key, "speed"); v != 0 || bars || rule != antifoul.RuleSpeedOver {
 		t.Errorf("its speed is worth %v, bars %v, %s", v, bars, rule)
 	}
 }

@@ -103,7 +103,7 @@ func digest(j *antifoul.Job) string {
 	}
 	for _, p := range j.Ranking.Parts {
 		for _, x := range p.Places {
-			fmt.Fprintln(&s, p.Part, x.Rank, x.Coating.Key, x.Tier, x.Score)
+			fmt.Fprintln(&s, p.Part, x.Rank, x.Key, x.Tier, x.Score)
 			say(x.Findings())
 			say(x.Law())
 		}

@@ -80,12 +80,12 @@ func differs(j *antifoul.Job, pr antifoul.PartRanking, a asked) map[string]strin
 		for _, x := range types {
 			matched, stands := false, []string(nil)
 			for _, p := range pr.Places {
-				if !fits(p.Coating, []string{x}) {
+				if !fits(p.Coating(), []string{x}) {
 					continue
 				}
 				matched = true
 				if broken(p) {
-					stands = append(stands, fmt.Sprintf("%s is %s, rank %d", p.Coating.Key, p.Tier, p.Rank))
+					stands = append(stands, fmt.Sprintf("%s is %s, rank %d", p.Key, p.Tier, p.Rank))
 				}
 			}
 			if !matched {
@@ -153,7 +153,7 @@ func TestWholePanelForbidsBelowTheLine(t *testing.T) {
 		for _, pr := range j.Ranking.Parts {
 			below := false
 			for _, x := range pr.Places {
-				name := p.name + ", " + pr.Part + ": " + x.Coating.Key
+				name := p.name + ", " + pr.Part + ": " + x.Key
 				if above(x) && (x.Findings().Worst() == finding.Forbidden || x.Law().Worst() == finding.Forbidden) {
 					t.Errorf("%s is forbidden and stands above the line", name)
 				}
@@ -178,12 +178,12 @@ func coppery(b *tables.Book, pr antifoul.PartRanking, may func(antifoul.Place) b
 			continue
 		}
 		sum := 0.0
-		for a := range p.Coating.Actives() {
+		for a := range p.Coating().Actives() {
 			row, _ := b.Active(a.Key) // the book has checked its references
 			sum += float64(a.Content.Typical.Float(quantity.Percent) * row.Copper)
 		}
-		if sum > most || sum == most && p.Coating.Key < best.Key {
-			most, best = sum, p.Coating
+		if sum > most || sum == most && p.Key < best.Key {
+			most, best = sum, p.Coating()
 		}
 	}
 	return best

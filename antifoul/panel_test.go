@@ -426,8 +426,8 @@ func notAccepted(pr antifoul.PartRanking, first []string) []string {
 	}
 	var out []string
 	for _, p := range pr.Places {
-		if p.Rank == 1 && !fits(p.Coating, first) {
-			out = append(out, p.Coating.Key)
+		if p.Rank == 1 && !fits(p.Coating(), first) {
+			out = append(out, p.Key)
 		}
 	}
 	return out
@@ -489,7 +489,7 @@ func mostCopper(b *tables.Book, pr antifoul.PartRanking) tables.Coating {
 			continue
 		}
 		sum := 0.0
-		for a := range p.Coating.Actives() {
+		for a := range p.Coating().Actives() {
 			switch row, _ := b.Active(a.Key); row.Class { // the book has checked its references
 			case tables.CuprousOxide, tables.MetallicCopper, tables.CopperThiocyanate, tables.OtherCopper:
 				sum += a.Content.Typical.Float(quantity.Percent)
@@ -497,7 +497,7 @@ func mostCopper(b *tables.Book, pr antifoul.PartRanking) tables.Coating {
 			}
 		}
 		if sum > most {
-			most, best = sum, p.Coating
+			most, best = sum, p.Coating()
 		}
 	}
 	return best
@@ -541,22 +541,22 @@ func TestPanelOfBoats(t *testing.T) {
 				copper++
 			}
 			for _, x := range append(slices.Clone(a.out), a.strip...) {
-				if !slices.ContainsFunc(pr.Places, func(p antifoul.Place) bool { return fits(p.Coating, []string{x}) }) {
+				if !slices.ContainsFunc(pr.Places, func(p antifoul.Place) bool { return fits(p.Coating(), []string{x}) }) {
 					t.Errorf("%s: no type is %q", name, x)
 				}
 			}
 			for _, p := range pr.Places {
 				if p.Tier > antifoul.AskFirst {
 					if len(p.Reasons()) == 0 {
-						t.Errorf("%s: %s is ruled out without a reason", name, p.Coating.Key)
+						t.Errorf("%s: %s is ruled out without a reason", name, p.Key)
 					}
 					continue
 				}
 				switch {
-				case fits(p.Coating, a.out):
-					t.Errorf("%s: %s must be ruled out and is %s (rank %d)", name, p.Coating.Key, p.Tier, p.Rank)
-				case fits(p.Coating, a.strip) && !stripped(p.Route()):
-					t.Errorf("%s: %s must be ruled out or start with a strip, and is %s (rank %d)", name, p.Coating.Key, p.Tier, p.Rank)
+				case fits(p.Coating(), a.out):
+					t.Errorf("%s: %s must be ruled out and is %s (rank %d)", name, p.Key, p.Tier, p.Rank)
+				case fits(p.Coating(), a.strip) && !stripped(p.Route()):
+					t.Errorf("%s: %s must be ruled out or start with a strip, and is %s (rank %d)", name, p.Key, p.Tier, p.Rank)
 				}
 			}
 			for _, w := range a.warn {

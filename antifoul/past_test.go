@@ -51,18 +51,18 @@ func TestWhatHeldHereComesFirst(t *testing.T) {
 	best, _ := plain.Best()
 	var other antifoul.Place // the last type of the best tier
 	for _, p := range plain.Places {
-		if p.Tier == best.Tier && p.Coating.Key != best.Coating.Key {
+		if p.Tier == best.Tier && p.Key != best.Key {
 			other = p
 		}
 	}
-	if other.Coating.Key == "" {
+	if other.Key == "" {
 		t.Fatal("the best tier holds one type only")
 	}
 	for _, where := range []string{"pool", "GB", "world"} {
-		seen := pastHull(t, harbour+pastRow("one", other.Coating.Key, where, "held", "24"))
+		seen := pastHull(t, harbour+pastRow("one", other.Key, where, "held", "24"))
 		first, _ := seen.Best()
-		if first.Coating.Key != other.Coating.Key || first.Rank != 1 || first.Tied {
-			t.Errorf("%s was seen to hold at %s; first is %s, rank %d", other.Coating.Key, where, first.Coating.Key, first.Rank)
+		if first.Key != other.Key || first.Rank != 1 || first.Tied {
+			t.Errorf("%s was seen to hold at %s; first is %s, rank %d", other.Key, where, first.Key, first.Rank)
 			continue
 		}
 		if f := first.Reasons()[0]; f.Rule != antifoul.RulePastHeld || f.Verdict != finding.Fine || f.Basis[0].Source != "yard's log" {
@@ -73,14 +73,14 @@ func TestWhatHeldHereComesFirst(t *testing.T) {
 		}
 	}
 	for name, rows := range map[string]string{
-		"too short":     pastRow("one", other.Coating.Key, "pool", "held", "23"),
-		"elsewhere":     pastRow("one", other.Coating.Key, "SE", "held", "48"),
-		"contradictory": pastRow("one", other.Coating.Key, "pool", "held", "24") + pastRow("two", other.Coating.Key, "pool", "failed", "24"),
+		"too short":     pastRow("one", other.Key, "pool", "held", "23"),
+		"elsewhere":     pastRow("one", other.Key, "SE", "held", "48"),
+		"contradictory": pastRow("one", other.Key, "pool", "held", "24") + pastRow("two", other.Key, "pool", "failed", "24"),
 	} {
 		seen := pastHull(t, harbour+rows)
-		got := place(t, seen, other.Coating.Key)
-		if first, _ := seen.Best(); first.Coating.Key != best.Coating.Key || got.Tier != other.Tier || got.Score != other.Score {
-			t.Errorf("%s: the order has changed: %s first, %s %v %.1f", name, first.Coating.Key, got.Coating.Key, got.Tier, got.Score)
+		got := place(t, seen, other.Key)
+		if first, _ := seen.Best(); first.Key != best.Key || got.Tier != other.Tier || got.Score != other.Score {
+			t.Errorf("%s: the order has changed: %s first, %s %v %.1f", name, first.Key, got.Key, got.Tier, got.Score)
 		}
 		if told := len(got.Past) > 0; told != (name != "elsewhere") {
 			t.Errorf("%s: told %t", name, told)
@@ -91,11 +91,11 @@ func TestWhatHeldHereComesFirst(t *testing.T) {
 func TestWhatFailedHereIsUnsuited(t *testing.T) {
 	plain := pastHull(t, harbour)
 	best, _ := plain.Best()
-	seen := pastHull(t, harbour+pastRow("one", best.Coating.Key, "pool", "failed", "24"))
-	if got := place(t, seen, best.Coating.Key); got.Tier != antifoul.Unsuited || got.Reasons()[0].Rule != antifoul.RulePastFailed {
-		t.Errorf("%s failed here and is %v: %s", best.Coating.Key, got.Tier, got.Why())
+	seen := pastHull(t, harbour+pastRow("one", best.Key, "pool", "failed", "24"))
+	if got := place(t, seen, best.Key); got.Tier != antifoul.Unsuited || got.Reasons()[0].Rule != antifoul.RulePastFailed {
+		t.Errorf("%s failed here and is %v: %s", best.Key, got.Tier, got.Why())
 	}
-	late := place(t, pastHull(t, harbour+pastRow("one", best.Coating.Key, "pool", "failed", "25")), best.Coating.Key)
+	late := place(t, pastHull(t, harbour+pastRow("one", best.Key, "pool", "failed", "25")), best.Key)
 	if late.Tier != best.Tier || len(late.Past) != 1 || late.Past[0].Verdict != finding.Caution {
 		t.Errorf("it failed after the wished months and is %v, %v", late.Tier, late.Past)
 	}
@@ -107,7 +107,7 @@ func TestPastResultsForbidAndAllowNothing(t *testing.T) {
 	plain := pastHull(t, harbour, aluminium...)
 	var rows strings.Builder
 	for _, p := range plain.Places {
-		rows.WriteString(pastRow("seen-"+p.Coating.Key, p.Coating.Key, "pool", "held", "60"))
+		rows.WriteString(pastRow("seen-"+p.Key, p.Key, "pool", "held", "60"))
 	}
 	seen := pastHull(t, harbour+rows.String(), aluminium...)
 	barred := 0
@@ -116,13 +116,13 @@ func TestPastResultsForbidAndAllowNothing(t *testing.T) {
 			continue
 		}
 		barred++
-		if got := place(t, seen, p.Coating.Key); got.Tier != antifoul.Barred {
-			t.Errorf("%s was seen to hold and is %v now; it is barred", p.Coating.Key, got.Tier)
+		if got := place(t, seen, p.Key); got.Tier != antifoul.Barred {
+			t.Errorf("%s was seen to hold and is %v now; it is barred", p.Key, got.Tier)
 		}
 	}
 	// What growth alone spoke against is lifted.
 	lifted := slices.ContainsFunc(plain.Places, func(p antifoul.Place) bool {
-		return p.Tier == antifoul.Unsuited && place(t, seen, p.Coating.Key).Tier < antifoul.Unsuited
+		return p.Tier == antifoul.Unsuited && place(t, seen, p.Key).Tier < antifoul.Unsuited
 	})
 	t.Logf("%d barred; a type that growth spoke against lifted: %t", barred, lifted)
 	if barred == 0 || !lifted {
@@ -137,7 +137,7 @@ func TestPastResultsAreToldByName(t *testing.T) {
 		t.Fatal(err)
 	}
 	x := place(t, pastHull(t, harbour+pastRow("p", "hard-cuprous", "pool", "held", "30")), "hard-cuprous")
-	if len(x.Past) != 1 || x.Past[0].About != x.Coating.Name {
+	if len(x.Past) != 1 || x.Past[0].About != x.Name {
 		t.Fatalf("%v", x.Past)
 	}
 	if said := b.Say(x.Past[0], quantity.Metric); !strings.Contains(said, "the inner pool") || strings.Contains(said, "hard-cuprous") {

@@ -22,14 +22,23 @@ import (
 // saw hold for the months wished come before all others, whatever their score; a type that was seen to fail within them is unsuited.
 // Types of equal tier, past and score share a Rank.
 type Place struct {
-	Rank    int
-	Tied    bool // another type of the part has the same rank
-	Coating tables.Coating
-	Tier    Tier
-	Score   float64
-	Past    finding.List // what own past results at her berth tell; empty when the book holds none
-	way     way
-	q       *question // nil for a Place that no ranking made: it has no criteria and says nothing
+	Rank      int
+	Tied      bool   // another type of the part has the same rank
+	Key, Name string // of the coating
+	Tier      Tier
+	Score     float64
+	Past      finding.List // what own past results at her berth tell; empty when the book holds none
+	way       way
+	q         *question // nil for a Place that no ranking made: it has no coating and no criteria, and says nothing
+}
+
+// Coating returns the book's row of the type.
+func (p Place) Coating() tables.Coating {
+	if p.q == nil {
+		return tables.Coating{}
+	}
+	c, _ := p.q.b.Coating(p.Key) // a place of this book
+	return c
 }
 
 // way is what a ranking of many types needs of metal, zone, old film, law and the cheapest way to one type.
@@ -48,8 +57,9 @@ func (p Place) Findings() finding.List {
 	if p.q == nil {
 		return nil
 	}
-	_, fs := p.q.surface.Best(&p.Coating)
-	return append(fs, p.q.launchWait(&p.Coating)...)
+	c := p.Coating()
+	_, fs := p.q.surface.Best(&c)
+	return append(fs, p.q.launchWait(&c)...)
 }
 
 // Law returns the findings of the places she is painted, kept and visited in, and what is open about cleaning the type there; never empty. It is worked
@@ -60,11 +70,11 @@ func (p Place) Law() finding.List {
 	if p.q == nil {
 		return nil
 	}
-	out := p.q.desk.Screen(p.Coating)
+	out := p.q.desk.Screen(p.Coating())
 	if !p.q.cleans() {
 		return out
 	}
-	for _, f := range p.q.desk.Cleaning(p.Coating) { // what is forbidden bars in the cleaning criterion
+	for _, f := range p.q.desk.Cleaning(p.Coating()) { // what is forbidden bars in the cleaning criterion
 		if f.Verdict == finding.Ask || f.Verdict == finding.Caution {
 			out = append(out, f)
 		}
@@ -79,7 +89,8 @@ func (p Place) Route() compat.Route {
 	if p.q == nil {
 		return compat.Route{}
 	}
-	r, _ := p.q.surface.Best(&p.Coating)
+	c := p.Coating()
+	r, _ := p.q.surface.Best(&c)
 	return r
 }
 
@@ -89,7 +100,8 @@ func (p Place) Criteria() []Criterion {
 	if p.q == nil {
 		return nil
 	}
-	c := asked{Coating: &p.Coating, way: &p.way, told: true}
+	row := p.Coating()
+	c := asked{Coating: &row, way: &p.way, told: true}
 	out := make([]Criterion, criteria)
 	for i, k := range criterionFuncs {
 		v := k.f(p.q, &c)

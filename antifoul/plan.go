@@ -101,7 +101,7 @@ func Plan(b *tables.Book, boat Boat) (*Job, error) {
 	}
 	hullType := ""
 	if p, ok := j.choose(b, j.Ranking.Hull(), boat.Wishes.Coating); ok {
-		hullType = p.Coating.Key
+		hullType = p.Key
 	}
 	for i, pr := range j.Ranking.Parts {
 		place, ok := pr.Best()

@@ -274,28 +274,28 @@ func rankedWell(t *testing.T, n uint64, ranked int, r antifoul.Ranking, parts []
 		}
 		seen := map[string]bool{}
 		for i, p := range pr.Places {
-			if seen[p.Coating.Key] || !p.Coating.Ranked() {
-				t.Errorf("boat %d, %s: %s stands there twice, or is no type to end with", n, pr.Part, p.Coating.Key)
+			if seen[p.Key] || !p.Coating().Ranked() {
+				t.Errorf("boat %d, %s: %s stands there twice, or is no type to end with", n, pr.Part, p.Key)
 			}
-			seen[p.Coating.Key] = true
+			seen[p.Key] = true
 			if p.Tier < antifoul.Suits || p.Tier > antifoul.Barred || p.Score < 0 || p.Score > 100 || len(p.Law()) == 0 || len(p.Findings()) == 0 {
-				t.Errorf("boat %d, %s: %s: tier %v, score %v, %d findings, %d of law", n, pr.Part, p.Coating.Key, p.Tier, p.Score, len(p.Findings()), len(p.Law()))
+				t.Errorf("boat %d, %s: %s: tier %v, score %v, %d findings, %d of law", n, pr.Part, p.Key, p.Tier, p.Score, len(p.Findings()), len(p.Law()))
 			}
 			if (p.Tier == antifoul.Barred) != (p.Findings().Worst() == finding.Forbidden || p.Law().Worst() == finding.Forbidden) {
-				t.Errorf("boat %d, %s: %s is %v against its findings", n, pr.Part, p.Coating.Key, p.Tier)
+				t.Errorf("boat %d, %s: %s is %v against its findings", n, pr.Part, p.Key, p.Tier)
 			}
 			if p.Tier >= antifoul.Unsuited && len(p.Reasons()) == 0 {
-				t.Errorf("boat %d, %s: %s is ruled out without a reason", n, pr.Part, p.Coating.Key)
+				t.Errorf("boat %d, %s: %s is ruled out without a reason", n, pr.Part, p.Key)
 			}
 			if i == 0 {
 				continue
 			}
 			q := pr.Places[i-1]
 			if p.Tier < q.Tier || p.Tier == q.Tier && p.Score > q.Score {
-				t.Errorf("boat %d, %s: %s stands behind %s", n, pr.Part, p.Coating.Key, q.Coating.Key)
+				t.Errorf("boat %d, %s: %s stands behind %s", n, pr.Part, p.Key, q.Key)
 			}
 			if tie := p.Tier == q.Tier && p.Score == q.Score; tie != (p.Rank == q.Rank) || tie && (!p.Tied || !q.Tied) || !tie && p.Rank != i+1 {
-				t.Errorf("boat %d, %s: ranks %d and %d of %s and %s", n, pr.Part, q.Rank, p.Rank, q.Coating.Key, p.Coating.Key)
+				t.Errorf("boat %d, %s: ranks %d and %d of %s and %s", n, pr.Part, q.Rank, p.Rank, q.Key, p.Key)
 			}
 		}
 		if len(seen) != ranked {
@@ -485,16 +485,16 @@ func TestLongerIdleNeverHelps(t *testing.T) {
 		rising(t, n, x, changes, func(i int, before, after antifoul.PartRanking) {
 			free, _ := before.Of("ablative-cuprous-multi")
 			freeNow, _ := after.Of("ablative-cuprous-multi")
-			if free.Coating.IdleMax.Given() || free.Tier != freeNow.Tier {
+			if free.Coating().IdleMax.Given() || free.Tier != freeNow.Tier {
 				t.Errorf("boat %d, step %d: a type without a limit goes from %v to %v", n, i, free.Tier, freeNow.Tier)
 			}
 			for _, p := range before.Places {
-				now, _ := after.Of(p.Coating.Key)
-				if !p.Coating.IdleMax.Given() {
+				now, _ := after.Of(p.Key)
+				if !p.Coating().IdleMax.Given() {
 					continue
 				}
 				if now.Tier < p.Tier || (now.Score-freeNow.Score)-(p.Score-free.Score) > 2*step {
-					t.Errorf("boat %d, step %d: %s rises from %v %.1f to %v %.1f", n, i, p.Coating.Key, p.Tier, p.Score, now.Tier, now.Score)
+					t.Errorf("boat %d, step %d: %s rises from %v %.1f to %v %.1f", n, i, p.Key, p.Tier, p.Score, now.Tier, now.Score)
 				}
 			}
 		})
@@ -514,12 +514,12 @@ func TestMoreMonthsAshoreNeverHelpHard(t *testing.T) {
 		t.Helper()
 		rising(t, n, x, changes, func(i int, before, after antifoul.PartRanking) {
 			for _, p := range before.Places {
-				now, _ := after.Of(p.Coating.Key)
-				if p.Coating.Mechanism != tables.Hard {
+				now, _ := after.Of(p.Key)
+				if p.Coating().Mechanism != tables.Hard {
 					continue
 				}
 				if now.Tier < p.Tier || now.Tier < antifoul.Unsuited || without(now, "lasting") > without(p, "lasting")+step {
-					t.Errorf("boat %d, step %d: %s goes from %v %.1f to %v %.1f", n, i, p.Coating.Key, p.Tier, p.Score, now.Tier, now.Score)
+					t.Errorf("boat %d, step %d: %s goes from %v %.1f to %v %.1f", n, i, p.Key, p.Tier, p.Score, now.Tier, now.Score)
 				}
 			}
 		})
@@ -541,9 +541,9 @@ func TestHarderCleaningNeverHelpsSoftFilms(t *testing.T) {
 		t.Helper()
 		rising(t, n, x, changes, func(i int, before, after antifoul.PartRanking) {
 			for _, p := range before.Places {
-				now, _ := after.Of(p.Coating.Key)
-				if p.Coating.Scrub <= tables.Light && !p.Coating.CleanEvery.Given() && (now.Tier < p.Tier || now.Score > p.Score+step) {
-					t.Errorf("boat %d, step %d: %s rises from %v %.1f to %v %.1f", n, i, p.Coating.Key, p.Tier, p.Score, now.Tier, now.Score)
+				now, _ := after.Of(p.Key)
+				if p.Coating().Scrub <= tables.Light && !p.Coating().CleanEvery.Given() && (now.Tier < p.Tier || now.Score > p.Score+step) {
+					t.Errorf("boat %d, step %d: %s rises from %v %.1f to %v %.1f", n, i, p.Key, p.Tier, p.Score, now.Tier, now.Score)
 				}
 			}
 		})

@@ -56,7 +56,7 @@ func (p PartRanking) Best() (Place, bool) {
 
 // Of returns the place of the coating; false when the part does not rank it.
 func (p PartRanking) Of(coating string) (Place, bool) {
-	i := slices.IndexFunc(p.Places, func(x Place) bool { return x.Coating.Key == coating })
+	i := slices.IndexFunc(p.Places, func(x Place) bool { return x.Key == coating })
 	if i < 0 {
 		return Place{}, false
 	}
@@ -114,26 +114,20 @@ func rankPart(b *tables.Book, boat Boat, part compat.Part, desk *law.Desk) PartR
 	out.Places = make([]Place, len(order))
 	for i, j := range order {
 		p := &out.Places[i]
-		p.Rank, p.Tier, p.Score, p.Past, p.way, p.q = i+1, j.tier, j.score, j.past, j.way, q
+		p.Rank, p.Key, p.Name, p.Tier, p.Score, p.Past, p.way, p.q = i+1, j.key, j.name, j.tier, j.score, j.past, j.way, q
 		if i > 0 && j.compare(&order[i-1].standing) == 0 {
 			p.Rank = out.Places[i-1].Rank
 			p.Tied, out.Places[i-1].Tied = true, true
 		}
-		j.place = i
-	}
-	i := 0
-	for c := range b.Ranked() {
-		out.Places[types[i].place].Coating = c
-		i++
 	}
 	return out
 }
 
-// judged is how one type stands, before its place is known: coatings are large and are laid down once.
+// judged is how one type stands, before its place is known.
 type judged struct {
 	standing
-	at, place int    // in the order of the book, and in that of the ranking
-	name      string // of the coating
+	at        int // in the order of the book
+	key, name string
 	past      finding.List
 	way       way
 }
@@ -166,7 +160,7 @@ func (q *question) judged() []judged {
 	var c tables.Coating // one for all: it is large
 	a := asked{Coating: &c}
 	for c = range q.b.Ranked() {
-		out = append(out, judged{at: len(out), name: c.Name, past: q.past[c.Key].findings, way: q.wayTo(&c, &slate)})
+		out = append(out, judged{at: len(out), key: c.Key, name: c.Name, past: q.past[c.Key].findings, way: q.wayTo(&c, &slate)})
 		j := &out[len(out)-1]
 		a.way = &j.way
 		j.standing = q.stands(&a)

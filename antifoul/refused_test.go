@@ -25,7 +25,7 @@ func TestWhatAJobHasNot(t *testing.T) {
 	if p, ok := j.Ranking.Part("mast"); ok || p.Part != "" || len(p.Places) > 0 {
 		t.Errorf("the mast is ranked: %v", p)
 	}
-	if p, ok := j.Ranking.Hull().Of("epoxy-primer"); ok || p.Coating.Key != "" {
+	if p, ok := j.Ranking.Hull().Of("epoxy-primer"); ok || p.Key != "" {
 		t.Errorf("a primer has the place %d", p.Rank)
 	}
 	if s, ok := j.Scheme("mast"); ok || s.Part != "" || len(s.Stack) > 0 {
@@ -55,8 +55,8 @@ func TestWhatAJobHasNot(t *testing.T) {
 	if got := nothing.Without(); len(got) != 1 || got[0] != x.Parts[0].Name {
 		t.Errorf("nothing may be used on %v", got)
 	}
-	if best, ok := nothing.Ranking.Hull().Best(); ok || best.Coating.Key != "" {
-		t.Errorf("the best of none is %s", best.Coating.Key)
+	if best, ok := nothing.Ranking.Hull().Best(); ok || best.Key != "" {
+		t.Errorf("the best of none is %s", best.Key)
 	}
 
 	anode, err := plan(t, strings.Replace(base, "name = \"rudder\"\nzone = \"rudder\"\nmaterial = \"grp\"", "name = \"anode\"\nzone = \"fitting\"\nmaterial = \"zinc-anode\"", 1))
@@ -64,8 +64,8 @@ func TestWhatAJobHasNot(t *testing.T) {
 		t.Fatal(err)
 	}
 	p, ok := anode.Ranking.Part("anode")
-	if best, may := p.Best(); !ok || may || best.Coating.Key != "" {
-		t.Errorf("an anode is painted with %q", best.Coating.Key)
+	if best, may := p.Best(); !ok || may || best.Key != "" {
+		t.Errorf("an anode is painted with %q", best.Key)
 	}
 	if _, has := anode.Scheme("anode"); has {
 		t.Error("an anode has a scheme")

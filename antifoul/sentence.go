@@ -53,7 +53,7 @@ func (p PartRanking) InWords() finding.List {
 	case second && found:
 		out = append(out, p.next(best, next, mine[at], theirs[at]))
 	case !second:
-		out = append(out, finding.Finding{Rule: RuleSayOnly, Verdict: finding.Fine, About: best.Coating.Name, Against: p.Part, Basis: derivedBasis})
+		out = append(out, finding.Finding{Rule: RuleSayOnly, Verdict: finding.Fine, About: best.Name, Against: p.Part, Basis: derivedBasis})
 	}
 	if asks := best.Asks(); len(asks) > 0 {
 		out = append(out, asks[0])
@@ -81,15 +81,15 @@ func (p PartRanking) opening(best Place) finding.Finding {
 			may++
 		}
 	}
-	f := finding.Finding{Rule: RuleSayBest, Verdict: finding.Fine, About: best.Coating.Name, Against: p.Part, Basis: derivedBasis, Facts: facts(fact("may", may), fact("of", len(p.Places)), fact("tier", best.Tier.String()))}
+	f := finding.Finding{Rule: RuleSayBest, Verdict: finding.Fine, About: best.Name, Against: p.Part, Basis: derivedBasis, Facts: facts(fact("may", may), fact("of", len(p.Places)), fact("tier", best.Tier.String()))}
 	switch old := best.q.old; {
 	case best.Tier == AskFirst:
 		f.Rule, f.Verdict = RuleSayAsk, finding.Ask
-	case best.Coating.Role == tables.Bare:
+	case best.Coating().Role == tables.Bare:
 		f.Rule = RuleSayNone
 	case slices.ContainsFunc(best.Route().Steps, func(s finding.Step) bool { return s.Do == finding.Strip || s.Do == finding.Blast }):
 		f.Rule, f.Verdict = RuleSayStrip, finding.Needs
-	case old != nil && old.Key == best.Coating.Key:
+	case old != nil && old.Key == best.Key:
 		f.Rule = RuleSayAgain
 	}
 	return f
@@ -100,7 +100,7 @@ func (p PartRanking) next(best, next Place, mine, theirs Criterion) finding.Find
 	row, _ := best.q.b.Criterion(mine.Key)
 	behind := math.Round((best.Score-next.Score)*10) / 10
 	f := finding.Finding{
-		Rule: RuleSayNext, Verdict: finding.Fine, About: next.Coating.Name, Against: best.Coating.Name, Basis: []finding.Basis{row.Basis("weight")},
+		Rule: RuleSayNext, Verdict: finding.Fine, About: next.Name, Against: best.Name, Basis: []finding.Basis{row.Basis("weight")},
 		Facts: facts(fact("behind", math.Abs(behind)), fact("tier", next.Tier.String()), fact("criterion", row.Name),
 			fact("boat", said(mine.Boat)), fact("first", film(best, mine)), fact("second", film(next, theirs))),
 	}
@@ -113,7 +113,7 @@ func (p PartRanking) next(best, next Place, mine, theirs Criterion) finding.Find
 // film is what a criterion shows of a type; where that is the type itself, whether it is what she carries.
 func film(p Place, c Criterion) any {
 	switch {
-	case c.Type != p.Coating.Name:
+	case c.Type != p.Name:
 		return said(c.Type)
 	case c.Boat == c.Type:
 		return "the same film"

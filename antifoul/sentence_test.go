@@ -51,7 +51,7 @@ func orNotGiven(v any) string {
 // ofType is what a criterion shows of a type; its own name would say nothing, so that is told as the film that she carries, or another.
 func ofType(p antifoul.Place, c antifoul.Criterion) string {
 	switch show := orNotGiven(c.Type); {
-	case show != p.Coating.Name:
+	case show != p.Name:
 		return show
 	case orNotGiven(c.Boat) == show:
 		return "the same film"
@@ -96,7 +96,7 @@ func TestSentencesByTheirDefinitions(t *testing.T) {
 			}
 			list := p.InWords()
 			first := list[0]
-			if factOf(first, "may") != may || factOf(first, "of") != len(p.Places) || first.About != best.Coating.Name || factOf(first, "tier") != best.Tier.String() {
+			if factOf(first, "may") != may || factOf(first, "of") != len(p.Places) || first.About != best.Name || factOf(first, "tier") != best.Tier.String() {
 				t.Errorf("boat %d, %s: %d of %d may be used: %v", n, p.Part, may, len(p.Places), first)
 			}
 			if i := largest(len(mine), said, lead); i >= 0 {
@@ -116,12 +116,12 @@ func TestSentencesByTheirDefinitions(t *testing.T) {
 					if behind == 0 {
 						kinds["equal"]++
 					}
-					want = append(want, finding.Finding{Rule: rule, About: p.Places[1].Coating.Name, Facts: []finding.Fact{{Name: "behind", Value: math.Abs(behind)}, {Name: "criterion", Value: row.Name}, {Name: "boat", Value: orNotGiven(mine[i].Boat)}, {Name: "first", Value: ofType(best, mine[i])}, {Name: "second", Value: ofType(p.Places[1], theirs[i])}}})
+					want = append(want, finding.Finding{Rule: rule, About: p.Places[1].Name, Facts: []finding.Fact{{Name: "behind", Value: math.Abs(behind)}, {Name: "criterion", Value: row.Name}, {Name: "boat", Value: orNotGiven(mine[i].Boat)}, {Name: "first", Value: ofType(best, mine[i])}, {Name: "second", Value: ofType(p.Places[1], theirs[i])}}})
 				} else {
 					kinds["alike"]++
 				}
 			} else {
-				want = append(want, finding.Finding{Rule: antifoul.RuleSayOnly, About: best.Coating.Name})
+				want = append(want, finding.Finding{Rule: antifoul.RuleSayOnly, About: best.Name})
 			}
 			if asks := best.Asks(); len(asks) > 0 {
 				want = append(want, asks[0])

@@ -108,7 +108,7 @@ func Specify(b *tables.Book, boat Boat, part string, c tables.Coating) (Scheme, 
 }
 
 func specify(b *tables.Book, boat Boat, part compat.Part, area PartArea, place Place) (Scheme, error) {
-	c := place.Coating
+	c := place.Coating()
 	s := Scheme{Part: part.Name, Zone: part.Zone, Coating: c, Route: place.Route()}
 	if place.Tier == Barred {
 		s.Findings = append(s.Findings, finding.Finding{Rule: RuleRefused, Verdict: finding.Forbidden, About: c.Name, Against: part.Name})

@@ -63,12 +63,12 @@ func TestCuprousOxideNeverGoesOnAluminium(t *testing.T) {
 		j := planned(t, boatText(cruiserHull, "aluminium", found, ""))
 		n := 0
 		for _, p := range j.Ranking.Hull().Places {
-			if p.Coating.Biocide != tables.CuprousOxide {
+			if p.Coating().Biocide != tables.CuprousOxide {
 				continue
 			}
 			n++
 			if p.Tier != antifoul.Barred || !p.Findings().Has("metal-never") {
-				t.Errorf("%s on aluminium is %v", p.Coating.Key, p.Tier)
+				t.Errorf("%s on aluminium is %v", p.Key, p.Tier)
 			}
 		}
 		if n < 5 {

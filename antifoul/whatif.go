@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"boatyard.example/bottomwork/antifoul/wear"
+	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
 )
 
@@ -42,13 +43,13 @@ func (p PartRanking) Swaps() []Change {
 			}
 			first, name, rule := "", "", RuleWouldNone
 			if i := p.first(p.stand(t.boat)); i >= 0 {
-				first, name, rule = p.Places[i].Coating.Key, p.Places[i].Coating.Name, RuleWouldSwap
+				first, name, rule = p.Places[i].Key, p.Places[i].Name, RuleWouldSwap
 			}
-			if first == best.Coating.Key {
+			if first == best.Key {
 				continue
 			}
 			done[side(t.up)] = true
-			out = append(out, Change{d.key, t.from, t.to, first, t.boat, turnedFinding(rule, d.name, t, name, best.Coating.Name)})
+			out = append(out, Change{d.key, t.from, t.to, first, t.boat, turnedFinding(rule, d.name, t, name, best.Name)})
 		}
 	}
 	return out
@@ -70,7 +71,7 @@ func (p PartRanking) Lifts() []Change {
 				x := &p.Places[i]
 				if x.Tier == Unsuited && s.tier <= AskFirst && (found[i] == nil || n < far[i]) {
 					far[i] = n
-					found[i] = &Change{d.key, t.from, t.to, x.Coating.Key, t.boat, turnedFinding(RuleWouldAllow, d.name, t, x.Coating.Name, "")}
+					found[i] = &Change{d.key, t.from, t.to, x.Key, t.boat, turnedFinding(RuleWouldAllow, d.name, t, x.Name, "")}
 				}
 			}
 		}
@@ -107,9 +108,10 @@ func (p PartRanking) stand(boat Boat) []standing {
 	}
 	q.past, q.wear = pastOf(q.b, boat), wear.In(q.b, boat.Use)
 	out := make([]standing, len(p.Places))
-	var a asked
+	var c tables.Coating // one for all: it is large
+	a := asked{Coating: &c}
 	for i := range p.Places {
-		a.Coating, a.way = &p.Places[i].Coating, &p.Places[i].way
+		c, a.way = p.Places[i].Coating(), &p.Places[i].way
 		out[i] = q.stands(&a)
 	}
 	return out
@@ -127,6 +129,6 @@ func (p PartRanking) first(standings []standing) int {
 		return -1
 	}
 	return slices.MinFunc(order, func(i, j int) int {
-		return cmp.Or(standings[i].compare(&standings[j]), cmp.Compare(p.Places[i].Coating.Name, p.Places[j].Coating.Name))
+		return cmp.Or(standings[i].compare(&standings[j]), cmp.Compare(p.Places[i].Name, p.Places[j].Name))
 	})
 }

@@ -73,7 +73,7 @@ func (j *Job) types(b *tables.Book, boat Boat, size cost.Boat) error {
 
 func (j *Job) typeCost(b *tables.Book, boat Boat, hull int, p Place, desk *law.Desk, size cost.Boat) (TypeCost, error) {
 	k := &j.Costs
-	c, over := p.Coating, k.Over.Float(quantity.Month)
+	c, over := p.Coating(), k.Over.Float(quantity.Month)
 	t := TypeCost{Coating: c, Rank: p.Rank, Tier: p.Tier, Every: interval(b, boat, c)}
 	size.Area = j.Areas[hull].Total
 	first, err := specify(b, boat, boat.Parts[hull], j.Areas[hull], p)
@@ -176,8 +176,9 @@ func repainted(b *tables.Book, boat Boat, hull int, first Scheme, desk *law.Desk
 	}
 	part.Laminate = ""
 	q := newQuestion(b, boat, part.AsRead(b), desk)
-	place := Place{Coating: first.Coating, way: q.wayTo(&first.Coating, new(compat.Slate)), q: q}
-	s := q.stands(&asked{Coating: &place.Coating, way: &place.way})
+	c := &first.Coating
+	place := Place{Key: c.Key, Name: c.Name, way: q.wayTo(c, new(compat.Slate)), q: q}
+	s := q.stands(&asked{Coating: c, way: &place.way})
 	place.Tier, place.Score = s.tier, s.score
 	return place
 }

@@ -17,6 +17,8 @@ type Desk struct {
 	b     *tables.Book
 	spots []spot
 	laws  map[subject][]*entry
+
+	weighs bool // one of the laws asks how much copper a coating holds
 }
 
 // entry is one law with what is settled before any coating is known.
@@ -77,7 +79,7 @@ func (d *Desk) enter(l *tables.Law, craft Craft, on quantity.Date) *entry {
 		classes: classesOf(l.Biocides()), actives: slices.Collect(l.Actives()), mechs: slices.Collect(l.Mechanisms()), facts: l.Facts(), basis: l.Basis("verdict"),
 	}
 	if l.CopperMax.Given() {
-		e.copper = l.CopperMax.Float(quantity.Percent)
+		e.copper, d.weighs = l.CopperMax.Float(quantity.Percent), true
 	}
 	for a := range l.Steps() {
 		e.steps = append(e.steps, finding.Step{Do: a})

@@ -59,8 +59,8 @@ type film struct {
 	classes    classes // its class, and that of each of its actives
 	unknown    bool    // nobody knows its biocide
 	unlisted   bool    // an old film with biocide whose actives nobody listed
-	low, high  float64 // metallic copper, per cent by weight of wet paint
-	unmeasured bool    // it holds copper, and how much is not given
+	low, high  float64 // metallic copper, per cent by weight of wet paint; only where a law of the desk asks
+	unmeasured bool    // it holds copper, and how much is not given; as before
 }
 
 func (d *Desk) film(c *tables.Coating) film {
@@ -74,7 +74,7 @@ func (d *Desk) film(c *tables.Coating) film {
 			f.unknown = true // its row is empty, of no class that anybody knows
 		}
 		f.classes |= class(row.Class)
-		if row.Copper > 0 {
+		if d.weighs && row.Copper > 0 {
 			if !a.Content.High.Given() {
 				f.unmeasured = true
 				continue

@@ -56,7 +56,7 @@ func (s *spot) find(b *tables.Book, key string) {
 	if key == "" {
 		s.name, s.given = nowhere, false
 	}
-	for !slices.Contains(s.chain, key) { // a book has no places that lie in a ring; this ends all the same
+	for key != "" && !slices.Contains(s.chain, key) { // a book has no places that lie in a ring; this ends all the same
 		p, err := b.Place(key)
 		if err != nil {
 			break

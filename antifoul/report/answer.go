@@ -141,8 +141,8 @@ func (c *composer) lastsWords(s antifoul.Scheme) string {
 
 func (c *composer) nothing(p antifoul.PartRanking) string {
 	for _, x := range p.Places {
-		if x.Tier == antifoul.Unsuited && x.Coating.Role != tables.Bare {
-			return fmt.Sprintf("nothing in these tables suits as asked. Nearest is %s, but: %s Change what stands against it, a shorter time until the next paint first, and ask again.", x.Coating.Name, x.Why())
+		if x.Tier == antifoul.Unsuited && x.Coating().Role != tables.Bare {
+			return fmt.Sprintf("nothing in these tables suits as asked. Nearest is %s, but: %s Change what stands against it, a shorter time until the next paint first, and ask again.", x.Name, x.Why())
 		}
 	}
 	return "nothing in these tables may be used. The reasons stand with each type below."
@@ -151,7 +151,7 @@ func (c *composer) nothing(p antifoul.PartRanking) string {
 // asks names the open questions and the conditions of law of a place. Those of law are named by the law's name and said in full
 // under Law. No coating has none that a reader needs.
 func (c *composer) asks(p antifoul.Place) string {
-	if p.Coating.Role == tables.Bare {
+	if p.Coating().Role == tables.Bare {
 		return ""
 	}
 	var laws, conditions, others []string
@@ -196,8 +196,8 @@ func (c *composer) lawName(f finding.Finding) string {
 func (c *composer) tiedWith(p antifoul.PartRanking, place antifoul.Place) []string {
 	var out []string
 	for _, o := range p.Places {
-		if o.Rank == place.Rank && o.Coating.Key != place.Coating.Key {
-			out = append(out, o.Coating.Name)
+		if o.Rank == place.Rank && o.Key != place.Key {
+			out = append(out, o.Name)
 		}
 	}
 	return out

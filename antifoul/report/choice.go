@@ -51,18 +51,18 @@ func (c *composer) unlikeHull(p antifoul.PartRanking) (other []string, few bool)
 		return nil, false
 	}
 	for _, x := range p.Places {
-		y, found := hull.Of(x.Coating.Key)
+		y, found := hull.Of(x.Key)
 		if found && x.Tier == y.Tier && (x.Tier >= antifoul.Unsuited || x.Score == y.Score) && c.outBecause(x, "it") == c.outBecause(y, "it") {
 			continue
 		}
-		other = append(other, fmt.Sprintf("%s: %s, %.1f points. %s", sentence(x.Coating.Name), x.Tier, x.Score, c.outBecause(x, "it")))
+		other = append(other, fmt.Sprintf("%s: %s, %.1f points. %s", sentence(x.Name), x.Tier, x.Score, c.outBecause(x, "it")))
 	}
 	return other, len(other) <= 6
 }
 
 // why lists the criteria of the chosen type with the boat's number, the type's number and what each added or took.
 func (c *composer) why(p antifoul.Place) {
-	c.say("%s. Tier: %s; %.1f of 100 points inside it.", sentence(p.Coating.Name), p.Tier, p.Score)
+	c.say("%s. Tier: %s; %.1f of 100 points inside it.", sentence(p.Name), p.Tier, p.Score)
 	c.list(c.findings(p.Past, finding.Fine))
 	c.list(c.findings(p.Findings(), finding.Caution))
 	var rows [][]string
@@ -106,7 +106,7 @@ func (c *composer) alternatives(p antifoul.PartRanking) {
 		if x.Tied {
 			rank += " ="
 		}
-		rows = append(rows, []string{rank, x.Coating.Name, tierAnd(x), fmt.Sprintf("%.1f", x.Score), first(x), c.against(x)})
+		rows = append(rows, []string{rank, x.Name, tierAnd(x), fmt.Sprintf("%.1f", x.Score), first(x), c.against(x)})
 	}
 	if len(rows) == 0 {
 		return
@@ -221,8 +221,8 @@ func (c *composer) ruledOut(p antifoul.PartRanking) {
 				continue
 			}
 			why := c.outBecause(x, "it")
-			if y, ok := hull.Of(x.Coating.Key); ok && p.Part != hull.Part && y.Tier == tier && c.outBecause(y, "it") == why {
-				same = append(same, x.Coating.Name)
+			if y, ok := hull.Of(x.Key); ok && p.Part != hull.Part && y.Tier == tier && c.outBecause(y, "it") == why {
+				same = append(same, x.Name)
 				continue
 			}
 			if len(groups[why]) == 0 {
@@ -235,7 +235,7 @@ func (c *composer) ruledOut(p antifoul.PartRanking) {
 			g := groups[why]
 			var names []string
 			for _, x := range g {
-				names = append(names, x.Coating.Name)
+				names = append(names, x.Name)
 			}
 			if len(g) > 1 {
 				why = c.outBecause(g[0], "each")

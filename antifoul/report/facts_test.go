@@ -182,16 +182,16 @@ func chosen(j *antifoul.Job) []fact {
 			if x.Tier != antifoul.Barred {
 				continue
 			}
-			f := fact{what: p.Part + ": forbidden " + x.Coating.Key, json: fmt.Sprintf("key %s name %s rank %d tied %t tier forbidden", x.Coating.Key, x.Coating.Name, x.Rank, x.Tied)}
+			f := fact{what: p.Part + ": forbidden " + x.Key, json: fmt.Sprintf("key %s name %s rank %d tied %t tier forbidden", x.Key, x.Name, x.Rank, x.Tied)}
 			if p.Part == hull.Part {
-				f.under, f.page = "Forbidden here:", []string{x.Coating.Name}
+				f.under, f.page = "Forbidden here:", []string{x.Name}
 			}
 			out = append(out, f)
 			for _, r := range x.Reasons() {
 				it, each := r, r
 				it.About, each.About = "it", "each"
 				said := j.Book.Say(it, quantity.Metric)
-				f := fact{what: fmt.Sprintf("%s: %s because %s", p.Part, x.Coating.Key, r.Rule), json: said}
+				f := fact{what: fmt.Sprintf("%s: %s because %s", p.Part, x.Key, r.Rule), json: said}
 				if p.Part == hull.Part {
 					f.under, f.page = "Forbidden here:", []string{said, j.Book.Say(each, quantity.Metric)}
 				}

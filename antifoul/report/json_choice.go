@@ -145,7 +145,7 @@ func (c *composer) outRankings() []outRanking {
 
 func (c *composer) outPlace(p antifoul.Place) outPlace {
 	out := outPlace{
-		Coating: coating(p.Coating), Rank: p.Rank, Tied: p.Tied, Tier: tierWord(p.Tier.String()), Score: p.Score,
+		Coating: coating(p.Coating()), Rank: p.Rank, Tied: p.Tied, Tier: tierWord(p.Tier.String()), Score: p.Score,
 		Past: c.outFindings(p.Past), Findings: c.outFindings(p.Findings()), Law: c.outFindings(p.Law()), Way: c.outWay(p.Route()),
 	}
 	for _, f := range p.Reasons() {

@@ -23,7 +23,7 @@ func write(w io.Writer) error {
 		return err
 	}
 	if best, ok := job.Ranking.Hull().Best(); ok {
-		fmt.Println(best.Coating, "because", best.Why())
+		fmt.Println(best.Name, "because", best.Why())
 	}
 	for part, layer := range job.Layers() {
 		fmt.Println(part, layer)
