@@ -93,7 +93,7 @@ type drawn struct {
 
 func newDrawn(p *Place) *drawn {
 	d := &drawn{place: p, typ: p.Coating()}
-	c := asked{Coating: &d.typ, way: &p.way}
+	c := asked{Coating: &d.typ, way: p.way}
 	for i, k := range criterionFuncs {
 		if k.key != "lasting" && k.key != "work" {
 			d.kept += p.q.points(i, k.f(p.q, &c).value)

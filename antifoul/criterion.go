@@ -197,7 +197,7 @@ var criterionFuncs = [criteria]struct {
 // are told; the ranking of all types takes what the criteria are worth to it.
 type asked struct {
 	*tables.Coating
-	way  *way
+	way  way
 	told bool
 }
 

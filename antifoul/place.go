@@ -101,7 +101,7 @@ func (p Place) Criteria() []Criterion {
 		return nil
 	}
 	row := p.Coating()
-	c := asked{Coating: &row, way: &p.way, told: true}
+	c := asked{Coating: &row, way: p.way, told: true}
 	out := make([]Criterion, criteria)
 	for i, k := range criterionFuncs {
 		v := k.f(p.q, &c)

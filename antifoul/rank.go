@@ -100,22 +100,25 @@ func rankPart(b *tables.Book, boat Boat, part compat.Part, desk *law.Desk) PartR
 		return out
 	}
 	q := newQuestion(b, boat, part, desk)
-	types := q.judged()
-	order := make([]*judged, len(types))
+	var few [40]judged // more are rare, and append makes room
+	types := q.judged(few[:0])
+	var fewAt [len(few)]int
+	order := fewAt[:0]
 	for i := range types {
-		order[i] = &types[i]
+		order = append(order, i)
 	}
-	slices.SortFunc(order, func(a, b *judged) int {
+	slices.SortFunc(order, func(i, j int) int {
+		a, b := &types[i], &types[j]
 		if d := a.compare(&b.standing); d != 0 {
 			return d
 		}
-		return cmp.Or(strings.Compare(a.name, b.name), a.at-b.at)
+		return cmp.Or(strings.Compare(a.name, b.name), i-j)
 	})
 	out.Places = make([]Place, len(order))
-	for i, j := range order {
-		p := &out.Places[i]
+	for i, at := range order {
+		p, j := &out.Places[i], &types[at]
 		p.Rank, p.Key, p.Name, p.Tier, p.Score, p.Past, p.way, p.q = i+1, j.key, j.name, j.tier, j.score, j.past, j.way, q
-		if i > 0 && j.compare(&order[i-1].standing) == 0 {
+		if i > 0 && j.compare(&types[order[i-1]].standing) == 0 {
 			p.Rank = out.Places[i-1].Rank
 			p.Tied, out.Places[i-1].Tied = true, true
 		}
@@ -126,7 +129,6 @@ func rankPart(b *tables.Book, boat Boat, part compat.Part, desk *law.Desk) PartR
 // judged is how one type stands, before its place is known.
 type judged struct {
 	standing
-	at        int // in the order of the book
 	key, name string
 	past      finding.List
 	way       way
@@ -153,17 +155,14 @@ func (s *standing) compare(o *standing) int {
 // cleans reports whether somebody cleans her afloat.
 func (q *question) cleans() bool { return q.boat.Use.Cleaning > tables.None && q.boat.Use.Afloat() }
 
-// judged judges every type, in the order of the book.
-func (q *question) judged() []judged {
-	out := make([]judged, 0, 32)
+// judged adds how every type stands, in the order of the book.
+func (q *question) judged(out []judged) []judged {
 	var slate compat.Slate
 	var c tables.Coating // one for all: it is large
 	a := asked{Coating: &c}
 	for c = range q.b.Ranked() {
-		out = append(out, judged{at: len(out), key: c.Key, name: c.Name, past: q.past[c.Key].findings, way: q.wayTo(&c, &slate)})
-		j := &out[len(out)-1]
-		a.way = &j.way
-		j.standing = q.stands(&a)
+		a.way = q.wayTo(&c, &slate)
+		out = append(out, judged{standing: q.stands(&a), key: c.Key, name: c.Name, past: q.past[c.Key].findings, way: a.way})
 	}
 	return out
 }

@@ -111,7 +111,7 @@ func (p PartRanking) stand(boat Boat) []standing {
 	var c tables.Coating // one for all: it is large
 	a := asked{Coating: &c}
 	for i := range p.Places {
-		c, a.way = p.Places[i].Coating(), &p.Places[i].way
+		c, a.way = p.Places[i].Coating(), p.Places[i].way
 		out[i] = q.stands(&a)
 	}
 	return out

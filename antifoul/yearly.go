@@ -178,7 +178,7 @@ func repainted(b *tables.Book, boat Boat, hull int, first Scheme, desk *law.Desk
 	q := newQuestion(b, boat, part.AsRead(b), desk)
 	c := &first.Coating
 	place := Place{Key: c.Key, Name: c.Name, way: q.wayTo(c, new(compat.Slate)), q: q}
-	s := q.stands(&asked{Coating: c, way: &place.way})
+	s := q.stands(&asked{Coating: c, way: place.way})
 	place.Tier, place.Score = s.tier, s.score
 	return place
 }

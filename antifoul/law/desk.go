@@ -16,13 +16,14 @@ import (
 type Desk struct {
 	b     *tables.Book
 	spots []spot
-	laws  map[subject][]*entry
+	laws  []entry
 
 	weighs bool // one of the laws asks how much copper a coating holds
 }
 
 // entry is one law with what is settled before any coating is known.
 type entry struct {
+	of      subject
 	name    string
 	place   string // name of the law's own place
 	verdict finding.Verdict
@@ -44,38 +45,45 @@ type entry struct {
 // the day is not before its first or after its last, and the boat's length, mass and material meet its conditions. What was
 // not given never keeps a law away. When no berth is painted, she is taken to be painted where she is kept.
 func At(b *tables.Book, craft Craft, at []Berth, on quantity.Date) *Desk {
-	d := &Desk{b: b, spots: spotsOf(b, at), laws: map[subject][]*entry{}}
+	d := &Desk{b: b, spots: spotsOf(b, at), laws: make([]entry, 0, 16)}
 	places := make([]string, len(d.spots))
 	for i := range d.spots {
 		places[i] = d.spots[i].place
 	}
 	for l := range b.LawsNear(places) {
-		if e := d.enter(&l, craft, on); e != nil {
-			s := subject(l.Subject)
-			if d.laws[s] == nil {
-				d.laws[s] = make([]*entry, 0, 8)
-			}
-			d.laws[s] = append(d.laws[s], e)
+		if e, ok := d.enter(&l, craft, on); ok {
+			d.laws = append(d.laws, e)
 		}
 	}
 	return d
 }
 
-// enter prepares a law; nil when it cannot touch the boat.
-func (d *Desk) enter(l *tables.Law, craft Craft, on quantity.Date) *entry {
+// of lists the laws of the subject, in the order of the book.
+func (d *Desk) of(s subject) iter.Seq[*entry] {
+	return func(yield func(*entry) bool) {
+		for i := range d.laws {
+			if d.laws[i].of == s && !yield(&d.laws[i]) {
+				return
+			}
+		}
+	}
+}
+
+// enter prepares a law; false when it cannot touch the boat.
+func (d *Desk) enter(l *tables.Law, craft Craft, on quantity.Date) (entry, bool) {
 	var at seat
 	if !d.seat(&at, l) {
-		return nil
+		return entry{}, false
 	}
 	missing, fits := touches(l, craft, on)
 	if !fits {
-		return nil
+		return entry{}, false
 	}
 	if !at.wet { // of parts nobody asks
 		missing = append(missing, "the water")
 	}
-	e := &entry{
-		name: l.Name, place: l.Where(), verdict: l.Verdict, spots: at.spots, parts: at.parts, missing: missing, copper: math.Inf(1),
+	e := entry{
+		of: subject(l.Subject), name: l.Name, place: l.Where(), verdict: l.Verdict, spots: at.spots, parts: at.parts, missing: missing, copper: math.Inf(1),
 		classes: classesOf(l.Biocides()), actives: slices.Collect(l.Actives()), mechs: slices.Collect(l.Mechanisms()), facts: l.Facts(), basis: l.Basis("verdict"),
 	}
 	if l.CopperMax.Given() {
@@ -84,7 +92,7 @@ func (d *Desk) enter(l *tables.Law, craft Craft, on quantity.Date) *entry {
 	for a := range l.Steps() {
 		e.steps = append(e.steps, finding.Step{Do: a})
 	}
-	return e
+	return e, true
 }
 
 // seat is where a law stands: at which spots it applies or may, of which only a part has it, and whether the water of one spot at least is the law's for

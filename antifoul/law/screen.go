@@ -41,8 +41,8 @@ func Cleaning(b *tables.Book, c tables.Coating, craft Craft, at []Berth, on quan
 func Papers(b *tables.Book, craft Craft, on quantity.Date) finding.List {
 	d := At(b, craft, nil, on)
 	var out finding.List
-	for i := range d.laws[ofPaper] {
-		if h, ok := d.laws[ofPaper][i].hits(nil); ok {
+	for e := range d.of(ofPaper) {
+		if h, ok := e.hits(nil); ok {
 			out = append(out, d.told(h, ofPaper, "the boat", new(rooms)))
 		}
 	}
@@ -85,8 +85,7 @@ func (d *Desk) Cleaning(c tables.Coating) finding.List { return d.judge(ofCleani
 // here: it asks it of every coating.
 func (d *Desk) CleaningOpen(c tables.Coating) (asked, named bool) {
 	f := d.film(&c)
-	for i := range d.laws[ofCleaning] {
-		e := d.laws[ofCleaning][i]
+	for e := range d.of(ofCleaning) {
 		h, ok := e.hits(&f)
 		v := e.verdict
 		if h.missing != "" {
@@ -119,9 +118,7 @@ func (d *Desk) ForbidsCleaning(c *tables.Coating) bool { return d.forbids(ofClea
 // forbids looks for one law that forbids for certain: what stays open, or what no law says, forbids nothing.
 func (d *Desk) forbids(s subject, c *tables.Coating) bool {
 	var f film
-	laws := d.laws[s]
-	for i := range laws {
-		e := laws[i]
+	for e := range d.of(s) {
 		if e.verdict != finding.Forbidden || len(e.spots) == 0 || len(e.missing) > 0 {
 			continue
 		}
@@ -140,9 +137,8 @@ func (d *Desk) judge(s subject, c *tables.Coating) finding.List {
 	f := d.film(c)
 	var hits [24]hit // more are rare, and append makes room
 	found := hits[:0]
-	laws := d.laws[s]
-	for i := range laws {
-		if h, ok := laws[i].hits(&f); ok {
+	for e := range d.of(s) {
+		if h, ok := e.hits(&f); ok {
 			found = append(found, h)
 		}
 	}
@@ -256,9 +252,7 @@ func (d *Desk) close(out finding.List, s subject, f *film, i int, spoken bool, r
 func (d *Desk) parts(s subject, f *film, i int) (finding.Finding, bool) {
 	var names, titles []string
 	worst := finding.Fine
-	laws := d.laws[s]
-	for k := range laws {
-		e := laws[k]
+	for e := range d.of(s) {
 		if !slices.Contains(e.parts, i) {
 			continue
 		}
