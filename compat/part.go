@@ -132,6 +132,9 @@ func note(out *finding.Faults, kind error, key, got, want string) {
 
 // noteUnknown notes the fault of a lookup in the book under the key of the part.
 func noteUnknown(out *finding.Faults, key string, err error) {
+	if err == nil {
+		return
+	}
 	var fs finding.Faults
 	if !errors.As(err, &fs) {
 		return

@@ -124,7 +124,7 @@ func buried(out finding.List, b *tables.Book, next *tables.Coating, on *Slate, b
 	}
 	deep := *worked
 	deep.State = tables.Sound // its state was judged with the undercoat
-	for _, f := range over(nil, b, next, &deep, on) {
+	for _, f := range over(make(finding.List, 0, 4), b, next, &deep, on) {
 		switch f.Verdict {
 		case finding.Forbidden:
 			out = append(out, finding.Finding{Rule: ruleBuried, Verdict: finding.Forbidden, About: f.About, Against: f.Against, Basis: f.Basis})

@@ -35,14 +35,16 @@ const (
 // temperature is one at which a pot life can be reckoned.
 func (m Method) Check(b *tables.Book) finding.Faults {
 	var faults finding.Faults
-	var keys []string
-	for l := range b.Losses() {
-		keys = append(keys, l.Key)
-	}
-	if m.By == "" {
-		faults = append(faults, finding.Fault{Kind: finding.ErrMissing, Key: "by", Want: finding.Suggest("", keys)})
-	} else if _, err := b.Loss(m.By); err != nil {
-		faults = append(faults, finding.Fault{Kind: finding.ErrUnknown, Key: "by", Got: entry.Describe(m.By), Want: finding.Suggest(m.By, keys)})
+	if _, err := b.Loss(m.By); err != nil {
+		var keys []string
+		for l := range b.Losses() {
+			keys = append(keys, l.Key)
+		}
+		fault := finding.Fault{Kind: finding.ErrMissing, Key: "by", Want: finding.Suggest(m.By, keys)}
+		if m.By != "" {
+			fault.Kind, fault.Got = finding.ErrUnknown, entry.Describe(m.By)
+		}
+		faults = append(faults, fault)
 	}
 	checkPart(&faults, "thinner", m.Thinner)
 	checkPart(&faults, "reserve", m.Reserve)

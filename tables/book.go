@@ -345,6 +345,9 @@ func (b *Book) Place(key string) (Place, error) { return b.places.get(key) }
 // Places lists all places.
 func (b *Book) Places() iter.Seq[Place] { return b.places.all() }
 
+// Law returns the rule of law of the key.
+func (b *Book) Law(key string) (Law, error) { return b.laws.get(key) }
+
 // Laws lists all rules of law.
 func (b *Book) Laws() iter.Seq[Law] { return b.laws.all() }
 

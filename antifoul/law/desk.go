@@ -21,13 +21,11 @@ type Desk struct {
 	weighs bool // one of the laws asks how much copper a coating holds
 }
 
-// entry is one law with what is settled before any coating is known.
+// entry is one law with what is settled before any coating is known; what it says is asked of its row.
 type entry struct {
 	of      subject
-	name    string
-	place   string // name of the law's own place
+	key     string // of its row
 	verdict finding.Verdict
-	steps   []finding.Step
 	classes classes // none: every coating
 	actives []string
 	mechs   []string
@@ -35,8 +33,6 @@ type entry struct {
 	missing []string // what it asks about the boat, the water or the day, and nobody gave
 	spots   []int    // where it applies, or may
 	parts   []int    // spots of which only a part has this law
-	facts   iter.Seq[finding.Fact]
-	basis   finding.Basis
 }
 
 // At returns the desk of a boat at her berths on a day.
@@ -83,14 +79,11 @@ func (d *Desk) enter(l *tables.Law, craft Craft, on quantity.Date) (entry, bool)
 		missing = append(missing, "the water")
 	}
 	e := entry{
-		of: subject(l.Subject), name: l.Name, place: l.Where(), verdict: l.Verdict, spots: at.spots, parts: at.parts, missing: missing, copper: math.Inf(1),
-		classes: classesOf(l.Biocides()), actives: slices.Collect(l.Actives()), mechs: slices.Collect(l.Mechanisms()), facts: l.Facts(), basis: l.Basis("verdict"),
+		of: subject(l.Subject), key: l.Key, verdict: l.Verdict, spots: at.spots, parts: at.parts, missing: missing, copper: math.Inf(1),
+		classes: classesOf(l.Biocides()), actives: slices.Collect(l.Actives()), mechs: slices.Collect(l.Mechanisms()),
 	}
 	if l.CopperMax.Given() {
 		e.copper, d.weighs = l.CopperMax.Float(quantity.Percent), true
-	}
-	for a := range l.Steps() {
-		e.steps = append(e.steps, finding.Step{Do: a})
 	}
 	return e, true
 }

@@ -209,13 +209,17 @@ func (r *rooms) rest(b finding.Basis) []finding.Basis {
 
 // told returns the finding of a hit.
 func (d *Desk) told(h hit, s subject, about string, room *rooms) finding.Finding {
-	out := finding.Finding{Rule: s.speaks(h.e.verdict), Verdict: h.e.verdict, About: about, Against: d.spots[h.e.spots[0]].name, Basis: room.rest(h.e.basis)}
+	l, _ := d.b.Law(h.e.key) // a law of this book
+	out := finding.Finding{Rule: s.speaks(h.e.verdict), Verdict: h.e.verdict, About: about, Against: d.spots[h.e.spots[0]].name, Basis: room.rest(l.Basis("verdict"))}
 	if h.missing != "" {
 		out.Rule, out.Verdict = ruleMayApply, min(h.e.verdict, h.most)
-		out.Facts = room.note(h.e.facts, finding.Fact{Name: "missing", Value: h.missing})
+		out.Facts = room.note(l.Facts(), finding.Fact{Name: "missing", Value: h.missing})
 		return out
 	}
-	out.Facts, out.First = room.note(h.e.facts), slices.Clone(h.e.steps)
+	out.Facts = room.note(l.Facts())
+	for a := range l.Steps() {
+		out.First = append(out.First, finding.Step{Do: a})
+	}
 	return out
 }
 
@@ -261,10 +265,11 @@ func (d *Desk) parts(s subject, f *film, i int) (finding.Finding, bool) {
 			continue
 		}
 		worst = max(worst, min(e.verdict, finding.Ask))
-		if !slices.Contains(names, e.place) {
-			names = append(names, e.place)
+		l, _ := d.b.Law(e.key) // a law of this book
+		if !slices.Contains(names, l.Where()) {
+			names = append(names, l.Where())
 		}
-		titles = append(titles, e.name)
+		titles = append(titles, l.Name)
 	}
 	if len(names) == 0 {
 		return finding.Finding{}, false
