@@ -184,7 +184,7 @@ func readPrices(faults *finding.Faults, onSale []Can, kinds []kind) bool {
 		}
 	}
 	for i := range kinds {
-		kinds[i].limit = math.MaxInt64
+		kinds[i].limit = endless
 		kinds[i].can.Price = quantity.Money{}
 	}
 	if len(*faults) > 0 {
@@ -200,7 +200,6 @@ func readPrices(faults *finding.Faults, onSale []Can, kinds []kind) bool {
 				Kind: finding.ErrImpossible, Key: fmt.Sprintf("on_sale[%d].price", i+1), Got: c.Price.String(),
 				Want: "at most " + decimal.New(mostPrice, -places).String() + " " + first.Currency(),
 			})
-			continue
 		}
 		size := nanolitres(c.Size, quantity.Down)
 		k := &kinds[slices.IndexFunc(kinds, func(k kind) bool { return k.size == size })]
@@ -213,12 +212,10 @@ func readPrices(faults *finding.Faults, onSale []Can, kinds []kind) bool {
 
 // finish adds up the cans and the cost.
 func (p Purchase) finish(onSale []Can, priced bool) (Purchase, error) {
-	p.Total = quantity.Litre.N(0)
-	if all := slices.Concat(p.FromStock, p.Items); len(all) > 0 {
-		p.Total = volume(all[0])
-		for _, it := range all[1:] {
-			p.Total = p.Total.Add(volume(it))
-		}
+	all := slices.Concat(p.FromStock, p.Items) // one can at least: the need is above zero
+	p.Total = volume(all[0])
+	for _, it := range all[1:] {
+		p.Total = p.Total.Add(volume(it))
 	}
 	p.Left = p.Total.Sub(p.Need)
 	if !priced || len(onSale) == 0 {

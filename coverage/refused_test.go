@@ -37,7 +37,7 @@ func TestTinsThatAreNone(t *testing.T) {
 		"a can as big as any":        {coverage.Tin{Coating: "epoxy-barrier", Store: []coverage.Stored{{Size: litre(1_000_000)}}}, nil, ""},
 		"the smallest can":           {coverage.Tin{Coating: "epoxy-barrier", Store: []coverage.Stored{{Size: quantity.Millilitre.N(1)}}}, nil, ""},
 		"kits without a ratio":       {coverage.Tin{Coating: "epoxy-barrier", Kits: []coverage.Kit{{Base: litre(3), Hardener: litre(1)}}}, finding.ErrMissing, "ratio"},
-		"kits and half a ratio":      {coverage.Tin{Coating: "epoxy-barrier", Ratio: coverage.Ratio{Base: ratio.Base}, Kits: []coverage.Kit{{Base: litre(3), Hardener: litre(1)}}}, finding.ErrImpossible, "hardener"},
+		"kits and half a ratio":      {coverage.Tin{Coating: "epoxy-barrier", Ratio: coverage.Ratio{Base: ratio.Base}, Kits: []coverage.Kit{{Base: litre(3), Hardener: litre(1)}}}, finding.ErrImpossible, "ratio.hardener"},
 		"a can as big as a ship":     {coverage.Tin{Coating: "epoxy-barrier", Store: []coverage.Stored{{Size: litre(1_000_001)}}}, finding.ErrImpossible, "store[1].size"},
 		"fewer cans than none":       {coverage.Tin{Coating: "epoxy-barrier", Store: []coverage.Stored{{Size: litre(1), Count: -1}}}, finding.ErrImpossible, "store[1].count"},
 		"a can in an unknown colour": {coverage.Tin{Coating: "epoxy-barrier", Store: []coverage.Stored{{Size: litre(1), Colour: "blak"}}}, finding.ErrUnknown, "store[1].colour"},

@@ -12,10 +12,11 @@ type kind struct {
 	can   Can
 	size  int64 // nanolitres, above zero
 	cost  int64 // nought or more
-	limit int64 // how many there are
+	limit int64 // how many there are; endless when there is no end of them
 }
 
 const (
+	endless    = math.MaxInt64
 	mostSteps  = 20_000_000 // bounds the search: about a second
 	mostVisits = 200_000    // bounds its memory: what was visited after that may be visited again
 )
@@ -34,9 +35,8 @@ type choice [mostSizes]int32
 type level struct {
 	kind          int   // which kind's turn it is
 	divisor       int64 // of all sizes from here on: they make up multiples of it only
-	largest       int64 // size
 	cost, forSize int64 // the least cost for a volume: cost ÷ forSize
-	held          int64 // volume of all cans from here on; math.MaxInt64 when there is no end of them
+	held          int64 // volume of all cans from here on; endless when there is no end of any kind
 	many          bool  // the best choices likely take many of this kind, so many are tried first
 }
 
@@ -48,12 +48,11 @@ type searcher struct {
 	levels  []level
 	need    int64
 	most    int64 // the volume must not be more
-	anyCans bool  // which cans and how many is no matter, only cost and volume
 	best    score
 	taken   choice
 	found   bool
 	seen    map[place]visit
-	steps   int
+	left    int // steps
 }
 
 type place struct {
@@ -70,7 +69,7 @@ type visit struct {
 // those the least volume; then the fewest cans; then the larger cans. The kinds are sorted, the largest first. It is not ok
 // when there is no such choice, or when the search is cut off unfinished.
 func search(kinds []kind, need, most int64) (choice, bool) {
-	return (&searcher{kinds: kinds, levels: arrange(kinds), need: need, most: most, seen: map[place]visit{}}).run()
+	return (&searcher{kinds: kinds, levels: arrange(kinds), need: need, most: most}).run()
 }
 
 // leastVolume returns the least volume of all choices that hold the need, where there is no end of any kind. It is not ok when
@@ -84,15 +83,15 @@ func leastVolume(kinds []kind, need int64) (int64, bool) {
 			basic = append(basic, kind{size: k.size, limit: k.limit})
 		}
 	}
-	s := &searcher{kinds: basic, levels: arrange(basic), need: need, most: math.MaxInt64, anyCans: true, seen: map[place]visit{}}
+	s := &searcher{kinds: basic, levels: arrange(basic), need: need, most: math.MaxInt64}
 	_, ok := s.run()
 	return s.best.volume, ok
 }
 
 func (s *searcher) run() (choice, bool) {
-	s.greedy()
+	s.seen, s.left = map[place]visit{}, mostSteps
 	s.try(0, score{}, choice{})
-	if !s.found || s.steps > mostSteps {
+	if !s.found || s.left == 0 {
 		return choice{}, false
 	}
 	return s.taken, true
@@ -116,15 +115,13 @@ func arrange(kinds []kind) []level {
 		}
 		k := kinds[left[pick]]
 		l := level{
-			kind: left[pick], divisor: gcd(next.divisor, k.size), largest: max(next.largest, k.size),
-			cost: next.cost, forSize: next.forSize, held: math.MaxInt64,
+			kind: left[pick], divisor: gcd(next.divisor, k.size),
+			cost: next.cost, forSize: next.forSize, held: endless,
 		}
 		if l.forSize == 0 || cheaper(k.cost, k.size, l.cost, l.forSize) {
 			l.cost, l.forSize, l.many = k.cost, k.size, true
-		} else if !cheaper(l.cost, l.forSize, k.cost, k.size) {
-			l.many = k.size > next.largest
 		}
-		if k.limit <= (math.MaxInt64-next.held)/k.size {
+		if k.limit != endless { // at most 1000 cans of 1 000 000 L: it fits
 			l.held = next.held + k.limit*k.size
 		}
 		levels[at], next = l, l
@@ -138,37 +135,6 @@ func cheaper(a, b, c, d int64) bool {
 	h1, l1 := bits.Mul64(uint64(a), uint64(d))
 	h2, l2 := bits.Mul64(uint64(c), uint64(b))
 	return h1 < h2 || h1 == h2 && l1 < l2
-}
-
-// greedy finds a first choice to measure others by: the cheapest kind for its volume until the rest fits one can, and then
-// the kind that finishes best.
-func (s *searcher) greedy() {
-	order := make([]int, len(s.kinds))
-	for i := range order {
-		order[i] = i
-	}
-	slices.SortStableFunc(order, func(i, j int) int {
-		a, b := s.kinds[i], s.kinds[j]
-		switch {
-		case cheaper(a.cost, a.size, b.cost, b.size):
-			return -1
-		case cheaper(b.cost, b.size, a.cost, a.size):
-			return 1
-		}
-		return 0
-	})
-	missing, got, taken := s.need, score{}, choice{}
-	for _, i := range order {
-		if n := min(missing/s.kinds[i].size, s.kinds[i].limit); n > 0 {
-			missing -= n * s.kinds[i].size
-			got, taken = s.add(got, taken, i, n)
-		}
-		for j, k := range s.kinds {
-			if n := ceil(missing, k.size); int64(taken[j])+n <= k.limit {
-				s.offer(s.add(got, taken, j, n))
-			}
-		}
-	}
 }
 
 // add takes n of the kind.
@@ -205,16 +171,16 @@ func (s *searcher) try(at int, got score, taken choice) {
 	k := s.kinds[l.kind]
 	full := min(ceil(missing, k.size), k.limit)
 	if at == len(s.levels)-1 { // nothing comes after: as many as it takes
-		s.steps++
 		if full*k.size >= missing {
 			s.offer(s.add(got, taken, l.kind, full))
 		}
 		return
 	}
 	for i := range full + 1 {
-		if s.steps++; s.steps > mostSteps {
+		if s.left == 0 {
 			return
 		}
+		s.left--
 		n := i
 		if l.many {
 			n = full - i
@@ -226,18 +192,14 @@ func (s *searcher) try(at int, got score, taken choice) {
 
 // hopeless reports whether no choice with the kinds from this level on can be as good as the best so far. What they add is at
 // least the missing volume, rounded up to their common divisor; it costs at least their least cost for a volume; it takes at
-// least as many cans as there are of the largest in it.
+// least as many cans as there are of the largest kind in it.
 func (s *searcher) hopeless(l level, got score, missing int64) bool {
 	if l.held < missing {
 		return true
 	}
 	add := ceil(missing, l.divisor) * l.divisor
-	bound := score{got.cost + costOf(add, l.cost, l.forSize), got.volume + add, got.cans + ceil(add, l.largest)}
-	worse := bound.cmp(s.best)
-	if s.anyCans && bound.cost == s.best.cost && bound.volume == s.best.volume {
-		worse = 1 // as good is good for nothing
-	}
-	return bound.volume > s.most || s.found && worse > 0
+	bound := score{got.cost + costOf(add, l.cost, l.forSize), got.volume + add, got.cans + ceil(add, s.kinds[0].size)}
+	return bound.volume > s.most || s.found && bound.cmp(s.best) > 0
 }
 
 // been reports whether this place was reached before at a score no worse; else it notes the visit.
@@ -255,15 +217,12 @@ func (s *searcher) been(at int, got score, missing int64, taken choice) bool {
 	return false
 }
 
-// costOf is volume × cost ÷ size, rounded up, in 128 bits.
+// costOf is volume × cost ÷ size, rounded up, in 128 bits. Within the limits of Cans it is about 1e18 at most.
 func costOf(volume, cost, size int64) int64 {
 	hi, lo := bits.Mul64(uint64(volume), uint64(cost))
 	lo, carry := bits.Add64(lo, uint64(size)-1, 0)
-	if hi += carry; hi >= uint64(size) {
-		return math.MaxInt64 / 2
-	}
-	q, _ := bits.Div64(hi, lo, uint64(size))
-	return int64(min(q, math.MaxInt64/2))
+	q, _ := bits.Div64(hi+carry, lo, uint64(size))
+	return int64(q)
 }
 
 func ceil(a, b int64) int64 { return (a + b - 1) / b }

@@ -1,6 +1,7 @@
 package coverage_test
 
 import (
+	"math"
 	"testing"
 
 	"boatyard.example/bottomwork/coverage"
@@ -39,11 +40,17 @@ func TestSuppliesByHand(t *testing.T) {
 		Outline: quantity.Exactly(length(t, "20 m")), Plan: area(t, "30 m2"),
 		Waste: quantity.Range[quantity.Mass]{Low: quantity.Kilogram.N(10), High: quantity.Kilogram.N(31)},
 	}
+	uses := map[string][3]float64{ // both ends, the low rate with the low driver
+		"x-coat": {5, 10, 15}, "x-hand": {10, 10, 10}, "x-day": {2 * 2 * 3, 2 * 2.1 * 4, 2 * 3 * 6}, "x-coated": {0.8, 0.8, 0.8}, "x-waste": {1, 2.05, 3.1},
+	}
 	want := map[string]int{"x-coat": 10, "x-two": 4, "x-hand": 10, "x-day": 17, "x-coated": 1, "x-outline": 40, "x-plan": 45, "x-waste": 3, "x-abrade": 10, "x-roller-only": 2}
 	got := map[string]int{}
 	for _, s := range coverage.Supplies(b, w, coverage.Method{By: "roller"}) {
 		if s.Supply.Key[:2] == "x-" {
 			got[s.Supply.Key] = s.Buy
+			if u, ok := uses[s.Supply.Key]; ok && math.Abs(s.Uses.Low-u[0])+math.Abs(s.Uses.Typical-u[1])+math.Abs(s.Uses.High-u[2]) > 1e-9 {
+				t.Errorf("%s: uses %+v, want %v", s.Supply.Key, s.Uses, u)
+			}
 		}
 		if s.Uses.Low > s.Uses.Typical || s.Uses.Typical > s.Uses.High || float64(s.Buy) < s.Uses.Typical-1e-6 {
 			t.Errorf("%s: %+v buys %d", s.Supply.Key, s.Uses, s.Buy)

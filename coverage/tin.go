@@ -32,8 +32,8 @@ type Stored struct {
 	Batch  string
 }
 
-// Check returns every fault of the tin. The keys are relative to it: "coating", "ratio", "density_base", "density_hardener", "pot_life",
-// "pot_life_at", "kit[1].base", "store[1].size".
+// Check returns every fault of the tin. The keys are relative to it: "coating", "ratio", "ratio.base", "density_base", "density_hardener",
+// "pot_life", "pot_life_at", "kit[1].base", "store[1].size".
 //
 // The coating is one of the book. A ratio, densities and kits belong to a two-pack coating, and kits want the ratio. A pot life wants the
 // temperature that it is stated at. Densities are given both or none, from 0.5 to 5 kg/L, and want the ratio. Kits are of at most 16 sizes
@@ -58,7 +58,7 @@ func (x Tin) Check(b *tables.Book) finding.Faults {
 		bad(finding.ErrImpossible, "coating", entry.Describe(x.Coating), "a two-pack coating, since ratio, densities, kits or pot life are given")
 	}
 	if ratio {
-		faults = append(faults, x.Ratio.Check()...)
+		faults = append(faults, x.Ratio.Check().Under("", "ratio")...)
 	} else if len(x.Kits) > 0 || x.Densities[0].Given() || x.Densities[1].Given() {
 		bad(finding.ErrMissing, "ratio", "", `base to hardener by volume, "3:1", since kits or densities are given`)
 	}
@@ -138,11 +138,10 @@ func (x Tin) checkCans() finding.Faults {
 		return faults
 	}
 	readKinds(&faults, "store", sizes)
-	if kits, _, err := x.OnSale(); err == nil && len(kits) > 0 {
-		readPrices(&faults, kits, readKinds(&faults, "kit", kits))
-	}
+	kits, _, _ := x.OnSale() // each is looked at before
+	readPrices(&faults, kits, readKinds(&faults, "kit", kits))
 	for i := range faults {
-		faults[i].Key = strings.Replace(faults[i].Key, "on_sale[", "kit[", 1)
+		faults[i].Key = strings.ReplaceAll(faults[i].Key, "on_sale[", "kit[")
 	}
 	return faults
 }

@@ -75,6 +75,7 @@ func TestTwoPackThings(t *testing.T) {
 	b := tables.Default()
 	for name, x := range map[string]coverage.Tin{
 		"a pot life":       {Coating: "hard-cuprous", PotLife: quantity.Hour.N(2)},
+		"a kit":            {Coating: "hard-cuprous", Kits: []coverage.Kit{{Base: quantity.Litre.N(3), Hardener: quantity.Litre.N(1)}}},
 		"a base's density": {Coating: "hard-cuprous", Densities: [2]quantity.Density{quantity.KilogramPerLitre.N(1), {}}},
 		"the hardener's":   {Coating: "hard-cuprous", Densities: [2]quantity.Density{{}, quantity.KilogramPerLitre.N(1)}},
 		"a ratio":          {Coating: "hard-cuprous", Ratio: coverage.Ratio{Base: decimal.NewFromInt(3), Hardener: decimal.NewFromInt(1)}},
