@@ -1,6 +1,7 @@
 package coverage_test
 
 import (
+	"errors"
 	"slices"
 	"strings"
 	"testing"
@@ -45,6 +46,7 @@ func TestCansByHand(t *testing.T) {
 		{"equal in all: larger cans", "6 L", "1 L 10 EUR, 3 L 30 EUR, 5 L 50 EUR", "", "1 × 5 L; 1 × 1 L; ", "", "0 L", "60 EUR"},
 		{"free cans", "2 L", "1 L 0 EUR, 2.5 L 0 EUR", "", "2 × 1 L; ", "", "0 L", "0 EUR"},
 		{"two prices of one size", "2 L", "1 L 10 EUR, 1000 mL 9.50 EUR", "", "2 × 1000 mL; ", "", "0 mL", "19.00 EUR"},
+		{"one price in two units: the first", "2 L", "1000 mL 10 EUR, 1 L 10 EUR", "", "2 × 1000 mL; ", "", "0 mL", "20 EUR"},
 		{"metric and US", "4.5 L", "0.75 L 20 EUR, 1 US gal 80 EUR", "", "1 × 1 US gal; 1 × 0.75 L; ", "", "0.035411784 L", "100 EUR"},
 		{"no price: not fourteen small cans", "10.5 L", trade, "", "2 × 5 L; 1 × 0.75 L; ", "", "0.25 L", ""},
 		{"no price: one can for three", "2.2 L", trade, "", "1 × 2.5 L; ", "", "0.3 L", ""},
@@ -128,6 +130,19 @@ func TestCansFaults(t *testing.T) {
 	hasFault(t, err, finding.ErrMissing, "need")
 	hasFault(t, err, finding.ErrImpossible, "on_sale[1]")
 	hasFault(t, err, finding.ErrImpossible, "stock")
+}
+
+// What is no size does not count as one.
+func TestSixteenSizesAndNone(t *testing.T) {
+	var sale []coverage.Can
+	for i := range int64(17) {
+		sale = append(sale, coverage.Can{Size: quantity.Litre.N(i)})
+	}
+	_, err := coverage.Cans(litre(t, "1 L"), sale, nil)
+	hasFault(t, err, finding.ErrImpossible, "on_sale[1]")
+	if fs, ok := errors.AsType[finding.Faults](err); !ok || len(fs) != 1 {
+		t.Errorf("%v, want one fault", err)
+	}
 }
 
 func TestCansFromAFullStore(t *testing.T) {

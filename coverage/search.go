@@ -44,15 +44,15 @@ type level struct {
 // bound shows that nothing in it is better than the best so far. A volume still missing that was reached before, at the same
 // level and at a score no worse, has nothing new to give either.
 type searcher struct {
-	kinds   []kind
-	levels  []level
-	need    int64
-	most    int64 // the volume must not be more
-	best    score
-	taken   choice
-	found   bool
-	seen    map[place]visit
-	left    int // steps
+	kinds  []kind
+	levels []level
+	need   int64
+	most   int64 // the volume must not be more
+	best   score
+	taken  choice
+	found  bool
+	seen   map[place]visit
+	left   int // steps
 }
 
 type place struct {

@@ -51,6 +51,9 @@ func TestTinFaults(t *testing.T) {
 		"seventeen sizes of kit":   {coverage.Tin{Ratio: ratio, Kits: seventeen}, finding.ErrImpossible, "kit"},
 		"seventeen sizes in store": {coverage.Tin{Store: cans}, finding.ErrImpossible, "store"},
 		"a thousand cans":          {coverage.Tin{Store: []coverage.Stored{{Size: quantity.Litre.N(1), Count: 999}, {Size: quantity.Litre.N(2)}}}, nil, ""},
+		"a thousand equal cans":    {coverage.Tin{Store: []coverage.Stored{{Size: quantity.Litre.N(1), Count: 1000}}}, nil, ""},
+		"a can of one pack":        {coverage.Tin{Coating: "hard-cuprous", Store: []coverage.Stored{{Size: quantity.Litre.N(1)}}}, nil, ""},
+		"too many, of any size":    {coverage.Tin{Store: append([]coverage.Stored{{Size: quantity.Litre.N(1), Count: 1000}}, cans...)}, finding.ErrImpossible, "store"},
 		"a can too many":           {coverage.Tin{Store: []coverage.Stored{{Size: quantity.Litre.N(1), Count: 999}, {Size: quantity.Litre.N(2), Count: 2}}}, finding.ErrImpossible, "store"},
 		"as light as any":          {coverage.Tin{Ratio: ratio, Densities: [2]quantity.Density{quantity.KilogramPerLitre.Of(decimal.New(5, -1)), kg(5)}}, nil, ""},
 		"lighter than that":        {coverage.Tin{Ratio: ratio, Densities: [2]quantity.Density{quantity.KilogramPerLitre.Of(decimal.New(49, -2)), kg(5)}}, finding.ErrImpossible, "density_base"},
@@ -67,6 +70,17 @@ func TestTinFaults(t *testing.T) {
 		if c.key == "" && len(fs) > 0 || c.key != "" && (len(fs) != 1 || fs[0].Key != c.key || !errors.Is(fs[0], c.kind)) {
 			t.Errorf("%s: %v; want %q", name, fs, c.key)
 		}
+	}
+}
+
+// One density wants the other, and either of them the ratio.
+func TestDensityAlone(t *testing.T) {
+	for i, other := range []string{"density_hardener", "density_base"} {
+		x := coverage.Tin{Coating: "epoxy-barrier"}
+		x.Densities[i] = quantity.KilogramPerLitre.N(1)
+		err := x.Check(tables.Default()).Err()
+		hasFault(t, err, finding.ErrMissing, other)
+		hasFault(t, err, finding.ErrMissing, "ratio")
 	}
 }
 
