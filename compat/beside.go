@@ -14,7 +14,7 @@ import (
 // Basis: common practice, no source.
 func Beside(b *tables.Book, hull tables.Coating, neighbours []Part) finding.List {
 	if len(neighbours) == 0 {
-		return finding.List{{Rule: ruleBesideNone, Verdict: finding.Fine, About: hull.Name}}
+		return finding.List{{Rule: RuleBesideNone, Verdict: finding.Fine, About: hull.Name}}
 	}
 	out := make(finding.List, 0, len(neighbours))
 	for i := range neighbours {
@@ -24,10 +24,10 @@ func Beside(b *tables.Book, hull tables.Coating, neighbours []Part) finding.List
 }
 
 func beside(b *tables.Book, hull *tables.Coating, n *Part) finding.Finding {
-	f := finding.Finding{Rule: ruleBesideFine, Verdict: finding.Fine, About: hull.Name, Against: n.Name}
+	f := finding.Finding{Rule: RuleBesideFine, Verdict: finding.Fine, About: hull.Name, Against: n.Name}
 	m, err := b.Material(n.Material)
 	if err != nil {
-		f.Rule, f.Verdict, f.Against = ruleMaterialUnknown, finding.Ask, n.Material
+		f.Rule, f.Verdict, f.Against = RuleMaterialUnknown, finding.Ask, n.Material
 		return f
 	}
 	if n.Zone == "" {
@@ -35,7 +35,7 @@ func beside(b *tables.Book, hull *tables.Coating, n *Part) finding.Finding {
 	}
 	z, err := b.Zone(n.Zone)
 	if err != nil {
-		f.Rule, f.Verdict, f.Against = ruleZoneUnknown, finding.Ask, n.Zone
+		f.Rule, f.Verdict, f.Against = RuleZoneUnknown, finding.Ask, n.Zone
 		return f
 	}
 	if !z.Gap.Typical.Given() || m.Painted == tables.Never || m.Takes(tables.CuprousOxide) != tables.Never {
@@ -44,11 +44,11 @@ func beside(b *tables.Book, hull *tables.Coating, n *Part) finding.Finding {
 	f.Basis = []finding.Basis{z.Basis("gap"), m.Basis("cuprous_oxide")}
 	switch hull.Biocide {
 	case tables.CuprousOxide, tables.UnknownBiocide, tables.Organotin:
-		f.Rule, f.Verdict = ruleBesideStrip, finding.Needs
+		f.Rule, f.Verdict = RuleBesideStrip, finding.Needs
 		f.Facts = []finding.Fact{{Name: "gap", Value: z.Gap}}
 		f.First = []finding.Step{{Do: finding.Barrier, Coating: m.With, Film: m.Film}}
 	case tables.MetallicCopper:
-		f.Rule, f.Verdict = ruleBesideMetallic, finding.Ask
+		f.Rule, f.Verdict = RuleBesideMetallic, finding.Ask
 	case tables.CopperThiocyanate, tables.OtherCopper, tables.CopperFree, tables.NoBiocide:
 		f.Basis = nil
 	}

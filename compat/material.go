@@ -16,7 +16,7 @@ import (
 func OnMaterial(b *tables.Book, c tables.Coating, p Part) finding.List {
 	m, err := b.Material(p.Material)
 	if err != nil {
-		return finding.List{{Rule: ruleMaterialUnknown, Verdict: finding.Ask, About: c.Name, Against: p.Material}}
+		return finding.List{{Rule: RuleMaterialUnknown, Verdict: finding.Ask, About: c.Name, Against: p.Material}}
 	}
 	out := onSurface(make(finding.List, 0, 4), finding.Fine, faceOf(b, p.Zone), &m, &c, nil)
 	return onFound(out, &m, &c, &p, oldCopper(b, &m, &p))
@@ -49,47 +49,47 @@ func onSurface(out finding.List, least finding.Verdict, at face, m *tables.Mater
 		out = append(out, f)
 	}
 	if c.Role == tables.Bare {
-		say(ruleBareStays, finding.Fine, "painted", "", "")
+		say(RuleBareStays, finding.Fine, "painted", "", "")
 		return out
 	}
 	switch m.Painted {
 	case tables.Never:
-		say(ruleNeverPainted, finding.Forbidden, "painted", "", "")
+		say(RuleNeverPainted, finding.Forbidden, "painted", "", "")
 		return out
 	case tables.AskMaker, tables.OverBarrier:
-		say(ruleAskPartMaker, finding.Ask, "painted", "", "")
+		say(RuleAskPartMaker, finding.Ask, "painted", "", "")
 	case tables.Allowed:
 	}
 	switch z := at.row; {
 	case at.zone == "" || c.Mechanism == "":
 	case z == nil && least <= finding.Ask:
-		out = append(out, finding.Finding{Rule: ruleZoneUnknown, Verdict: finding.Ask, About: c.Name, Against: at.zone})
+		out = append(out, finding.Finding{Rule: RuleZoneUnknown, Verdict: finding.Ask, About: c.Name, Against: at.zone})
 	case z == nil:
 	case !z.Takes(c.Mechanism), c.Laid() && !z.Sheet:
-		f := finding.Finding{Rule: ruleZoneMechanism, Verdict: finding.Forbidden, About: c.Name, Against: z.Name}
+		f := finding.Finding{Rule: RuleZoneMechanism, Verdict: finding.Forbidden, About: c.Name, Against: z.Name}
 		if on == nil {
 			f.Basis = []finding.Basis{z.Basis("mechanisms")}
 		}
 		out = append(out, f)
 	}
 	if m.Carrier != "" && c.Carrier != m.Carrier {
-		say(ruleCarrierOnly, finding.Forbidden, "carrier", "carrier", m.Carrier)
+		say(RuleCarrierOnly, finding.Forbidden, "carrier", "carrier", m.Carrier)
 	}
 	if c.Packs == 2 && !m.TwoPack {
-		say(ruleOnePackOnly, finding.Forbidden, "two_pack", "", "")
+		say(RuleOnePackOnly, finding.Forbidden, "two_pack", "", "")
 	}
 	if c.Role == tables.Barrier && m.Barrier == tables.Never {
-		say(ruleBarrierHarms, finding.Forbidden, "barrier", "", "")
+		say(RuleBarrierHarms, finding.Forbidden, "barrier", "", "")
 	}
 	var rule finding.ID
 	var v finding.Verdict
 	switch m.Takes(c.Biocide) {
 	case tables.Allowed:
-		rule, v = ruleMetalTakes, finding.Fine
+		rule, v = RuleMetalTakes, finding.Fine
 	case tables.Never:
-		rule, v = ruleMetalNever, finding.Forbidden
+		rule, v = RuleMetalNever, finding.Forbidden
 	case tables.AskMaker:
-		rule, v = ruleMetalAsk, finding.Ask
+		rule, v = RuleMetalAsk, finding.Ask
 	case tables.OverBarrier: // judged with what is below
 	}
 	if rule != "" {
@@ -146,27 +146,27 @@ func aboveBarrier(out finding.List, m *tables.Material, c *tables.Coating, below
 	}
 	if copper {
 		f := finding.Finding{
-			Rule: ruleBarrierThere, Verdict: finding.Fine, About: c.Name, Against: m.Name,
+			Rule: RuleBarrierThere, Verdict: finding.Fine, About: c.Name, Against: m.Name,
 			Facts: []finding.Fact{{Name: "class", Value: string(c.Biocide)}, film}, Basis: []finding.Basis{m.Basis(policyField(c.Biocide))},
 		}
 		if !there {
-			f.Rule, f.Verdict, f.First = ruleOverBarrier, finding.Needs, build()
+			f.Rule, f.Verdict, f.First = RuleOverBarrier, finding.Needs, build()
 		}
 		out = append(out, f)
 	}
 	if wants && !there {
-		f := finding.Finding{Rule: ruleBarrierAdvised, Verdict: finding.Caution, About: c.Name, Against: m.Name, Facts: []finding.Fact{film}, Basis: []finding.Basis{m.Basis("barrier")}}
+		f := finding.Finding{Rule: RuleBarrierAdvised, Verdict: finding.Caution, About: c.Name, Against: m.Name, Facts: []finding.Fact{film}, Basis: []finding.Basis{m.Basis("barrier")}}
 		switch m.Barrier {
 		case tables.OverBarrier:
-			f.Rule, f.Verdict, f.First = ruleBarrierNeeded, finding.Needs, build()
+			f.Rule, f.Verdict, f.First = RuleBarrierNeeded, finding.Needs, build()
 		case wanted:
-			f.Rule, f.Verdict, f.First = ruleBarrierWanted, finding.Needs, build()
+			f.Rule, f.Verdict, f.First = RuleBarrierWanted, finding.Needs, build()
 		case tables.Allowed, tables.AskMaker, tables.Never:
 		}
 		out = append(out, f)
 	}
 	if barrier, on := adrift(below...); !there && barrier != nil {
-		out = append(out, finding.Finding{Rule: ruleBarrierAdrift, Verdict: finding.Caution, About: barrier.Coating.Name, Against: on.Coating.Name})
+		out = append(out, finding.Finding{Rule: RuleBarrierAdrift, Verdict: finding.Caution, About: barrier.Coating.Name, Against: on.Coating.Name})
 	}
 	return out
 }
@@ -194,7 +194,7 @@ func oldCopper(b *tables.Book, m *tables.Material, p *Part) finding.List {
 
 func offFinding(m *tables.Material, c *tables.Coating, v finding.Verdict) finding.Finding {
 	f := finding.Finding{
-		Rule: ruleOldCopperOff, Verdict: v, About: c.Name, Against: m.Name,
+		Rule: RuleOldCopperOff, Verdict: v, About: c.Name, Against: m.Name,
 		Facts: []finding.Fact{{Name: "class", Value: string(c.Biocide)}}, Basis: []finding.Basis{m.Basis("old_copper_stays")},
 	}
 	if v == finding.Needs {
@@ -204,11 +204,11 @@ func offFinding(m *tables.Material, c *tables.Coating, v finding.Verdict) findin
 }
 
 func notReported(p *Part) finding.Finding {
-	return finding.Finding{Rule: ruleNotReported, Verdict: finding.Caution, About: p.Name}
+	return finding.Finding{Rule: RuleNotReported, Verdict: finding.Caution, About: p.Name}
 }
 
 func wet(c *tables.Coating, m *tables.Material) finding.Finding {
-	return finding.Finding{Rule: ruleWetLaminate, Verdict: finding.Needs, About: c.Name, Against: m.Name, First: []finding.Step{{Do: finding.DryOut}}}
+	return finding.Finding{Rule: RuleWetLaminate, Verdict: finding.Needs, About: c.Name, Against: m.Name, First: []finding.Step{{Do: finding.DryOut}}}
 }
 
 // closed adds that a laminate hardly dries through the sound epoxy that lies on it.
@@ -217,7 +217,7 @@ func closed(out finding.List, m *tables.Material, on Stack) finding.List {
 	if depth == 0 {
 		return out
 	}
-	return append(out, finding.Finding{Rule: ruleWetClosed, Verdict: finding.Caution, About: on[depth-1].Coating.Name, Against: m.Name})
+	return append(out, finding.Finding{Rule: RuleWetClosed, Verdict: finding.Caution, About: on[depth-1].Coating.Name, Against: m.Name})
 }
 
 // unknownLayer is the film that a part without a report is taken to carry.

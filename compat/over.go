@@ -52,7 +52,7 @@ func over(out finding.List, b *tables.Book, next *tables.Coating, old *Layer, on
 				}
 				out = append(out, f)
 			case c.OvercoatMin.Given() && old.Age.Cmp(c.OvercoatMin) < 0:
-				f := finding.Finding{Rule: ruleWindowEarly, Verdict: finding.Needs, About: next.Name, Against: c.Name, First: on.keep(append(on.steps(), finding.Step{Do: finding.Wait}))}
+				f := finding.Finding{Rule: RuleWindowEarly, Verdict: finding.Needs, About: next.Name, Against: c.Name, First: on.keep(append(on.steps(), finding.Step{Do: finding.Wait}))}
 				if on == nil {
 					f.Facts, f.Basis = []finding.Fact{{Name: "age", Value: old.Age}, {Name: "window", Value: c.OvercoatMin}}, []finding.Basis{c.Basis("overcoat_min")}
 				}
@@ -62,14 +62,14 @@ func over(out finding.List, b *tables.Book, next *tables.Coating, old *Layer, on
 	}
 	row, ok := b.OvercoatOf(next, c, past)
 	if !ok {
-		return append(out, finding.Finding{Rule: ruleUnwritten, Verdict: finding.Ask, About: next.Name, Against: c.Name})
+		return append(out, finding.Finding{Rule: RuleUnwritten, Verdict: finding.Ask, About: next.Name, Against: c.Name})
 	}
 	f := finding.Finding{Rule: row.Rule, Verdict: row.Verdict, About: next.Name, Against: c.Name}
 	if needsOwn(next, c, &row) {
-		f.Rule, f.Verdict = ruleUndercoat, finding.Needs
+		f.Rule, f.Verdict = RuleUndercoat, finding.Needs
 		under, err := b.Coating(next.Under)
 		if err != nil {
-			return append(out, finding.Finding{Rule: ruleUnwritten, Verdict: finding.Ask, About: next.Name, Against: next.Under})
+			return append(out, finding.Finding{Rule: RuleUnwritten, Verdict: finding.Ask, About: next.Name, Against: next.Under})
 		}
 		f.First = on.keep(append(on.steps(), finding.Step{Do: putsOn(under.Role), Coating: under.Key}))
 		if on == nil {
@@ -89,7 +89,7 @@ func over(out finding.List, b *tables.Book, next *tables.Coating, old *Layer, on
 	}
 	if f.Verdict < finding.Ask || f.Verdict == finding.Needs {
 		if next.Role == tables.Antifouling && !next.Copper() && c.Copper() {
-			f := finding.Finding{Rule: ruleCopperBelow, Verdict: finding.Caution, About: next.Name, Against: c.Name}
+			f := finding.Finding{Rule: RuleCopperBelow, Verdict: finding.Caution, About: next.Name, Against: c.Name}
 			if on == nil {
 				f.Basis = []finding.Basis{c.Basis("biocide")}
 			}
@@ -102,9 +102,9 @@ func over(out finding.List, b *tables.Book, next *tables.Coating, old *Layer, on
 // window is when the old coat's window to the next one closes, the field that says so, and the rule that tells it is past.
 func window(next, old *tables.Coating) (closes quantity.Duration, field string, past finding.ID) {
 	if next.Role == tables.Antifouling && next.Packs == 1 && old.AntifoulMax.Given() {
-		return old.AntifoulMax, "antifouling_max", ruleWindowAntifoul
+		return old.AntifoulMax, "antifouling_max", RuleWindowAntifoul
 	}
-	return old.OvercoatMax, "overcoat_max", ruleWindowPast
+	return old.OvercoatMax, "overcoat_max", RuleWindowPast
 }
 
 // Closes returns how long after a fresh coat the next may go on without abrading, at the temperature of the coat's row: its OvercoatMax, or
@@ -141,7 +141,7 @@ func onState(b *tables.Book, next *tables.Coating, old *Layer, on *Slate) (findi
 	}
 	row, err := b.Condition(state)
 	if err != nil {
-		return finding.Finding{Rule: ruleStateUnknown, Verdict: finding.Ask, About: next.Name, Against: old.Coating.Name, Facts: []finding.Fact{{Name: "state", Value: string(state)}}}, true
+		return finding.Finding{Rule: RuleStateUnknown, Verdict: finding.Ask, About: next.Name, Against: old.Coating.Name, Facts: []finding.Fact{{Name: "state", Value: string(state)}}}, true
 	}
 	if row.Verdict == finding.Fine {
 		return finding.Finding{}, false

@@ -22,10 +22,10 @@ func Patch(b *tables.Book, s Stack) ([]PatchLayer, finding.List) {
 			continue
 		}
 		if l.Coating.Role == tables.OldFilm {
-			said = append(said, finding.Finding{Rule: rulePatchOldFilm, Verdict: finding.Caution, About: l.Coating.Name})
+			said = append(said, finding.Finding{Rule: RulePatchOldFilm, Verdict: finding.Caution, About: l.Coating.Name})
 			continue
 		}
-		p := PatchLayer{Layer: l, Finding: finding.Finding{Rule: rulePatchNoLap, Verdict: finding.Caution, About: l.Coating.Name}}
+		p := PatchLayer{Layer: l, Finding: finding.Finding{Rule: RulePatchNoLap, Verdict: finding.Caution, About: l.Coating.Name}}
 		p.Layer.State = tables.Sound
 		if works(s, i) {
 			p.MayLap, p.Finding = laps(b, &l)
@@ -33,9 +33,9 @@ func Patch(b *tables.Book, s Stack) ([]PatchLayer, finding.List) {
 		out = append(out, p)
 	}
 	if len(out) == 0 {
-		return nil, append(said, finding.Finding{Rule: rulePatchNothing, Verdict: finding.Fine})
+		return nil, append(said, finding.Finding{Rule: RulePatchNothing, Verdict: finding.Fine})
 	}
-	start := finding.Finding{Rule: rulePatchStart, Verdict: finding.Needs, About: out[0].Layer.Coating.Name, First: []finding.Step{{Do: finding.Abrade}}}
+	start := finding.Finding{Rule: RulePatchStart, Verdict: finding.Needs, About: out[0].Layer.Coating.Name, First: []finding.Step{{Do: finding.Abrade}}}
 	return out, append(finding.List{start}, said...)
 }
 
@@ -49,14 +49,14 @@ func works(s Stack, i int) bool {
 func laps(b *tables.Book, l *Layer) (bool, finding.Finding) {
 	again := Layer{Coating: l.Coating, State: tables.Sound}
 	fs := over(nil, b, &l.Coating, &again, nil)
-	f := finding.Finding{Rule: rulePatchLap, Verdict: finding.Fine, About: l.Coating.Name}
+	f := finding.Finding{Rule: RulePatchLap, Verdict: finding.Fine, About: l.Coating.Name}
 	for i := range fs {
 		bad := fs[i].Verdict == finding.Forbidden || fs[i].Verdict == finding.Ask
 		for _, st := range fs[i].First {
 			bad = bad || st.Do != finding.Wash && st.Do != finding.Abrade
 		}
 		if bad {
-			f.Rule, f.Verdict, f.Basis = rulePatchBySystem, finding.Caution, fs[i].Basis
+			f.Rule, f.Verdict, f.Basis = RulePatchBySystem, finding.Caution, fs[i].Basis
 			return false, f
 		}
 	}
@@ -76,19 +76,19 @@ func Slings(b *tables.Book, s Stack) ([]PatchLayer, finding.List) {
 		return nil, said
 	}
 	var out []PatchLayer
-	fs := finding.List{{Rule: ruleSlingsBare, Verdict: finding.Caution}}
+	fs := finding.List{{Rule: RuleSlingsBare, Verdict: finding.Caution}}
 	for i := range layers {
 		l := &layers[i]
 		c := &l.Layer.Coating
 		f := finding.Finding{
-			Rule: ruleSlingsCoat, Verdict: finding.Fine, About: c.Name, Basis: []finding.Basis{c.Basis("launch_min")},
+			Rule: RuleSlingsCoat, Verdict: finding.Fine, About: c.Name, Basis: []finding.Basis{c.Basis("launch_min")},
 			Facts: []finding.Fact{{Name: "dries", Value: c.LaunchMin}},
 		}
 		switch {
 		case !l.MayLap || c.Packs != 1:
-			f.Rule, f.Verdict, f.Facts = ruleSlingsWaits, finding.Forbidden, nil
+			f.Rule, f.Verdict, f.Facts = RuleSlingsWaits, finding.Forbidden, nil
 		case !c.LaunchMin.Given():
-			f.Rule, f.Verdict, f.Facts = ruleSlingsAsk, finding.Ask, nil
+			f.Rule, f.Verdict, f.Facts = RuleSlingsAsk, finding.Ask, nil
 			out = append(out, *l)
 		default:
 			out = append(out, *l)

@@ -30,7 +30,7 @@ func (s *Surface) prepareKept() {
 	}
 	if top := &s.found[len(s.found)-1].Coating; s.m.KeepsClean { // it works bare only
 		s.left.barred = append(s.left.barred, finding.Finding{
-			Rule: ruleCoversClean, Verdict: finding.Forbidden, About: top.Name, Against: s.m.Name, Basis: []finding.Basis{s.m.Basis("keeps_clean")},
+			Rule: RuleCoversClean, Verdict: finding.Forbidden, About: top.Name, Against: s.m.Name, Basis: []finding.Basis{s.m.Basis("keeps_clean")},
 		})
 	}
 	s.left.work(finding.Step{Do: finding.Wash})
@@ -43,7 +43,7 @@ func (s *Surface) prepareKept() {
 func (w *way) stay(i int, forGood bool) {
 	l := &w.found[i]
 	if i < len(w.found)-1 && mayHoldTin(&l.Coating) {
-		w.findings = append(w.findings, finding.Finding{Rule: ruleTinBelow, Verdict: finding.Caution, About: w.found[len(w.found)-1].Coating.Name, Against: l.Coating.Name})
+		w.findings = append(w.findings, finding.Finding{Rule: RuleTinBelow, Verdict: finding.Caution, About: w.found[len(w.found)-1].Coating.Name, Against: l.Coating.Name})
 	}
 	if comesOff(&w.m, &l.Coating) {
 		w.barred = append(w.barred, offFinding(&w.m, &l.Coating, finding.Forbidden))

@@ -12,6 +12,9 @@ import (
 // A glance is the best way in short: its steps, its hours, and whether anything is forbidden or asked, on whatever was found, with a slate that was written on
 // before.
 func TestAGlanceIsTheBestInShort(t *testing.T) {
+	if underRace {
+		t.Skip("looks at every way; it is run without the race detector")
+	}
 	b := book(t)
 	var slate compat.Slate
 	forbidden, asked := 0, 0

@@ -23,10 +23,10 @@ import (
 func CheckStack(b *tables.Book, p Part, s Stack, daysToLaunch int) finding.List {
 	m, err := b.Material(p.Material)
 	if err != nil {
-		return finding.List{{Rule: ruleMaterialUnknown, Verdict: finding.Ask, About: p.Name, Against: p.Material}}
+		return finding.List{{Rule: RuleMaterialUnknown, Verdict: finding.Ask, About: p.Name, Against: p.Material}}
 	}
 	if len(s) == 0 {
-		return finding.List{{Rule: ruleStackEmpty, Verdict: finding.Fine, About: p.Name, Against: m.Name}}
+		return finding.List{{Rule: RuleStackEmpty, Verdict: finding.Fine, About: p.Name, Against: m.Name}}
 	}
 	var out finding.List
 	for i := range s {
@@ -47,7 +47,7 @@ func onMetal(out finding.List, b *tables.Book, m *tables.Material, p *Part, s St
 		if len(s) > 1 {
 			return out
 		}
-		return append(out, finding.Finding{Rule: ruleBareStays, Verdict: finding.Fine, About: l.Coating.Name, Against: m.Name, Basis: []finding.Basis{m.Basis("painted")}})
+		return append(out, finding.Finding{Rule: RuleBareStays, Verdict: finding.Fine, About: l.Coating.Name, Against: m.Name, Basis: []finding.Basis{m.Basis("painted")}})
 	}
 	if comesOff(m, &l.Coating) {
 		if l.found() {
@@ -109,7 +109,7 @@ func foundPair(b *tables.Book, s Stack, i int) (finding.Finding, bool) {
 	}
 	old.State, old.Age = tables.Sound, quantity.Duration{} // its state is another question
 	bad := over(nil, b, &next.Coating, &old, nil).Worst() == finding.Forbidden || buried(nil, b, &next.Coating, nil, s[:i]).Worst() == finding.Forbidden
-	return finding.Finding{Rule: ruleFoundPair, Verdict: finding.Caution, About: next.Coating.Name, Against: old.Coating.Name}, bad
+	return finding.Finding{Rule: RuleFoundPair, Verdict: finding.Caution, About: next.Coating.Name, Against: old.Coating.Name}, bad
 }
 
 // buried adds what a coat that works does not go above, though undercoats lie between: the first layer below them that is none. Only what is
@@ -127,9 +127,9 @@ func buried(out finding.List, b *tables.Book, next *tables.Coating, on *Slate, b
 	for _, f := range over(make(finding.List, 0, 4), b, next, &deep, on) {
 		switch f.Verdict {
 		case finding.Forbidden:
-			out = append(out, finding.Finding{Rule: ruleBuried, Verdict: finding.Forbidden, About: f.About, Against: f.Against, Basis: f.Basis})
+			out = append(out, finding.Finding{Rule: RuleBuried, Verdict: finding.Forbidden, About: f.About, Against: f.Against, Basis: f.Basis})
 		case finding.Ask:
-			out = append(out, finding.Finding{Rule: ruleBuriedAsk, Verdict: finding.Ask, About: f.About, Against: f.Against, Basis: f.Basis})
+			out = append(out, finding.Finding{Rule: RuleBuriedAsk, Verdict: finding.Ask, About: f.About, Against: f.Against, Basis: f.Basis})
 		case finding.Fine, finding.Caution, finding.Needs:
 		}
 	}
@@ -176,7 +176,7 @@ func thinBarrier(out finding.List, m *tables.Material, p *Part, s Stack) finding
 	for i := range s {
 		if s[i].Coating.Role == tables.Barrier && !s[i].found() {
 			return append(out, finding.Finding{
-				Rule: ruleBarrierThin, Verdict: finding.Needs, About: p.Name, Against: m.Name,
+				Rule: RuleBarrierThin, Verdict: finding.Needs, About: p.Name, Against: m.Name,
 				Facts: []finding.Fact{{Name: "film", Value: m.Film.Low}}, First: []finding.Step{{Do: finding.Barrier, Coating: m.With, Film: m.Film}}, Basis: []finding.Basis{m.Basis("barrier_film")},
 			})
 		}
@@ -196,14 +196,14 @@ func lightness(out finding.List, b *tables.Book, s Stack) finding.List {
 		a, errA := b.Colour(low.Colour)
 		c, errB := b.Colour(high.Colour)
 		if err != nil || errA != nil || errB != nil {
-			f.Rule, f.Verdict = ruleLightnessAsk, finding.Ask
+			f.Rule, f.Verdict = RuleLightnessAsk, finding.Ask
 			out = append(out, f)
 			continue
 		}
 		step := math.Abs(a.Lightness - c.Lightness)
-		f.Rule, f.Verdict = ruleLightnessThere, finding.Fine
+		f.Rule, f.Verdict = RuleLightnessThere, finding.Fine
 		if step < least.Value.Typical {
-			f.Rule, f.Verdict = ruleLightness, finding.Forbidden
+			f.Rule, f.Verdict = RuleLightness, finding.Forbidden
 		}
 		f.Facts = []finding.Fact{{Name: "step", Value: step}, {Name: "least", Value: least.Value.Typical}}
 		f.Basis = []finding.Basis{least.Basis("value")}
@@ -221,10 +221,10 @@ func airClock(out finding.List, top *Layer, days int) finding.List {
 	f := finding.Finding{Verdict: finding.Needs, About: c.Name}
 	switch {
 	case c.LaunchMin.Given() && stands.Cmp(c.LaunchMin) < 0:
-		f.Rule, f.First, f.Basis = ruleLaunchEarly, []finding.Step{{Do: finding.Wait}}, []finding.Basis{c.Basis("launch_min")}
+		f.Rule, f.First, f.Basis = RuleLaunchEarly, []finding.Step{{Do: finding.Wait}}, []finding.Basis{c.Basis("launch_min")}
 		f.Facts = []finding.Fact{{Name: "days", Value: days}, {Name: "limit", Value: c.LaunchMin}}
 	case c.AirNew.Given() && stands.Cmp(c.AirNew) > 0:
-		f.Rule, f.First, f.Basis = ruleAirNew, []finding.Step{{Do: finding.Abrade, Grit: "220"}}, []finding.Basis{c.Basis("air_new")}
+		f.Rule, f.First, f.Basis = RuleAirNew, []finding.Step{{Do: finding.Abrade, Grit: "220"}}, []finding.Basis{c.Basis("air_new")}
 		f.Facts = []finding.Fact{{Name: "days", Value: days}, {Name: "limit", Value: c.AirNew}}
 	default:
 		return out

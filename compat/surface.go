@@ -90,7 +90,7 @@ func (s *Surface) Best(want *tables.Coating) (Route, finding.List) {
 // always adds what no work changes.
 func (s *Surface) always(out finding.List, c *tables.Coating, on *Slate) finding.List {
 	if !s.known {
-		return append(out, finding.Finding{Rule: ruleMaterialUnknown, Verdict: finding.Ask, About: c.Name, Against: s.part.Material})
+		return append(out, finding.Finding{Rule: RuleMaterialUnknown, Verdict: finding.Ask, About: c.Name, Against: s.part.Material})
 	}
 	return onSurface(out, finding.Fine, s.at, &s.m, c, on)
 }
@@ -114,7 +114,7 @@ func (s *Surface) routes(want *tables.Coating, all bool, on *Slate) (first, seco
 		room = make(finding.List, 0, 2)
 	}
 	always := s.always(room, want, on)
-	none := finding.Finding{Rule: ruleRouteNone, Verdict: finding.Forbidden, About: want.Name, Against: s.part.Name}
+	none := finding.Finding{Rule: RuleRouteNone, Verdict: finding.Forbidden, About: want.Name, Against: s.part.Name}
 	switch {
 	case !s.known:
 		return Route{Findings: append(always, none)}, second, false

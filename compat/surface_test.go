@@ -30,7 +30,7 @@ func grounds(tb testing.TB, b *tables.Book) []compat.Stack {
 // and what was asked before changes nothing. In the embedded tables a way that keeps the old film is always the cheaper one; in
 // the other book stripping costs next to nothing.
 func TestBestIsTheFirstOfAllWays(t *testing.T) {
-	if testing.Short() {
+	if testing.Short() || underRace {
 		t.Skip("tries every way")
 	}
 	b := book(t)

@@ -30,7 +30,7 @@ func tooThick(b *tables.Book, found Stack) (finding.Finding, bool) {
 		return finding.Finding{}, false
 	}
 	return finding.Finding{
-		Rule: ruleTooThick, Verdict: finding.Forbidden, About: found[len(found)-1].Coating.Name,
+		Rule: RuleTooThick, Verdict: finding.Forbidden, About: found[len(found)-1].Coating.Name,
 		Facts: []finding.Fact{{Name: "film", Value: total}, {Name: "limit", Value: quantity.Micrometre.N(int64(limit.Strip.Typical))}}, Basis: []finding.Basis{limit.Basis("strip")},
 	}, true
 }

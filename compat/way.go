@@ -198,7 +198,7 @@ func (w *way) ready(next *tables.Coating, depth int) bool {
 		return true
 	}
 	if depth >= deepest {
-		w.barred = append(w.barred, finding.Finding{Rule: ruleUnwritten, Verdict: finding.Ask, About: next.Name, Against: top.Coating.Name})
+		w.barred = append(w.barred, finding.Finding{Rule: RuleUnwritten, Verdict: finding.Ask, About: next.Name, Against: top.Coating.Name})
 		return false
 	}
 	return w.ready(next, depth+1)
@@ -208,7 +208,7 @@ func (w *way) ready(next *tables.Coating, depth int) bool {
 func (w *way) put(key string, film quantity.Range[quantity.Film], depth int) bool {
 	c, err := w.b.Coating(key)
 	if err != nil {
-		w.barred = append(w.barred, finding.Finding{Rule: ruleUnwritten, Verdict: finding.Ask, About: key, Against: w.m.Name})
+		w.barred = append(w.barred, finding.Finding{Rule: RuleUnwritten, Verdict: finding.Ask, About: key, Against: w.m.Name})
 		return false
 	}
 	if bad := onSurface(nil, finding.Forbidden, face{}, &w.m, &c, w.on); len(bad) > 0 {

@@ -93,7 +93,7 @@ func (h Hull) Check(b *tables.Book) finding.Faults {
 			}
 		case d.length.Sign() <= 0:
 			fault(finding.ErrImpossible, d.key, d.length.String(), "more than zero")
-		case d.key != "length" && h.Length.Sign() > 0 && d.length.Cmp(h.Length) > 0:
+		case h.Length.Sign() > 0 && d.length.Cmp(h.Length) > 0:
 			fault(finding.ErrImpossible, d.key, d.length.String(), "no more than the length, "+h.Length.String())
 		}
 	}

@@ -2,6 +2,7 @@ package coverage_test
 
 import (
 	"errors"
+	"slices"
 	"strings"
 	"testing"
 
@@ -97,5 +98,32 @@ func TestBeamAndDraughtAgainstLength(t *testing.T) {
 			continue
 		}
 		hasFault(t, err, finding.ErrImpossible, c.bad)
+	}
+	// Without a length that can be, beam and draught are held against none.
+	for _, c := range []struct {
+		length quantity.Length
+		kind   error
+	}{{quantity.Length{}, finding.ErrMissing}, {length(t, "0 m"), finding.ErrImpossible}, {length(t, "-10 m"), finding.ErrImpossible}} {
+		h := hull(t, "open-boat", "10 m", "3 m", "1 m")
+		h.Length = c.length
+		if fs := h.Check(b); len(fs) != 1 || fs[0].Key != "length" || !errors.Is(fs[0], c.kind) {
+			t.Errorf("a length of %s: %v", c.length, fs)
+		}
+	}
+}
+
+// Whoever measures a zone that there is not is told the zones of the hull, and none that stand beside it.
+func TestUnknownZoneIsToldTheHulls(t *testing.T) {
+	b := book(t)
+	fs := coverage.Hull{Measured: []coverage.ZoneArea{{Zone: "flat", Area: area(t, "20 m2")}, {Zone: "q7", Area: area(t, "1 m2")}}}.Check(b)
+	if len(fs) != 1 || !errors.Is(fs[0], finding.ErrUnknown) {
+		t.Fatal(fs)
+	}
+	list, _ := strings.CutPrefix(fs[0].Want, "one of ")
+	told := strings.Split(list, "; ")
+	for z := range b.Zones() {
+		if slices.Contains(told, z.Key) != z.InHull {
+			t.Errorf("%s, of the hull: %t; told are %v", z.Key, z.InHull, told)
+		}
 	}
 }

@@ -140,10 +140,7 @@ func litres(area quantity.Area, film quantity.Film, coats int, solids, loss quan
 	left := residue.In(quantity.Litre, basePlaces, quantity.Up)
 	den := solids.Number().Mul(hundred.Sub(loss.Number()))
 	put := decimal.NewFromInt(10).Mul(m2).Mul(um)
-	tray := left.Mul(den)
-	if tray.Cmp(put) > 0 {
-		tray = put
-	}
+	tray := decimal.Min(left.Mul(den), put)
 	num := put.Add(tray).Mul(decimal.NewFromInt(int64(coats)))
 	n, err := quantity.Quotient(num, den, litrePlaces, quantity.Up)
 	if err != nil {

@@ -149,6 +149,9 @@ func TestPaintFaults(t *testing.T) {
 		key     string
 	}{
 		"no area":        {quantity.Range[quantity.Area]{}, coating(t, "50 %"), "50 um", 1, coverage.Method{By: "roller"}, finding.ErrMissing, "area"},
+		"no low area":    {quantity.Range[quantity.Area]{Typical: ok.Typical, High: ok.High}, coating(t, "50 %"), "50 um", 1, coverage.Method{By: "roller"}, finding.ErrMissing, "area"},
+		"no typical":     {quantity.Range[quantity.Area]{Low: ok.Low, High: ok.High}, coating(t, "50 %"), "50 um", 1, coverage.Method{By: "roller"}, finding.ErrMissing, "area"},
+		"no high area":   {quantity.Range[quantity.Area]{Low: ok.Low, Typical: ok.Typical}, coating(t, "50 %"), "50 um", 1, coverage.Method{By: "roller"}, finding.ErrMissing, "area"},
 		"area of 0":      {quantity.Exactly(area(t, "0 m2")), coating(t, "50 %"), "50 um", 1, coverage.Method{By: "roller"}, finding.ErrImpossible, "area"},
 		"falling area":   {quantity.Range[quantity.Area]{Low: area(t, "2 m2"), Typical: area(t, "3 m2"), High: area(t, "29 ft2")}, coating(t, "50 %"), "50 um", 1, coverage.Method{By: "roller"}, finding.ErrImpossible, "area"},
 		"film of 0":      {ok, coating(t, "50 %"), "0 um", 1, coverage.Method{By: "roller"}, finding.ErrImpossible, "film"},

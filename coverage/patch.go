@@ -2,6 +2,7 @@ package coverage
 
 import (
 	"math"
+	"slices"
 
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
@@ -50,11 +51,11 @@ func Patch(b *tables.Book, p Patches, layers []PatchLayer, m Method) ([]PatchCoa
 			lap float64
 		}{{&k.Area.Low, p.Area.Low, step.Value.Low}, {&k.Area.Typical, p.Area.Typical, step.Value.Typical}, {&k.Area.High, p.Area.High, step.Value.High}} {
 			side := math.Sqrt(end.all.Float(quantity.SquareMetre)/float64(p.Count)) + float64(2*end.lap*float64(i))
-			a, err := quantity.SquareMetre.Near(float64(p.Count)*side*side, 9, quantity.Nearest)
+			a, err := quantity.SquareMetre.Near(float64(p.Count)*side*side, areaPlaces, quantity.Up)
 			if err != nil {
 				return nil, outOfRange("factor[patch-step]", "", err)
 			}
-			*end.to = a.To(quantity.SquareMetre, areaPlaces, quantity.Up)
+			*end.to = a
 		}
 		if k.Litres, err = Paint(b, k.Area, l.Coating, l.Film, l.Coats, m); err != nil {
 			return nil, err
@@ -80,7 +81,7 @@ func Patch(b *tables.Book, p Patches, layers []PatchLayer, m Method) ([]PatchCoa
 //
 // Basis: common practice.
 func KeepBack(bought Purchase, patches quantity.Volume) finding.List {
-	if !patches.Given() || patches.Sign() <= 0 {
+	if patches.Sign() <= 0 {
 		return nil
 	}
 	f := finding.Finding{Rule: patchKept, Verdict: finding.Fine, About: bought.Coating.Name, Facts: []finding.Fact{{Name: "litres", Value: patches}}}
@@ -88,8 +89,7 @@ func KeepBack(bought Purchase, patches quantity.Volume) finding.List {
 		f.Rule, f.Verdict = patchTwoPack, finding.Caution
 		return finding.List{f}
 	}
-	for i := len(bought.Items) - 1; i >= 0; i-- { // the smallest first
-		it := bought.Items[i]
+	for _, it := range slices.Backward(bought.Items) { // the smallest first
 		n, kept := 1, it.Can.Size
 		for kept.Cmp(patches) < 0 && n < it.Count {
 			n, kept = n+1, kept.Add(it.Can.Size)

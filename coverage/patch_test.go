@@ -102,6 +102,8 @@ func TestKeepBack(t *testing.T) {
 		{bought(t, one, "4 L", "4 L", "0.25 L", "0.25 L", "3.5 L"), "patch-can", 2},                                     // two of 0.25 L
 		{bought(t, one, "4 L", "5.5 L", "0.5 L", "1 L", "4 L"), "patch-can", 1},                                         // either would do: the smaller
 		{bought(t, one, "4 L", "4.1 L", "0.1 L", "0.1 L", "0.1 L", "0.1 L", "0.1 L", "0.1 L", "3.5 L"), "patch-can", 5}, // no more than hold it
+		{bought(t, one, "1.5 L", "1.5 L", "0.5 L", "0.5 L", "0.5 L"), "patch-can", 1},                                   // there is but one size
+		{bought(t, one, "1.8 L", "2.3 L", "0.3 L", "1 L", "1 L"), "patch-can", 1},                                       // 0.3 L are too little: one of the larger, and 1.3 L are left for 1.3 L
 		{bought(t, one, "4.2 L", "5 L", "2.5 L"), "patch-kept", nil},                                                    // one of 2.5 L would leave 2.5 L for 3.7 L
 		{coverage.Purchase{Coating: two, Items: []coverage.Item{{Can: coverage.Can{Size: litre(t, "5 L")}, Count: 1}}}, "patch-two-pack", nil},
 	} {
@@ -113,8 +115,13 @@ func TestKeepBack(t *testing.T) {
 			t.Errorf("%v cans are kept, want %v: %v", n, c.n, got)
 		}
 	}
-	if got := coverage.KeepBack(coverage.Purchase{}, quantity.Volume{}); got != nil {
-		t.Errorf("nothing to keep back: %v", got)
+	for _, none := range []quantity.Volume{{}, litre(t, "0 L"), litre(t, "-0.01 L")} {
+		if got := coverage.KeepBack(bought(t, one, "4 L", "4 L", "4 L"), none); got != nil {
+			t.Errorf("%s to keep back: %v", none, got)
+		}
+	}
+	if got := coverage.KeepBack(bought(t, one, "4 L", "4 L", "4 L"), litre(t, "0.01 L")); len(got) != 1 {
+		t.Errorf("a little to keep back: %v", got)
 	}
 }
 

@@ -37,6 +37,9 @@ func TestPads(t *testing.T) {
 	if err != nil || got.Count != 0 || got.Area.Typical.Given() || got.Findings.Worst() != finding.Fine {
 		t.Errorf("on slings: %+v, %v", got, err)
 	}
+	if none, ok := factOf(got.Findings[0], "area").(quantity.Area); !ok || !none.Equal(area(t, "0 m2")) || factOf(got.Findings[0], "count") != 0 {
+		t.Errorf("on slings there are told %v", got.Findings)
+	}
 	got, err = coverage.Pads(b, coverage.Hull{})
 	if err != nil || got.Count != 0 || got.Area.Typical.Given() || got.Findings.Worst() != finding.Ask {
 		t.Errorf("not reported: %+v, %v", got, err)
@@ -48,5 +51,8 @@ func TestPads(t *testing.T) {
 	got, err = coverage.Pads(up, coverage.Hull{Support: &coverage.Support{Chains: 2}})
 	if err != nil || !got.Area.Low.Equal(quantity.SquareMetre.Of(dec(t, "0.082"))) {
 		t.Errorf("low %s, %v, want 0.082 m2", got.Area.Low, err)
+	}
+	if told, ok := factOf(got.Findings[0], "area").(quantity.Area); !ok || told.String() != "0.2 m2" { // two of 0.09, rounded up to 0.1 m2
+		t.Errorf("some %v are told, want 0.2 m2", told)
 	}
 }

@@ -102,6 +102,24 @@ func TestRatioCheck(t *testing.T) {
 	}
 }
 
+// What is refused is told as it was read, unless it is too long to print: more than 40 noughts or decimal places.
+func TestRatioTellsWhatItRefuses(t *testing.T) {
+	for _, c := range []struct {
+		base decimal.Decimal
+		got  string
+	}{
+		{dec(t, "-2.5"), "-2.5"},
+		{decimal.New(1, 40), "1" + strings.Repeat("0", 40)},
+		{decimal.New(1, 41), ""},
+		{decimal.New(-1, -40), "-0." + strings.Repeat("0", 39) + "1"},
+		{decimal.New(-1, -41), ""},
+	} {
+		if fs := (coverage.Ratio{Base: c.base, Hardener: dec(t, "1")}).Check(); len(fs) != 1 || fs[0].Key != "base" || fs[0].Got != c.got {
+			t.Errorf("%v, want it to tell %q", fs, c.got)
+		}
+	}
+}
+
 func TestRatioEqual(t *testing.T) {
 	for _, c := range []struct {
 		a, b string

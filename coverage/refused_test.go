@@ -163,6 +163,9 @@ func TestSomePlaces(t *testing.T) {
 	if some := all.Some(8); some.Count != 8 || !some.Area.Low.Equal(all.Area.Low) || !some.Area.High.Equal(all.Area.High) {
 		t.Errorf("all of them: %v of %v", some.Area, all.Area)
 	}
+	if one := all.Some(1); one.Count != 1 || !one.Area.Low.Equal(all.Each.Low) || !one.Area.Typical.Equal(all.Each.Typical) || !one.Area.High.Equal(all.Each.High) {
+		t.Errorf("one of them: %v, each has %v", one.Area, all.Each)
+	}
 	for _, none := range []coverage.Patches{all.Some(0), all.Some(-1), (coverage.Patches{}).Some(3)} {
 		if none.Count != 0 || none.Area.Typical.Given() {
 			t.Errorf("none of them: %d, %v", none.Count, none.Area)

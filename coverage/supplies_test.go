@@ -92,6 +92,13 @@ func TestOutline(t *testing.T) {
 	if got, _ = coverage.Outline(b, h); rangeText(got) != "40.4 m, 42.3 m, 44.8 m" {
 		t.Errorf("two hulls: %s", rangeText(got))
 	}
+	h.Kind = "twin-hull" // of which somebody paints one
+	for hulls, want := range map[int]string{0: "40.4 m, 42.3 m, 44.8 m", 1: "20.2 m, 21.2 m, 22.4 m", 2: "40.4 m, 42.3 m, 44.8 m"} {
+		h.Hulls = hulls
+		if got, err = coverage.Outline(b, h); rangeText(got) != want || err != nil {
+			t.Errorf("%d hulls said of a boat of two: %s, %v; want %s", hulls, rangeText(got), err, want)
+		}
+	}
 	if got, err = coverage.Outline(b, coverage.Hull{}); got.Typical.Given() || err != nil {
 		t.Errorf("no lengths: %v %v", got, err)
 	}

@@ -138,10 +138,7 @@ func filmOf(used quantity.Volume, coats int, area quantity.Area, solids, loss qu
 	m2 := area.In(quantity.SquareMetre, basePlaces, quantity.Up)
 	left := residue.In(quantity.Litre, basePlaces, quantity.Up)
 	n := decimal.NewFromInt(int64(coats))
-	put := l.Sub(left.Mul(n))
-	if half := l.Mul(decimal.New(5, -1)); put.Cmp(half) < 0 {
-		put = half
-	}
+	put := decimal.Max(l.Sub(left.Mul(n)), l.Mul(decimal.New(5, -1)))
 	um, err := quantity.Quotient(put.Mul(solids.Number()).Mul(hundred.Sub(loss.Number())), n.Mul(m2).Mul(decimal.NewFromInt(10)), ratePlaces, quantity.Down)
 	if err != nil {
 		return quantity.Film{}, err

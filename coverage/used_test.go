@@ -214,4 +214,13 @@ func TestMissing(t *testing.T) {
 			t.Errorf("%s is missing without a fault", bad)
 		}
 	}
+	// 2 mil in two coats are just the thinnest coat, of 25.4 um: it stays what was asked for.
+	c.Film = quantity.Range[quantity.Film]{Low: film(t, "25.4 um"), Typical: film(t, "28 um"), High: film(t, "30 um")}
+	if got := ask("2 mil"); got.Coats != 2 || got.Film.String() != "1.0000 mil" {
+		t.Errorf("2 mil: %d coats of %s", got.Coats, got.Film)
+	}
+	c.Film = quantity.Range[quantity.Film]{}
+	if got := ask("70 um"); got.Coats != 1 || !got.Film.Equal(film(t, "70 um")) {
+		t.Errorf("of a coating of which nobody says how thick a coat is: %d coats of %s", got.Coats, got.Film)
+	}
 }

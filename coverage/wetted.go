@@ -31,19 +31,6 @@ const areaPlaces = 2
 // mostArea bounds a bottom in m2: three times that of the largest ship.
 const mostArea = 100_000
 
-// sized is the key of what the size of the bottom follows from first.
-func (h Hull) sized() string {
-	switch {
-	case h.measuredEnough():
-		return "measured"
-	case len(h.Offsets) > 0:
-		return "offsets"
-	case len(h.Girths) > 0:
-		return "girths"
-	}
-	return "length"
-}
-
 // Wetted returns the area of the bottom below the paint line, by zone.
 //
 // The first of these that is there decides: the measured hull; the measured flat with all other measured zones and the pieces; the
@@ -98,6 +85,7 @@ func Wetted(b *tables.Book, h Hull) (Areas, error) {
 	}
 	out := Areas{Method: "measured", Apart: apart, Others: estimates}
 	var strip quantity.Range[quantity.Area]
+	sized := "measured" // the key of what the size of the bottom follows from first
 	switch {
 	case h.measuredEnough():
 		out.measured(h, pieces)
@@ -106,6 +94,10 @@ func Wetted(b *tables.Book, h Hull) (Areas, error) {
 		return Areas{}, finding.Faults{{Kind: finding.ErrMissing, File: "the tables", Key: "area_method", Want: "a row that may decide for such a hull, as the module's own tables have"}}
 	default:
 		e := estimates[0]
+		sized = "length"
+		if h.taped(e) {
+			sized = e.Method
+		}
 		out.Total, out.Method, out.Bare, out.Others = e.Area, e.Name, e.Bare, estimates[1:]
 		out.Findings = append(finding.List{h.found(e, form)}, e.Findings...)
 		if strip, err = h.strip(b, e); err != nil {
@@ -116,7 +108,7 @@ func Wetted(b *tables.Book, h Hull) (Areas, error) {
 		}
 	}
 	if most := quantity.SquareMetre.N(mostArea); out.Total.High.Cmp(most) > 0 {
-		return Areas{}, finding.Faults{{Kind: finding.ErrImpossible, Key: h.sized(), Got: out.Total.High.String() + " of bottom", Want: "a boat: at most " + most.String()}}
+		return Areas{}, finding.Faults{{Kind: finding.ErrImpossible, Key: sized, Got: out.Total.High.String() + " of bottom", Want: "a boat: at most " + most.String()}}
 	}
 	if out.Zones, err = h.zones(b, out.Total, form, pieces, strip); err != nil {
 		return Areas{}, err

@@ -3,8 +3,11 @@ package coverage_test
 import (
 	"errors"
 	"math/rand/v2"
+	"os"
+	"path/filepath"
 	"slices"
 	"testing"
+	"testing/fstest"
 
 	"github.com/shopspring/decimal"
 
@@ -238,6 +241,78 @@ func TestAreaOutOfProportion(t *testing.T) {
 	}
 }
 
+// What she may have is told in the unit of her length: 0.5 and 1.0 times 33 × (10 + 6) = 528 ft2; 528 ft2 are 49.0528 m2, half of it 24.5264.
+func TestBelievedAreasInTheReadersUnit(t *testing.T) {
+	b := book(t)
+	for _, c := range []struct{ l, b, d, low, high string }{
+		{"33 ft", "10 ft", "6 ft", "264.00 ft2", "528.00 ft2"},
+		{"396 in", "120 in", "72 in", "264.00 ft2", "528.00 ft2"},
+		{"10.0584 m", "3.048 m", "1.8288 m", "24.53 m2", "49.06 m2"},
+	} {
+		h := hull(t, "", c.l, c.b, c.d)
+		h.Measured = []coverage.ZoneArea{{Zone: "hull", Area: area(t, "600 ft2")}}
+		fs := wetted(t, b, h).Findings
+		i := slices.IndexFunc(fs, func(f finding.Finding) bool { return f.Rule == "area-out-of-proportion" })
+		if i < 0 {
+			t.Errorf("%s × %s × %s: 600 ft2 are believed: %v", c.l, c.b, c.d, fs)
+			continue
+		}
+		low, _ := factOf(fs[i], "low").(quantity.Area)
+		high, _ := factOf(fs[i], "high").(quantity.Area)
+		if low.String() != c.low || high.String() != c.high {
+			t.Errorf("%s × %s × %s: believed from %s to %s, want %s to %s", c.l, c.b, c.d, low, high, c.low, c.high)
+		}
+	}
+}
+
+// A measured bottom is held against length, beam and draught only where all three are given.
+func TestAreaIsNotHeldAgainstHalfOfHer(t *testing.T) {
+	b := book(t)
+	for given := range 8 {
+		h := coverage.Hull{Measured: []coverage.ZoneArea{{Zone: "hull", Area: area(t, "500 m2")}}}
+		for i, x := range []*quantity.Length{&h.Length, &h.Beam, &h.Draft} {
+			if given>>i&1 == 1 {
+				*x = quantity.Metre.N(int64(10 - 3*i))
+			}
+		}
+		if got := wetted(t, b, h); got.Findings.Has("area-out-of-proportion") != (given == 7) {
+			t.Errorf("length %s, beam %s, draught %s: %v", h.Length, h.Beam, h.Draft, got.Findings)
+		}
+	}
+}
+
+// A tape round her is no matter of doubt, a formula is.
+func TestHowFarAMethodIsBelieved(t *testing.T) {
+	h := hull(t, "fin-keel-yacht", "10 m", "3.2 m", "1.8 m")
+	if f := wetted(t, book(t), h).Findings[0]; f.Rule != "area-from-formula" || f.Verdict != finding.Caution {
+		t.Errorf("by a formula: %+v", f)
+	}
+	h.Girths = girths(t, "0 m", "1 m", "5 m", "4 m", "10 m", "2 m")
+	if f := wetted(t, book(t), h).Findings[0]; f.Rule != "area-from-method" || f.Verdict != finding.Fine {
+		t.Errorf("by a tape: %+v", f)
+	}
+}
+
+// A flat that was measured alone is the whole of her: strips that nobody measured take nothing from it, whatever such hulls have.
+func TestMeasuredFlatIsNotShared(t *testing.T) {
+	h := hull(t, "fin-keel-yacht", "10 m", "3.2 m", "1.8 m")
+	h.Measured = []coverage.ZoneArea{{Zone: "flat", Area: area(t, "20 m2")}}
+	if got := wetted(t, book(t), h); len(got.Zones) != 1 || zone(t, got, "flat") != "20 m2, 20 m2, 20 m2" {
+		t.Errorf("zones %v", got.Zones)
+	}
+}
+
+// Where only the high shares would let the flat shrink, from 16 m2 to 8, the typical shares stand for all ends too: 2 m2 of each strip, of 20.
+func TestFlatThatShrinksAtTheHighEnd(t *testing.T) {
+	b := with(t, book(t), "[[hull_form]]\nkey = \"raft\"\nfactor = 0.7\nwaterline_share = [0.1, 0.1, 0.5]\nedges_share = 0.1\nbasis = \"invented\"\n")
+	got := wetted(t, b, coverage.Hull{Kind: "raft", Measured: []coverage.ZoneArea{{Zone: "hull", Area: area(t, "20 m2")}}})
+	for key, want := range map[string]string{"flat": "16.00 m2, 16.00 m2, 16.00 m2", "waterline": "2.00 m2, 2.00 m2, 2.00 m2", "edges": "2.00 m2, 2.00 m2, 2.00 m2"} {
+		if g := zone(t, got, key); g != want {
+			t.Errorf("%s %s, want %s", key, g, want)
+		}
+	}
+}
+
 func TestAreaUnitAndRounding(t *testing.T) {
 	b := book(t)
 	for _, c := range []struct{ l, b, d, want string }{
@@ -264,10 +339,43 @@ func TestWettedNeedsItsFactors(t *testing.T) {
 	hasFault(t, err, finding.ErrUnknown, "factor")
 }
 
+// Tables without a row by which the area of such a hull may be found are at fault, not the hull; what was measured needs none.
+func TestWettedNeedsAMethod(t *testing.T) {
+	files := fstest.MapFS{}
+	for _, name := range own {
+		data, err := os.ReadFile(filepath.Join("..", "tables", "data", name))
+		if err != nil {
+			t.Fatal(err)
+		}
+		if name != "areamethods.toml" {
+			files[name] = &fstest.MapFile{Data: data}
+		}
+	}
+	yacht := hull(t, "fin-keel-yacht", "10 m", "3.2 m", "1.8 m")
+	for what, methods := range map[string]string{
+		"no row":               "",
+		"a row that is not it": "[[area_method]]\nkey = \"girths\"\norder = 1\nfactor = 1\nbasis = \"invented\"\n",
+		"a row that is shown":  "[[area_method]]\nkey = \"short-rule\"\norder = 0\nfactor = 1\nbasis = \"invented\"\n",
+	} {
+		files["methods.toml"] = &fstest.MapFile{Data: []byte(methods)}
+		b, err := tables.Load(files)
+		if err != nil {
+			t.Fatal(err)
+		}
+		_, err = coverage.Wetted(b, yacht)
+		hasFault(t, err, finding.ErrMissing, "area_method")
+		measured := yacht
+		measured.Measured = []coverage.ZoneArea{{Zone: "hull", Area: area(t, "25 m2")}}
+		if got := wetted(t, b, measured); !got.Total.Typical.Equal(area(t, "25 m2")) {
+			t.Errorf("%s: measured %s", what, got.Total.Typical)
+		}
+	}
+}
+
 // A fault names what takes the flat away, or is too large: not always what was measured.
 func TestFaultsNameWhatTakesTheFlat(t *testing.T) {
 	yacht := func() coverage.Hull { return hull(t, "fin-keel-yacht", "10 m", "3.2 m", "1.8 m") }
-	keel, top, huge, sheet, flat := yacht(), yacht(), yacht(), yacht(), yacht()
+	keel, top, huge, sheet, faired, flat, strip := yacht(), yacht(), yacht(), yacht(), yacht(), yacht(), yacht()
 	keel.Measured = []coverage.ZoneArea{{Zone: "waterline", Area: area(t, "1 m2")}}
 	keel.Pieces = []hullform.Piece{{What: "keel", Count: 100, Length: quantity.Metre.N(2), Height: quantity.Metre.N(1)}}
 	top.BootTop = quantity.Metre.N(10)
@@ -277,10 +385,22 @@ func TestFaultsNameWhatTakesTheFlat(t *testing.T) {
 	}
 	sheet.Girths = []hullform.Station{at(0), at(900), at(1800)}
 	flat.Measured = []coverage.ZoneArea{{Zone: "flat", Area: area(t, "100000.01 m2")}}
-	for key, h := range map[string]coverage.Hull{"piece": keel, "boot_top": top, "length": huge, "girths": sheet, "measured": flat} {
-		_, err := coverage.Wetted(book(t), h)
-		if fs, _ := errors.AsType[finding.Faults](err); len(fs) != 1 || fs[0].Key != key || !errors.Is(err, finding.ErrImpossible) {
-			t.Errorf("%s: %v", key, err)
+	section := func(x int64) hullform.Section {
+		return hullform.Section{At: quantity.Metre.N(x), Points: []hullform.Point{{Half: quantity.Metre.N(0), Height: quantity.Metre.N(0)}, {Half: quantity.Metre.N(900), Height: quantity.Metre.N(1)}}}
+	}
+	faired.Girths, faired.Offsets = sheet.Girths, []hullform.Section{section(0), section(900), section(1800)}
+	// Half of her at the waterline and half at the edges leave no flat: of her own making, and where she has no paint line above the water.
+	strip.Kind = "raft"
+	strips := strip
+	strips.Measured = []coverage.ZoneArea{{Zone: "edges", Area: area(t, "17.5 m2")}} // half of 0.7 × 10 × (3.2 + 1.8)
+	b := with(t, book(t), "[[hull_form]]\nkey = \"raft\"\nfactor = 0.7\nwaterline_share = 0.5\nedges_share = 0.5\nbasis = \"invented\"\n")
+	for _, c := range []struct {
+		key string
+		h   coverage.Hull
+	}{{"piece", keel}, {"boot_top", top}, {"length", huge}, {"girths", sheet}, {"offsets", faired}, {"measured", flat}, {"length", strip}, {"measured", strips}} {
+		_, err := coverage.Wetted(b, c.h)
+		if fs, _ := errors.AsType[finding.Faults](err); len(fs) != 1 || fs[0].Key != c.key || !errors.Is(err, finding.ErrImpossible) {
+			t.Errorf("%s: %v", c.key, err)
 		}
 	}
 }

@@ -4,22 +4,22 @@ import "boatyard.example/bottomwork/tables/finding"
 
 // The rule ids of this package. Each is a row of the book's registry.
 const (
-	ruleBars         finding.ID = "law-bars"          // a coating may not be used
-	ruleAsks         finding.ID = "law-asks"          // somebody must be asked first
-	ruleLimits       finding.ID = "law-limits"        // allowed, with a condition
-	ruleNotes        finding.ID = "law-notes"         // a law that speaks and does not hinder
-	ruleMayApply     finding.ID = "law-may-apply"     // something that the law asks about was not given
-	ruleWhichPart    finding.ID = "law-which-part"    // parts of the place have laws of their own
-	ruleSilent       finding.ID = "law-silent"        // no law of the book speaks of a biocide coating here
-	ruleSilentFree   finding.ID = "law-silent-free"   // nor of a biocide-free one
-	ruleUnknownPlace finding.ID = "law-unknown-place" // the book does not hold the place
-	ruleNoPlace      finding.ID = "law-no-place"      // nobody said where she is painted or kept
-	ruleOldFilm      finding.ID = "law-old-film"
-	ruleOldSilent    finding.ID = "law-old-film-silent"
-	ruleCleaning     finding.ID = "law-cleaning"
-	ruleCleanSilent  finding.ID = "law-cleaning-silent"
-	rulePaper        finding.ID = "law-paper"
-	rulePaperSilent  finding.ID = "law-paper-silent"
+	RuleBars         finding.ID = "law-bars"          // a coating may not be used
+	RuleAsks         finding.ID = "law-asks"          // somebody must be asked first
+	RuleLimits       finding.ID = "law-limits"        // allowed, with a condition
+	RuleNotes        finding.ID = "law-notes"         // a law that speaks and does not hinder
+	RuleMayApply     finding.ID = "law-may-apply"     // something that the law asks about was not given
+	RuleWhichPart    finding.ID = "law-which-part"    // parts of the place have laws of their own
+	RuleSilent       finding.ID = "law-silent"        // no law of the book speaks of a biocide coating here
+	RuleSilentFree   finding.ID = "law-silent-free"   // nor of a biocide-free one
+	RuleUnknownPlace finding.ID = "law-unknown-place" // the book does not hold the place
+	RuleNoPlace      finding.ID = "law-no-place"      // nobody said where she is painted or kept
+	RuleOldFilm      finding.ID = "law-old-film"
+	RuleOldSilent    finding.ID = "law-old-film-silent"
+	RuleCleaning     finding.ID = "law-cleaning"
+	RuleCleanSilent  finding.ID = "law-cleaning-silent"
+	RulePaper        finding.ID = "law-paper"
+	RulePaperSilent  finding.ID = "law-paper-silent"
 )
 
 // subject is what a law speaks of, as the tables write it.
@@ -36,22 +36,22 @@ const (
 func (s subject) speaks(v finding.Verdict) finding.ID {
 	switch s {
 	case ofOldFilm:
-		return ruleOldFilm
+		return RuleOldFilm
 	case ofCleaning:
-		return ruleCleaning
+		return RuleCleaning
 	case ofPaper:
-		return rulePaper
+		return RulePaper
 	case ofCoating:
 	}
 	switch v {
 	case finding.Forbidden:
-		return ruleBars
+		return RuleBars
 	case finding.Ask:
-		return ruleAsks
+		return RuleAsks
 	case finding.Fine:
-		return ruleNotes
+		return RuleNotes
 	default:
-		return ruleLimits
+		return RuleLimits
 	}
 }
 
@@ -60,13 +60,13 @@ func (s subject) speaks(v finding.Verdict) finding.ID {
 func (s subject) silence(free bool) (finding.ID, finding.Verdict) {
 	switch {
 	case s == ofOldFilm && free:
-		return ruleOldSilent, finding.Fine
+		return RuleOldSilent, finding.Fine
 	case s == ofOldFilm:
-		return ruleOldSilent, finding.Caution
+		return RuleOldSilent, finding.Caution
 	case s == ofCleaning:
-		return ruleCleanSilent, finding.Caution
+		return RuleCleanSilent, finding.Caution
 	case free:
-		return ruleSilentFree, finding.Fine
+		return RuleSilentFree, finding.Fine
 	}
-	return ruleSilent, finding.Caution
+	return RuleSilent, finding.Caution
 }

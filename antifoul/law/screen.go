@@ -47,7 +47,7 @@ func Papers(b *tables.Book, craft Craft, on quantity.Date) finding.List {
 		}
 	}
 	if len(out) == 0 {
-		out = append(out, finding.Finding{Rule: rulePaperSilent, Verdict: finding.Ask, About: "the boat"})
+		out = append(out, finding.Finding{Rule: RulePaperSilent, Verdict: finding.Ask, About: "the boat"})
 	}
 	return out
 }
@@ -212,7 +212,7 @@ func (d *Desk) told(h hit, s subject, about string, room *rooms) finding.Finding
 	l, _ := d.b.Law(h.e.key) // a law of this book
 	out := finding.Finding{Rule: s.speaks(h.e.verdict), Verdict: h.e.verdict, About: about, Against: d.spots[h.e.spots[0]].name, Basis: room.rest(l.Basis("verdict"))}
 	if h.missing != "" {
-		out.Rule, out.Verdict = ruleMayApply, min(h.e.verdict, h.most)
+		out.Rule, out.Verdict = RuleMayApply, min(h.e.verdict, h.most)
 		out.Facts = room.note(l.Facts(), finding.Fact{Name: "missing", Value: h.missing})
 		return out
 	}
@@ -234,9 +234,9 @@ func (d *Desk) close(out finding.List, s subject, f *film, i int, spoken bool, r
 	}
 	switch {
 	case !at.given:
-		return append(out, finding.Finding{Rule: ruleNoPlace, Verdict: finding.Ask, About: about, Against: at.name})
+		return append(out, finding.Finding{Rule: RuleNoPlace, Verdict: finding.Ask, About: about, Against: at.name})
 	case at.place == "":
-		return append(out, finding.Finding{Rule: ruleUnknownPlace, Verdict: finding.Ask, About: about, Against: at.name})
+		return append(out, finding.Finding{Rule: RuleUnknownPlace, Verdict: finding.Ask, About: about, Against: at.name})
 	}
 	if part, ok := d.parts(s, f, i); ok {
 		return append(out, part)
@@ -274,7 +274,7 @@ func (d *Desk) parts(s subject, f *film, i int) (finding.Finding, bool) {
 	if len(names) == 0 {
 		return finding.Finding{}, false
 	}
-	return finding.Finding{Rule: ruleWhichPart, Verdict: worst, About: f.c.Name, Against: d.spots[i].name, Facts: []finding.Fact{
+	return finding.Finding{Rule: RuleWhichPart, Verdict: worst, About: f.c.Name, Against: d.spots[i].name, Facts: []finding.Fact{
 		{Name: "parts", Value: strings.Join(names, "; ")}, {Name: "law", Value: strings.Join(titles, "; ")},
 	}}, true
 }

@@ -538,19 +538,24 @@ func gauges(b *tables.Book) string {
 func looks(b *tables.Book) string {
 	var out strings.Builder
 	day, _ := quantity.ParseDate("2027-04-09")
-	var whats []string
+	scales := map[string][]string{} // by what is seen
 	for o := range b.Observations() {
-		if !slices.Contains(whats, o.What) {
-			whats = append(whats, o.What)
+		scales[o.What] = append(scales[o.What], "")
+		for key := range o.From() {
+			if g, err := b.Grade(key); err == nil {
+				scales[o.What] = append(scales[o.What], g.Scale)
+			}
 		}
 	}
 	var marks []survey.Mark
-	for _, what := range whats {
+	for _, what := range slices.Sorted(maps.Keys(scales)) {
 		for _, n := range []int64{0, 1, 10, 25, 34, 40, 51, 60} {
 			marks = append(marks, survey.Mark{What: what, Share: quantity.Percent.N(n), Size: quantity.Millimetre.N(n)})
 		}
 		for g := range b.Grades() {
-			marks = append(marks, survey.Mark{What: what, Grades: []string{g.Key}, Share: quantity.Percent.N(15)})
+			if slices.Contains(scales[what], g.Scale) {
+				marks = append(marks, survey.Mark{What: what, Grades: []string{g.Key}, Share: quantity.Percent.N(15)})
+			}
 		}
 	}
 	film, _ := b.Coating("epoxy-barrier")
@@ -559,7 +564,7 @@ func looks(b *tables.Book) string {
 		tell := func(s survey.Survey) {
 			a, err := survey.Judge(b, s, []compat.Part{p}, day)
 			if err != nil {
-				return // not seen there, or graded by another scale
+				return
 			}
 			for _, x := range a.Advice {
 				fmt.Fprintln(&out, x.Urgency, x.Row.Key, slices.Collect(x.Row.Cautions()))
@@ -570,7 +575,14 @@ func looks(b *tables.Book) string {
 				said(b, &out, x.Findings)
 			}
 		}
+		seen := map[string]bool{}
+		for o := range b.Observations() {
+			seen[o.What] = seen[o.What] || o.SeenOn(m.Key)
+		}
 		for _, mark := range marks {
+			if !seen[mark.What] {
+				continue
+			}
 			tell(survey.Survey{Seen: []survey.Place{{Part: "part", Marks: []survey.Mark{mark}}}})
 		}
 		for x := range b.Instruments() {

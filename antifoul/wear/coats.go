@@ -73,9 +73,9 @@ func activeLife(c tables.Coating, u Use) quantity.Range[float64] {
 }
 
 // driesOut reports whether her yearly time ashore is longer than a used film of the type stands dry, so that it ends with the
-// season whatever its months of active life.
+// season whatever its months of active life. Of two times one of which nobody said, neither is the longer.
 func driesOut(c tables.Coating, u Use) bool {
-	return c.AirUsed.Given() && u.AshoreEachYear.Given() && u.AshoreEachYear.Float(quantity.Month)*daysAMonth > c.AirUsed.Float(quantity.Day)
+	return u.AshoreEachYear.Float(quantity.Month)*daysAMonth > c.AirUsed.Float(quantity.Day)
 }
 
 // lasts divides a film by a rate and a zone's factor, and turns months afloat into calendar months.

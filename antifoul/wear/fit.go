@@ -45,7 +45,7 @@ const (
 //
 //	film left = film laid − rate × zone factor × months afloat, not below nought
 //
-// The film laid and the zone's factor are not known better than their ranges, taken as nine times in ten. A mean of n readings
+// The film laid and the zone's factor are not known better than their ranges, taken as nine times in ten; no film is taken as thinner than 1 um. A mean of n readings
 // is off by the factor "record-film-error" of one place and "record-place-error" ÷ √n between places. A sighting says on which side of nought the
 // film was between two looks. Low and high are the ends between which nine tenths of the weight lies; typical halves it.
 //

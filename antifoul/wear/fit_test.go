@@ -205,6 +205,45 @@ func TestPatchyFilmsSayLess(t *testing.T) {
 	}
 }
 
+// The same of a coating that wears next to nothing: 4.8 um a month is twelve times beyond the 0.4 of its table.
+func TestSlowRateStaysNearItsTable(t *testing.T) {
+	r := record(t)
+	r.Film = quantity.Range[quantity.Film]{Low: um(60), Typical: um(60), High: um(60)}
+	r.Looks = slices.Repeat([]wear.Look{{On: day(t, "2025-06-01"), Zone: "flat", Film: um(0), Readings: 1000}}, 3)
+	f := wear.FitRecords(ownWear(t, quantity.Range[float64]{Low: 0.1, Typical: 0.2, High: 0.4}), wear.Use{UnderWay: quantity.Hour.N(0)}, []wear.Record{r})[0]
+	if most := 12 * 0.4; f.Rate.High > most*(1+1e-9) || f.Rate.High < 0.98*most {
+		t.Errorf("worn off in two months: %v, no more than %g", f.Rate, most)
+	}
+}
+
+// Where hardly anybody knows what was laid, no film is taken as thinner than a micrometre: a signal that shows after ten days, 0.3285 months, says that one went in them, 3.04 um a month at
+// least, and hardly more where the table's rate lies below that.
+func TestFilmThatIsHardlyThere(t *testing.T) {
+	r := record(t, wear.Look{On: day(t, "2025-04-11"), Zone: "flat", Signal: quantity.Yes})
+	r.Film = quantity.Range[quantity.Film]{Low: um(1), Typical: um(100), High: um(220)}
+	f := wear.FitRecords(ownWear(t, quantity.Range[float64]{Low: 1, Typical: 2, High: 4}), wear.Use{UnderWay: quantity.Hour.N(0)}, []wear.Record{r})[0]
+	if least := 1 / (10 / (365.25 / 12)); f.Rate.Low < 0.95*least || f.Rate.Low > 1.1*least {
+		t.Errorf("%v, want %.2f at the low end", f.Rate, least)
+	}
+}
+
+// A gauge that errs by half a micrometre and reads 2 um where 100 were laid says that the film is not gone yet: in a year, 12 months, it wore 98 um, 8.17 a month, and hardly more.
+func TestALittleLeftIsNotNothing(t *testing.T) {
+	b, err := ownWear(t, quantity.Range[float64]{Low: 4, Typical: 8, High: 16}).With(fstest.MapFS{"gauge.toml": {Data: []byte(
+		"[[factor]]\nkey = \"record-film-error\"\nbasis = \"own table\"\nsource = \"a gauge\"\nvalue = 0.5\n[[factor]]\nkey = \"record-place-error\"\nbasis = \"own table\"\nsource = \"a gauge\"\nvalue = 0.5\n")}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	r := record(t, wear.Look{On: day(t, "2026-04-01"), Zone: "flat", Film: um(2), Readings: 1000})
+	r.Film = quantity.Range[quantity.Film]{Low: um(100), Typical: um(100), High: um(100)}
+	f := wear.FitRecords(b, wear.Use{UnderWay: quantity.Hour.N(0)}, []wear.Record{r})[0]
+	for i, x := range ends(f.Rate) {
+		if math.Abs(x/(98.0/12)-1) > 0.07 { // the zone's factor is not known better than 2 %
+			t.Errorf("end %d: %.2f um a month, want %.2f", i, x, 98.0/12)
+		}
+	}
+}
+
 // Two readings of one day, of a hundred thousand each, contradict each other where they lie D apart. Reckoned by hand with sums of no end: each errs by the 6 um of a film (its places come to
 // nothing in so many readings), the film laid is not known better than 6 um either, so the best rate explains them as likely as
 // exp(−D²/(4·6²)) ÷ √(1 + 2·6²/6²) = exp(−D²/144) · 0.577. That is exp(−18), nine for each look, at D = 50.1.

@@ -99,13 +99,15 @@ func mainWear(zones []tables.Zone) quantity.Range[float64] {
 			return z.Wear
 		}
 	}
-	if len(zones) == 1 || len(zones) > 1 && zones[0].Part { // its own zone comes first, what goes with it, as the sole with the keel, behind it
+	switch {
+	case len(zones) == 0:
+	case len(zones) == 1 || zones[0].Part: // its own zone comes first, what goes with it, as the sole with the keel, behind it
 		return zones[0].Wear
 	}
 	return quantity.Exactly(1.0)
 }
 
-// First returns the zone whose working film is worn through first, by the low end; false when no zone wears.
+// First returns the zone whose working film is worn through first, by the low end, of equal ones the first asked for; false when no zone wears.
 func (f Forecast) First() (ZoneForecast, bool) {
 	if len(f.Zones) == 0 {
 		return ZoneForecast{}, false

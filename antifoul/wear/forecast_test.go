@@ -273,6 +273,40 @@ func TestLifeOfAPartWithMoreZones(t *testing.T) {
 	}
 }
 
+// The first to show is the one worn through first, wherever it stands among those asked for; of those that end together the first asked for.
+func TestFirstToShow(t *testing.T) {
+	zone := func(key string, wear float64) tables.Zone {
+		return tables.Zone{Row: tables.Row{Key: key}, Wear: quantity.Exactly(wear)}
+	}
+	slow, quick, quicker := zone("slow", 1), zone("quick", 2), zone("quicker", 3)
+	for _, k := range []struct {
+		zones []tables.Zone
+		want  string
+	}{
+		{[]tables.Zone{slow}, "slow"},
+		{[]tables.Zone{quick, slow}, "quick"},
+		{[]tables.Zone{slow, quick}, "quick"},
+		{[]tables.Zone{quick, quicker, slow}, "quicker"},
+		{[]tables.Zone{slow, quick, zone("as quick", 2)}, "quick"},
+		{[]tables.Zone{slow, zone("as slow", 1)}, "slow"},
+	} {
+		if got, ok := wear.Predict(tables.Default(), scheme(exact(t), 3, 0), wear.Use{}, k.zones, quantity.Date{}).First(); !ok || got.Zone != k.want {
+			t.Errorf("%q shows first, want %q", got.Zone, k.want)
+		}
+	}
+}
+
+// A forecast tells what the air does to the film, whether it wears or not.
+func TestForecastTellsOfTheAir(t *testing.T) {
+	c := own(t, "hard-cuprous", "air_used = \"30 d\"")
+	for unpainted, want := range map[quantity.YesNo]bool{quantity.Yes: true, quantity.No: false} {
+		u := wear.Use{AshoreEachYear: quantity.Month.N(5), RelaunchedUnpainted: unpainted}
+		if f := wear.Predict(tables.Default(), scheme(c, 2, 0), u, zones(t, "flat"), quantity.Date{}); f.Findings.Has(wear.RuleAirUsed) != want {
+			t.Errorf("five months ashore, relaunched unpainted %v: %v", unpainted, f.Findings)
+		}
+	}
+}
+
 // What is not known is not told: without a launch no dates, without a working layer nothing, without a life no end.
 func TestPredictWithoutAnswers(t *testing.T) {
 	b := tables.Default()

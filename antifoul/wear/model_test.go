@@ -110,17 +110,22 @@ func TestRangesAsDefined(t *testing.T) {
 			}
 		}
 	}
-	// A zone whose wear hardly anybody knows.
-	b, err := tables.Default().With(fstest.MapFS{"own.toml": {Data: []byte("[[zone]]\nkey = \"edges\"\nbasis = \"own table\"\nsource = \"a boat\"\nwear = [0.75, 1.75, 2.75]\n")}})
-	if err != nil {
-		t.Fatal(err)
-	}
-	r := record(t, wear.Look{On: day(t, "2026-04-01"), Zone: "edges", Film: um(40), Readings: 25})
-	f := wear.FitRecords(b, wear.Use{UnderWay: quantity.Hour.N(150), Speed: quantity.Knot.N(6), Water: "salt"}, []wear.Record{r})[0]
-	want := model(t, b, f, r)
-	for k, got := range ends(f.Rate) {
-		if math.Abs(got/want[k]-1) > 0.02 {
-			t.Errorf("edges that wear 0.75 to 2.75 times: %.3f um a month, end %d, want %.3f", got, k, want[k])
+	// A zone whose wear hardly anybody knows, and one that wears little, of which everything is known but for a fiftieth.
+	for zone, looks := range map[string]wear.Look{
+		"[0.75, 1.75, 2.75]": {On: day(t, "2026-04-01"), Zone: "edges", Film: um(40), Readings: 25},
+		"0.1":                {On: day(t, "2035-04-01"), Zone: "edges", Film: um(40), Readings: 100000},
+	} {
+		b, err := tables.Default().With(fstest.MapFS{"own.toml": {Data: []byte("[[zone]]\nkey = \"edges\"\nbasis = \"own table\"\nsource = \"a boat\"\nwear = " + zone + "\n")}})
+		if err != nil {
+			t.Fatal(err)
+		}
+		r := record(t, looks)
+		f := wear.FitRecords(b, wear.Use{UnderWay: quantity.Hour.N(150), Speed: quantity.Knot.N(6), Water: "salt"}, []wear.Record{r})[0]
+		want := model(t, b, f, r)
+		for k, got := range ends(f.Rate) {
+			if math.Abs(got/want[k]-1) > 0.02 {
+				t.Errorf("edges that wear %s times: %.3f um a month, end %d, want %.3f", zone, got, k, want[k])
+			}
 		}
 	}
 }

@@ -127,9 +127,7 @@ func power(ratio float64, n quantity.Range[float64]) quantity.Range[float64] {
 }
 
 func ordered(r quantity.Range[float64]) quantity.Range[float64] {
-	if r.Low > r.High {
-		r.Low, r.High = r.High, r.Low
-	}
+	r.Low, r.High = min(r.Low, r.High), max(r.Low, r.High)
 	return r
 }
 

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"testing"
+	"testing/fstest"
 
 	"boatyard.example/bottomwork/antifoul/wear"
 	"boatyard.example/bottomwork/tables"
@@ -194,18 +195,24 @@ func TestRateOfAShortSeason(t *testing.T) {
 	}
 }
 
-// The two factors of the water are multiplied at each end.
+// The two factors of the water are multiplied at each end: of water at 25 °C, ten degrees above the reference, the row q10 itself.
 func TestRateInWarmBrackishWater(t *testing.T) {
-	b := tables.Default()
+	b, err := tables.Default().With(fstest.MapFS{"own.toml": {Data: []byte("[[factor]]\nkey = \"wear-brackish\"\nbasis = \"own table\"\nsource = \"a boat\"\nvalue = [0.4, 0.5, 0.8]\n")}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	q, err := b.Factor("q10")
+	if err != nil {
+		t.Fatal(err)
+	}
 	c := coating(t, b, "ablative-cuprous-multi")
 	still := wear.Use{UnderWay: quantity.Hour.N(0)}
-	warm, brackish, both := still, still, still
-	warm.WaterTemperature, both.WaterTemperature = quantity.Celsius.N(25), quantity.Celsius.N(25)
-	brackish.Water, both.Water = "brackish", "brackish"
-	at, x, y, got := wear.Rate(b, c, still), wear.Rate(b, c, warm), wear.Rate(b, c, brackish), wear.Rate(b, c, both)
-	for i := range 3 {
-		if want := ends(x)[i] * ends(y)[i] / ends(at)[i]; math.Abs(ends(got)[i]-want) > 1e-9 {
-			t.Errorf("warm %v, brackish %v, both %v: end %d, want %g", x, y, got, i, want)
+	at := wear.Rate(b, c, still)
+	still.Water, still.WaterTemperature = "brackish", quantity.Celsius.N(25)
+	got := wear.Rate(b, c, still)
+	for i, brackish := range [3]float64{0.4, 0.5, 0.8} {
+		if want := ends(at)[i] * ends(q.Value)[i] * brackish; math.Abs(ends(got)[i]-want) > 1e-9 {
+			t.Errorf("warm and brackish %v, end %d, want %g", got, i, want)
 		}
 	}
 }
