@@ -36,7 +36,7 @@ type level struct {
 	kind          int   // which kind's turn it is
 	divisor       int64 // of all sizes from here on: they make up multiples of it only
 	cost, forSize int64 // the least cost for a volume: cost ÷ forSize
-	held          int64 // volume of all cans from here on; endless when there is no end of any kind
+	held          int64 // volume of all cans from here on; endless when there is no end of them
 	many          bool  // the best choices likely take many of this kind, so many are tried first
 }
 
@@ -66,8 +66,8 @@ type visit struct {
 }
 
 // search returns how many of each kind to take: the least cost of all choices that hold the need and no more than most; of
-// those the least volume; then the fewest cans; then the larger cans. The kinds are sorted, the largest first. It is not ok
-// when there is no such choice, or when the search is cut off unfinished.
+// those the least volume; then the fewest cans; then the larger cans. The kinds are sorted, the largest first; either there is an end of
+// each or of none. It is not ok when there is no such choice, or when the search is cut off unfinished.
 func search(kinds []kind, need, most int64) (choice, bool) {
 	return (&searcher{kinds: kinds, levels: arrange(kinds), need: need, most: most}).run()
 }
