@@ -306,13 +306,13 @@ func TestPutOnFaultsOfTwoSections(t *testing.T) {
 	parts := strings.SplitAfter(strings.NewReplacer("[[gauge]]", "@[[gauge]]", "[[comb]]", "@[[comb]]", "[[used]]", "@[[used]]").Replace(putOn), "@")
 	keel, sections := parts[0], parts[1:]
 	for out := range sections {
-		text := keel
+		text := []string{keel}
 		for i, s := range sections {
 			if i != out {
-				text += strings.NewReplacer("part = \"keel\"", "part = \"kiel\"", "part = \"hull\"", "part = \"hulk\"").Replace(s)
+				text = append(text, strings.NewReplacer("part = \"keel\"", "part = \"kiel\"", "part = \"hull\"", "part = \"hulk\"").Replace(s))
 			}
 		}
-		_, err := antifoul.ReadBoat(sheets(base+strings.ReplaceAll(text, "@", "")), "boat.toml")
+		_, err := antifoul.ReadBoat(sheets(base+strings.ReplaceAll(strings.Join(text, ""), "@", "")), "boat.toml")
 		if fs, _ := errors.AsType[finding.Faults](err); len(fs) != 2 {
 			t.Errorf("without the section %d:\n%v", out+1, err)
 		}
