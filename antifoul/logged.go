@@ -157,7 +157,7 @@ func stepsNoted(b *tables.Book, s Scheme, l Logged) finding.List {
 	return out
 }
 
-// did reports whether work that was done stands for work that was planned: blasting also strips and makes matt, abrading also scuffs.
+// did reports whether work that was done stands for work that was planned: blasting also strips, abrading also scuffs.
 func did(done, planned finding.Action) bool {
 	return done == planned || done == finding.Blast && planned == finding.Strip ||
 		planned == finding.WetScuff && done == finding.Abrade
@@ -183,7 +183,7 @@ func (j *Job) worn(b *tables.Book, boat Boat, l Logged) []LoggedWear {
 	var out []LoggedWear
 	known := boat.wearRecords()
 	for _, p := range boat.Parts {
-		if r, ok := recordOf(l, p); ok && len(r.Check(b)) == 0 {
+		if r := recordOf(l, p); len(r.Check(b)) == 0 {
 			out = append(out, LoggedWear{Part: p.Name, Record: r})
 			known = append(known, r)
 		}
@@ -211,8 +211,9 @@ func (j *Job) worn(b *tables.Book, boat Boat, l Logged) []LoggedWear {
 	return out
 }
 
-// recordOf is the record of the part's working film; false where it was not launched, has no film that is known, or nobody looked.
-func recordOf(l Logged, p compat.Part) (wear.Record, bool) {
+// recordOf is the record of the part's working film as far as the log tells it: what was not launched, has no film that is known, or was never
+// looked at is no record yet, by its own Check.
+func recordOf(l Logged, p compat.Part) wear.Record {
 	r := wear.Record{Launched: l.Log.Launched}
 	zone := mainZone(p)
 	for _, k := range l.of(p.Name) {
@@ -220,11 +221,10 @@ func recordOf(l Logged, p compat.Part) (wear.Record, bool) {
 			r.Coating = k.Coating
 		}
 	}
-	film, ok := l.working(p.Name, zone, r.Coating)
-	if r.Coating == "" || !ok || !r.Launched.Given() {
-		return r, false
+	film, known := l.working(p.Name, zone, r.Coating)
+	if known {
+		r.Film = microns(film)
 	}
-	r.Film = microns(film)
 	for _, k := range l.Log.Looks {
 		if k.Part != p.Name || !k.Signal.Said() && !k.Film.Given() {
 			continue
@@ -235,7 +235,7 @@ func recordOf(l Logged, p compat.Part) (wear.Record, bool) {
 		}
 		r.Looks = append(r.Looks, look)
 	}
-	return r, len(r.Looks) > 0
+	return r
 }
 
 // mainZone is the zone by which a part's film is told: the flat of a hull, else its own.

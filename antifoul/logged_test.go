@@ -148,6 +148,9 @@ func films(f quantity.Range[quantity.Film]) string {
 // 0.1157 L make 16.49, 0.1159 L 16.52. 0.028 L would make 3.99 um.
 //
 // Sheet 6, 1.2 L on 2 m2: low 0.7 × 40 × 85 ÷ 20 = 119; typical 0.85 × 50 × 90 ÷ 20 = 191.25; high 0.95 × 60 × 95 ÷ 20 = 270.75.
+//
+// Sheet 7, a comb on the edge: 100 um with 20 % thinner dry to 100 × 60 ÷ 120 = 50 um at the most, which may be what was asked for, 99 to 49.5. 125 um dry to 50 um
+// at the least, 126 to 50.4.
 func TestFilmsByHand(t *testing.T) {
 	j := plannedJob(t, sheet)
 	for _, c := range []struct {
@@ -165,17 +168,35 @@ func TestFilmsByHand(t *testing.T) {
 		{[]string{`litres = "0.028 L"`}, "not known", antifoul.RuleLogFilmLittle, finding.Ask},
 		{[]string{`litres = "0.028 L"`, `wet_film = ["100 um"]`}, "40 50 60", antifoul.RuleLogByComb, finding.Fine}, // the comb still tells
 		{[]string{`litres = "1.2 L"`}, "119 191.25 270.75", antifoul.RuleLogByLitres, finding.Caution},
+		{[]string{`wet_film = ["100 um"]`, `thinner = "20 %"`}, "33.33 41.67 50", antifoul.RuleLogByComb, finding.Fine},
+		{[]string{`wet_film = ["99 um"]`, `thinner = "20 %"`}, "33 41.25 49.5", antifoul.RuleLogByComb, finding.Caution},
+		{[]string{`wet_film = ["125 um"]`}, "50 62.5 75", antifoul.RuleLogByComb, finding.Fine},
+		{[]string{`wet_film = ["126 um"]`}, "50.4 63 75.6", antifoul.RuleLogByComb, finding.Caution},
 		{nil, "not known", antifoul.RuleLogNoFilm, finding.Ask},
 	} {
 		k := logged(t, j, logHead+laid(c.lines...), "").Coats[0]
 		if films(k.Film) != c.film || !slices.ContainsFunc(k.Findings, func(f finding.Finding) bool { return f.Rule == c.rule && f.Verdict == c.v }) {
 			t.Errorf("%v: film %s, findings %s; want %s, %s", c.lines, films(k.Film), rulesOf(k.Findings), c.film, c.rule)
 		}
+		by := map[finding.ID]string{antifoul.RuleLogByLitres: "litres", antifoul.RuleLogByComb: "comb", antifoul.RuleLogByBoth: "litres and comb", antifoul.RuleLogFilmDiffers: "litres and comb"}[c.rule]
+		if k.By != by {
+			t.Errorf("%v: told by %q, want %q", c.lines, k.By, by)
+		}
+	}
+	// A coat whose thinner was not noted is thinned as the boat file says.
+	thinned := plannedJob(t, strings.Replace(sheet, `by = "roller"`, "by = \"roller\"\nthinner = \"20 %\"", 1))
+	if got := films(logged(t, thinned, logHead+laid(`wet_film = ["100 um"]`), "").Coats[0].Film); got != "33.33 41.67 50" {
+		t.Errorf("with the boat's thinner %s", got)
 	}
 	// A reader is told how little it would have been.
 	k := logged(t, j, logHead+laid(`litres = "0.028 L"`), "").Coats[0]
 	if said := j.Book.Say(k.Findings[0], quantity.Metric); !strings.Contains(said, "4 µm") || !strings.Contains(said, "50 µm") {
 		t.Error(said)
+	}
+	// The area is told to a tenth of a square metre.
+	wide := plannedJob(t, strings.Replace(sheet, `area = "2 m2"`, `area = "2.04 m2"`, 1))
+	if got := fmt.Sprint(factOf(logged(t, wide, logHead+laid(`litres = "0.028 L"`), "").Coats[0].Findings[0], "area")); strings.Contains(got, "2.04") || !strings.Contains(got, "2") {
+		t.Errorf("an area of %s", got)
 	}
 }
 
@@ -218,7 +239,8 @@ func TestAirOfACoat(t *testing.T) {
 		{[]string{`air = "12 degC"`, `surface = "8.39 degC"`, `humidity = "64 %"`}, "log-air-dew"},
 		{[]string{`air = "12 degC"`, `surface = "8.4 degC"`, `dew_point = "5.39 degC"`}, "log-air-fine"}, // the dew point alone will do
 		{[]string{`air = "12 degC"`, `surface = "8.4 degC"`, `dew_point = "5.41 degC"`}, "log-air-dew"},
-		{[]string{`air = "20 degC"`, `surface = "20 degC"`, `humidity = "85 %"`}, "log-air-dew"}, // 2.6 K only
+		{[]string{`air = "12 degC"`, `surface = "8.4 degC"`, `humidity = "64 %"`, `dew_point = "6 degC"`}, "log-air-fine"}, // the humidity outranks it
+		{[]string{`air = "20 degC"`, `surface = "20 degC"`, `humidity = "85 %"`}, "log-air-dew"},                           // 2.6 K only
 		{[]string{`air = "20 degC"`, `surface = "24 degC"`, `humidity = "85 %"`}, "log-air-fine"},
 		{[]string{`air = "20 degC"`, `surface = "24 degC"`, `humidity = "85.1 %"`}, "log-air-humid"},
 		{[]string{`air = "8 degC"`, `surface = "5 degC"`, `humidity = "50 %"`}, "log-air-fine"},
@@ -595,6 +617,10 @@ func TestBatchesOfALayer(t *testing.T) {
 		{"undercoat", "epoxy-barrier", []string{`["A", "B"]`, `["B", "A"]`}, false},
 		{"undercoat", "epoxy-barrier", []string{`["A", "B"]`, "", `["A", "C"]`}, true},
 		{"undercoat", "epoxy-barrier", []string{"", ""}, false},
+		{"undercoat", "epoxy-barrier", []string{`"A"`, `"A"`}, false},
+		{"undercoat", "epoxy-barrier", []string{`"A"`, `"B"`}, true},
+		{"undercoat", "epoxy-barrier", []string{`"A"`, `["A", "B"]`}, true},
+		{"undercoat", "epoxy-barrier", []string{`["A", "B"]`, `"B"`}, true},
 	} {
 		var log strings.Builder
 		for i, batch := range c.batches {

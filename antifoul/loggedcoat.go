@@ -53,21 +53,13 @@ func (j *Job) loggedCoat(b *tables.Book, boat Boat, k joblog.Coat, all joblog.Lo
 	return out
 }
 
-// wentOn are the zones and the area of a coat: those that it names, else those that the plan has for its layer, else the whole part; for an extra coat
-// that nobody planned the strips that take one.
+// wentOn are the zones and the area of a coat: those that it names; else for an extra coat the strips that take one, and for any other the whole part.
 func (j *Job) wentOn(boat Boat, k joblog.Coat) ([]string, quantity.Range[quantity.Area]) {
 	i := slices.IndexFunc(j.Areas, func(a PartArea) bool { return a.Part == k.Part })
 	if i < 0 {
 		return nil, quantity.Range[quantity.Area]{}
 	}
 	zones := k.Zones
-	if s, ok := j.Scheme(k.Part); ok && len(zones) == 0 {
-		for _, c := range s.Coats {
-			if c.Layer.For == k.Layer && c.Layer.Coating.Key == k.Coating {
-				zones = c.Zones
-			}
-		}
-	}
 	if len(zones) == 0 && k.Layer == compat.Extra {
 		zones = zonesWithExtra(j.Book, j.Areas[i], boat.Parts[i])
 	}
@@ -108,28 +100,23 @@ func (k *LoggedCoat) tell(b *tables.Book, boat Boat, swallowed quantity.Range[qu
 			add(RuleLogFilmLittle, finding.Ask, fact("litres", k.Litres), fact("area", toldArea(k.Area)), fact("film", quantity.Micrometre.N(0)))
 		case most.Findings.Has(coverage.RuleUsedDoubt):
 			add(RuleLogFilmLittle, finding.Ask, fact("litres", k.Litres), fact("area", toldArea(k.Area)), fact("film", most.Coat.High.To(quantity.Micrometre, 0, quantity.Up)))
-		default:
+		case !swallowed.High.Given():
 			byLitres = most.Coat
-			if swallowed.High.Given() {
-				least, errLow := k.used(b, boat, swallowed.High)
-				typical, errTypical := k.used(b, boat, swallowed.Typical)
-				if errLow != nil || errTypical != nil {
-					byLitres = quantity.Range[quantity.Film]{} // it may all have gone into the profile
-					add(RuleLogFilmLittle, finding.Ask, fact("litres", k.Litres), fact("area", toldArea(k.Area)), fact("film", most.Coat.High.To(quantity.Micrometre, 0, quantity.Up)))
-					break
-				}
-				byLitres.Low, byLitres.Typical = least.Coat.Low, typical.Coat.Typical
+		default:
+			if least, err := k.used(b, boat, swallowed.High); err != nil { // it may all have gone into the profile
+				add(RuleLogFilmLittle, finding.Ask, fact("litres", k.Litres), fact("area", toldArea(k.Area)), fact("film", most.Coat.High.To(quantity.Micrometre, 0, quantity.Up)))
+			} else if typical, err := k.used(b, boat, swallowed.Typical); err == nil {
+				byLitres = quantity.Range[quantity.Film]{Low: least.Coat.Low, Typical: typical.Coat.Typical, High: most.Coat.High}
 			}
 		}
 	}
-	if len(k.Wet) > 0 {
-		thinner := k.Thinner
-		if !thinner.Given() {
-			thinner = boat.Paint.Thinner
-		}
-		if w, err := coverage.Comb(b, coverage.WetCoat{Paint: k.Paint.Name, Teeth: k.Wet, Solids: k.Paint.Solids, Thinner: thinner, Asked: asked}); err == nil {
-			byComb = w.Mean
-		}
+	thinner := k.Thinner
+	if !thinner.Given() {
+		thinner = boat.Paint.Thinner
+	}
+	// No readings are refused: then the comb tells nothing.
+	if w, err := coverage.Comb(b, coverage.WetCoat{Paint: k.Paint.Name, Teeth: k.Wet, Solids: k.Paint.Solids, Thinner: thinner, Asked: asked}); err == nil {
+		byComb = w.Mean
 	}
 	v := func(f quantity.Range[quantity.Film]) finding.Verdict {
 		if f.High.Cmp(asked) < 0 || f.Low.Cmp(asked) > 0 {
@@ -169,7 +156,7 @@ func (k *LoggedCoat) used(b *tables.Book, boat Boat, without quantity.Volume) (c
 }
 
 // swallowed is what the blast profile swallows of the coat, where it is the first on a part that the log has blasted, and the plan has reckoned with it; of
-// a piece of the part its share of the area.
+// a piece of the part its share of the area, areas and share to four places and rounded up.
 func (j *Job) swallowed(l joblog.Log, k LoggedCoat) quantity.Range[quantity.Volume] {
 	var none quantity.Range[quantity.Volume]
 	s, ok := j.Scheme(k.Part)

@@ -160,7 +160,7 @@ func (x *LoggedLayer) film() quantity.Range[quantity.Film] {
 
 // count is how many coats lie everywhere in the zones.
 func (x *LoggedLayer) count(zones []string) int {
-	least := -1
+	least := len(x.Coats)
 	for _, z := range zones {
 		n := 0
 		for _, k := range x.Coats {
@@ -168,11 +168,9 @@ func (x *LoggedLayer) count(zones []string) int {
 				n++
 			}
 		}
-		if least < 0 || n < least {
-			least = n
-		}
+		least = min(least, n)
 	}
-	return max(0, least)
+	return least
 }
 
 // plan holds the layer against the scheme, and marks the planned layer that it is.
@@ -239,10 +237,11 @@ func missing(c Coat, laid int) finding.Finding {
 	}
 }
 
-// order notes coats of this layer that came after one of a layer that goes above it; an extra coat may go on before or after the working ones.
+// order notes coats of this layer that came after one of a layer that goes above it; an extra coat may go on before or after the working ones. Layers
+// without coats come last.
 func (x *LoggedLayer) order(before []LoggedLayer) {
 	for _, o := range before {
-		if x.Layer != compat.Extra && len(x.Coats) > 0 && len(o.Coats) > 0 && level(x.Layer) < level(o.Layer) && joblog.Meet(x.Zones, o.Zones) {
+		if x.Layer != compat.Extra && len(x.Coats) > 0 && level(x.Layer) < level(o.Layer) && joblog.Meet(x.Zones, o.Zones) {
 			x.Findings = append(x.Findings, finding.Finding{
 				Rule: RuleLogOrder, Verdict: finding.Ask, About: x.Coating.Name, Against: string(o.Layer),
 				Facts: facts(fact("layer", string(x.Layer)), fact("date", day(x.Coats[0].Begun))),
@@ -258,7 +257,7 @@ func level(p compat.Purpose) int { return slices.Index(joblog.Layers(), p) }
 // next is the first planned layer of which coats are missing, with the number of its next coat; left is false when none is.
 func (l Logged) next(s Scheme) (c Coat, number int, left bool) {
 	for _, c := range s.Coats {
-		laid := 0
+		var laid int
 		for _, x := range l.Layers {
 			if x.Part == s.Part && x.Layer == c.Layer.For && x.Coating.Key == c.Layer.Coating.Key && x.Planned > 0 {
 				laid = x.Laid
@@ -268,5 +267,5 @@ func (l Logged) next(s Scheme) (c Coat, number int, left bool) {
 			return c, laid + 1, true
 		}
 	}
-	return Coat{}, 0, false
+	return c, number, false
 }

@@ -67,21 +67,18 @@ func (j *Job) windowOver(b *tables.Book, below LoggedCoat, next tables.Coating) 
 	}
 	air := map[int64]float64{}
 	for _, h := range j.Boat.Weather.Forecast.Hours {
-		air[h.At.Unix()/3600] = h.AirC
+		air[hourOf(h.At)] = h.AirC
 	}
 	temperature := func(t time.Time) float64 {
-		if c, ok := air[t.Unix()/3600]; ok && !math.IsNaN(c) {
+		if c, ok := air[hourOf(t)]; ok && !math.IsNaN(c) {
 			return c
 		}
 		return at
 	}
-	if _, ok := air[below.Until().Unix()/3600]; ok {
+	if _, ok := air[hourOf(below.Until())]; ok {
 		w.reckoned = reckoning{before: "reckoned by the forecast, and past its end at what was noted with the coat below"}
 	}
-	clock, err := calendar.ClockOf(b, below.Paint)
-	if err != nil {
-		clock = calendar.Clock{} // passes as stated
-	}
+	clock, _ := calendar.ClockOf(b, below.Paint) // of a paint without one the zero clock: time passes as stated
 	from := below.Until()
 	w.opens = from
 	if least := below.Paint.OvercoatMin; least.Given() {
@@ -93,6 +90,9 @@ func (j *Job) windowOver(b *tables.Book, below LoggedCoat, next tables.Coating) 
 	}
 	return w
 }
+
+// hourOf is the full hour that a moment lies in.
+func hourOf(t time.Time) int64 { return t.Truncate(time.Hour).Unix() }
 
 // run is when so much of the row's time has passed on the clock; zero where it does not within mostHours.
 func run(from time.Time, need quantity.Duration, at func(time.Time) float64, pace func(float64) float64) time.Time {
@@ -125,16 +125,15 @@ func (w window) told() []finding.Fact {
 // windowKept judges when coat i went on against the newest coat below it on the same place; nothing for the first one there.
 func (j *Job) windowKept(b *tables.Book, l Logged, i int) finding.List {
 	k := l.Coats[i]
-	at := -1
-	for n, o := range l.Coats[:i] {
-		if o.Part == k.Part && joblog.Meet(o.on, k.on) && (at < 0 || o.Until().After(l.Coats[at].Until())) {
-			at = n
+	var below LoggedCoat
+	for _, o := range l.Coats[:i] {
+		if o.Part == k.Part && joblog.Meet(o.on, k.on) && o.Until().After(below.Until()) {
+			below = o
 		}
 	}
-	if at < 0 {
+	if below.Part == "" {
 		return nil
 	}
-	below := l.Coats[at]
 	w := j.windowOver(b, below, k.Paint)
 	f := finding.Finding{
 		Rule: RuleLogWindowKept, Verdict: finding.Fine, About: k.Paint.Name, Against: below.Paint.Name, Basis: []finding.Basis{below.Paint.Basis("overcoat_min")},
@@ -220,9 +219,7 @@ func (l Logged) toLaunch(b *tables.Book, j *Job, last LoggedCoat) finding.Findin
 	below := last
 	below.Paint.OvercoatMin = last.Paint.LaunchMin // the same clock runs to the launch
 	f.Facts = j.windowOver(b, below, last.Paint).told()
-	if l.Now.IsZero() || !last.Paint.AirNew.Given() {
-		return f
-	}
+	// Where no moment is asked about, or the paint has no limit, none is passed.
 	if stood := l.Now.Sub(last.Until()).Hours() / 24; stood > days(last.Paint.AirNew) {
 		f.Rule, f.Verdict, f.First, f.Basis = RuleLogAirNew, finding.Needs, []finding.Step{{Do: finding.Abrade}}, []finding.Basis{last.Paint.Basis("air_new")}
 		f.Facts = facts(fact("days", fmt.Sprintf("%.0f", math.Floor(stood))), fact("limit", last.Paint.AirNew))

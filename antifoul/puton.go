@@ -189,28 +189,14 @@ func coatingOf(b *tables.Book, key string) (tables.Coating, finding.Faults) {
 	return c, finding.Faults{{Kind: finding.ErrUnknown, Key: "coating", Got: entry.Describe(key), Want: finding.Suggest(key, known)}}
 }
 
-// of is the inspection with the part's material and zones. The high end of each area decides how many readings are wanted there.
+// of is the inspection with the part's material and zones, none where the areas are not known. The high end of each area decides how many readings are wanted there.
 func (g Gauged) of(p place) gauge.Inspection {
 	x := g.Inspection
 	x.Material, x.Zones = p.part.Material, nil
 	for _, z := range p.zones {
 		x.Zones = append(x.Zones, gauge.Zone{Zone: z.Zone, Area: z.Area.High})
 	}
-	if !p.known {
-		x.Zones = named(x.Readings)
-	}
 	return x
-}
-
-// named are the zones that the readings name, for Check where the areas are not known.
-func named(readings []gauge.Reading) []gauge.Zone {
-	var out []gauge.Zone
-	for _, r := range readings {
-		if !slices.ContainsFunc(out, func(z gauge.Zone) bool { return z.Zone == r.Zone }) {
-			out = append(out, gauge.Zone{Zone: r.Zone, Area: quantity.SquareMetre.N(1)})
-		}
-	}
-	return out
 }
 
 func (c Combed) of(x Boat, k tables.Coating) coverage.WetCoat {
@@ -297,9 +283,8 @@ func combed(b *tables.Book, boat Boat, areas []PartArea, c Combed) (CombedCoat, 
 	w := c.of(boat, k)
 	result, err := coverage.Comb(b, w)
 	out := CombedCoat{Combed: c, Result: result}
-	if err != nil || !result.Findings.Has(coverage.RuleCombThin) {
-		return out, err
+	if err == nil && result.Findings.Has(coverage.RuleCombThin) {
+		out.More = makeUp(b, boat, p.total, k, w.Asked.Sub(result.Mean.Typical))
 	}
-	out.More = makeUp(b, boat, p.total, k, w.Asked.Sub(result.Mean.Typical))
-	return out, nil
+	return out, err
 }

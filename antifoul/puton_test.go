@@ -155,6 +155,38 @@ func TestKeelByHand(t *testing.T) {
 	}
 }
 
+// ISO 19840 wants ten readings of 3 m2: of thick enough ones as many more are asked for as are missing of ten, and no paint.
+func TestReadingsThatAreMissing(t *testing.T) {
+	for taken, missing := range map[int]int{8: 2, 9: 1, 10: 0, 11: 0} {
+		files := sheets(base + putOn)
+		files["gauge.csv"].Data = []byte("zone,reading [um]\n" + strings.Repeat("keel,360\n", taken))
+		x, err := antifoul.ReadBoat(files, "boat.toml")
+		if err != nil {
+			t.Fatal(err)
+		}
+		j, err := antifoul.Plan(tables.Default(), x)
+		if err != nil {
+			t.Fatal(err)
+		}
+		more := j.PutOn.Gauged[0].More
+		if missing == 0 && len(more) > 0 || missing > 0 && (len(more) != 1 || more[0].Readings != missing || more[0].Film.Given() || more[0].Paint != nil) {
+			t.Errorf("of %d readings: %+v", taken, more)
+		}
+	}
+}
+
+// The barrier has 60 % solids: 200.00005 um wet dry to 120.00003 um. That is all that was asked, and nothing makes up what does not lack; of a
+// hundred-thousandth more one coat does.
+func TestCombedToTheLastDigit(t *testing.T) {
+	for asked, thin := range map[string]bool{"120.00003 um": false, "120.00004 um": true} {
+		text := strings.NewReplacer("[\"100 um to 125 um\", \"120 um\"]", "[\"200.00005 um\"]", "thinner = \"5 %\"\nasked = \"100 um\"", "asked = \""+asked+"\"").Replace(putOn)
+		c := planSheets(t, base+text).PutOn.Combed[0]
+		if c.Result.Findings.Has(coverage.RuleCombThin) != thin || (c.More != nil) != thin {
+			t.Errorf("of %s: %s, more %+v", asked, rulesOf(c.Result.Findings), c.More)
+		}
+	}
+}
+
 // What is not given is taken from the coating and from the boat's paint.
 func TestPutOnTakesWhatIsNotGiven(t *testing.T) {
 	c, err := tables.Default().Coating("epoxy-barrier")
@@ -202,6 +234,7 @@ func TestOddNumbersGetAnAnswer(t *testing.T) {
 		{`nominal = "320 um"`, `nominal = "0.001 mil"`},
 		{`litres = "3 L"`, `litres = "0.000001 mL"`},
 		{`litres = "3 L"`, `litres = "900000 US gal"`},
+		{"coats = 2", "coats = 1"},
 		{"coats = 2", "coats = 50"},
 	} {
 		text := strings.Replace(putOn, c[0], c[1], 1)
@@ -220,6 +253,9 @@ func TestPutOnFaults(t *testing.T) {
 		file, key      string
 	}{
 		{"no such part", "[[gauge]]\npart = \"keel\"", "[[gauge]]\npart = \"kel\"", finding.ErrUnknown, "boat.toml", "gauge[1].part"},
+		{"no part gauged", "[[gauge]]\npart = \"keel\"", "[[gauge]]", finding.ErrMissing, "boat.toml", "gauge[1].part"},
+		{"no instrument", "instrument = \"magnetic\"\n", "", finding.ErrMissing, "boat.toml", "gauge[1].instrument"},
+		{"no standard", "standard = \"iso-19840\"\n", "", finding.ErrMissing, "boat.toml", "gauge[1].standard"},
 		{"no such instrument", `"magnetic"`, `"magnet"`, finding.ErrUnknown, "boat.toml", "gauge[1].instrument"},
 		{"a comb is no gauge of dry film", `"magnetic"`, `"wet-comb"`, finding.ErrUnknown, "boat.toml", "gauge[1].instrument"},
 		{"no such standard", `"iso-19840"`, `"iso-1984"`, finding.ErrUnknown, "boat.toml", "gauge[1].standard"},
@@ -236,9 +272,16 @@ func TestPutOnFaults(t *testing.T) {
 		{"a tooth without a unit", `"120 um"]`, `"120"]`, finding.ErrValue, "boat.toml", "comb[1].readings[2]"},
 		{"teeth the wrong way round", `"100 um to 125 um"`, `"125 um to 100 um"`, finding.ErrImpossible, "boat.toml", "comb[1].readings[1]"},
 		{"no readings", "readings = [\"100 um to 125 um\", \"120 um\"]\n", "", finding.ErrMissing, "boat.toml", "comb[1].readings"},
+		{"one reading without a unit", `["100 um to 125 um", "120 um"]`, `["120"]`, finding.ErrValue, "boat.toml", "comb[1].readings[1]"},
+		{"no part combed", "[[comb]]\npart = \"hull\"", "[[comb]]", finding.ErrMissing, "boat.toml", "comb[1].part"},
 		{"no coating", "coating = \"epoxy-barrier\"\nreadings", "readings", finding.ErrMissing, "boat.toml", "comb[1].coating"},
+		{"an unknown key of a comb", "\nreadings =", "\nreading = 1\nreadings =", finding.ErrUnknownKey, "boat.toml", "comb[1].reading"},
+		{"no part painted", "[[used]]\npart = \"hull\"", "[[used]]", finding.ErrMissing, "boat.toml", "used[1].part"},
+		{"no coating used", "coating = \"epoxy-barrier\"\ncoats", "coats", finding.ErrMissing, "boat.toml", "used[1].coating"},
+		{"an unknown key of the litres", "\nlitres =", "\nliters = 1\nlitres =", finding.ErrUnknownKey, "boat.toml", "used[1].liters"},
 		{"no coats", "coats = 2\n", "", finding.ErrMissing, "boat.toml", "used[1].coats"},
 		{"coats of nought", "coats = 2\n", "coats = 0\n", finding.ErrValue, "boat.toml", "used[1].coats"},
+		{"coats beyond all", "coats = 2\n", "coats = 51\n", finding.ErrValue, "boat.toml", "used[1].coats"},
 		{"litres of nought", `"3 L"`, `"0 L"`, finding.ErrImpossible, "boat.toml", "used[1].litres"},
 		{"a film of nought", "litres = \"3 L\"\nasked = \"100 um\"", "litres = \"3 L\"\nasked = \"0 um\"", finding.ErrImpossible, "boat.toml", "used[1].asked"},
 	} {
@@ -255,6 +298,47 @@ func TestPutOnFaults(t *testing.T) {
 				t.Errorf("got %v; want %s of %q in %s", fs[0], k.kind, k.key, k.file)
 			}
 		})
+	}
+}
+
+// Whichever two of the sections stand in a file, the faults of both are told.
+func TestPutOnFaultsOfTwoSections(t *testing.T) {
+	parts := strings.SplitAfter(strings.NewReplacer("[[gauge]]", "@[[gauge]]", "[[comb]]", "@[[comb]]", "[[used]]", "@[[used]]").Replace(putOn), "@")
+	keel, sections := parts[0], parts[1:]
+	for out := range sections {
+		text := []string{keel}
+		for i, s := range sections {
+			if i != out {
+				text = append(text, strings.NewReplacer("part = \"keel\"", "part = \"kiel\"", "part = \"hull\"", "part = \"hulk\"").Replace(s))
+			}
+		}
+		_, err := antifoul.ReadBoat(sheets(base+strings.ReplaceAll(strings.Join(text, ""), "@", "")), "boat.toml")
+		if fs, _ := errors.AsType[finding.Faults](err); len(fs) != 2 {
+			t.Errorf("without the section %d:\n%v", out+1, err)
+		}
+	}
+}
+
+// What is wrong with a section is told at once, whatever else is wrong with it or with the hull, and a misread tooth does not change the number of the next one.
+func TestPutOnFaultsAtOnce(t *testing.T) {
+	text := strings.NewReplacer("coating = \"epoxy-barrier\"\nreadings = [\"100 um to 125 um\", \"120 um\"]\n", "coating = \"epoxy-barier\"\n", "litres = \"3 L\"\n", "").Replace(putOn) +
+		"[[comb]]\npart = \"hull\"\ncoating = \"epoxy-barrier\"\nreadings = [\"120\", \"125 um to 100 um\"]\n"
+	_, err := antifoul.ReadBoat(sheets(strings.Replace(base, `draft = "1.6 m"`, `draft = "16 m"`, 1)+text), "boat.toml")
+	fs, _ := errors.AsType[finding.Faults](err)
+	var keys []string
+	for _, f := range fs {
+		keys = append(keys, f.Key)
+	}
+	if got := strings.Join(keys, " "); got != "comb[1].coating comb[1].readings comb[2].readings[1] comb[2].readings[2] hull.draft used[1].litres" {
+		t.Errorf("%s\n%v", got, err)
+	}
+}
+
+// A zone that is typed wrong is answered by the near one of that part's own.
+func TestZonesOfThePartAreNamed(t *testing.T) {
+	_, err := antifoul.ReadBoat(sheets(base+strings.Replace(putOn, "[[comb]]\npart = \"hull\"\nzone = \"waterline\"", "[[comb]]\npart = \"hull\"\nzone = \"waterlin\"", 1)), "boat.toml")
+	if fs, _ := errors.AsType[finding.Faults](err); len(fs) != 1 || !strings.Contains(fs[0].Want, "waterline") {
+		t.Errorf("got:\n%v", err)
 	}
 }
 

@@ -14,7 +14,7 @@ import (
 )
 
 // readPutOn reads the sections gauge, comb and used of the boat file name into the boat, and the sheets of readings that they name, each
-// relative to the boat file. Faults of a sheet are noted under the sheet's own name; where readings could not be read, a fault
+// relative to the boat file. Faults of a sheet are noted under the sheet's own name; where no readings could be read of it, a fault
 // of "readings" comes back, so that these are not told to be missing too.
 func readPutOn(fsys fs.FS, name string, root *entry.Row, x *Boat, faults *finding.Faults) finding.Faults {
 	var unread finding.Faults
@@ -44,7 +44,7 @@ func readPutOn(fsys fs.FS, name string, root *entry.Row, x *Boat, faults *findin
 		x.Gauged = append(x.Gauged, g)
 		r.Close()
 	}
-	for i, r := range sections(root, "comb", mostSections) {
+	for _, r := range sections(root, "comb", mostSections) {
 		x.Combed = append(x.Combed, Combed{
 			Part: r.Text("part"), Zone: r.Text("zone"), Coating: r.Text("coating"),
 			WetCoat: coverage.WetCoat{Teeth: readTeeth(r), Thinner: entry.Amount[quantity.Share](r, "thinner"), Asked: entry.Amount[quantity.Film](r, "asked")},
@@ -52,9 +52,6 @@ func readPutOn(fsys fs.FS, name string, root *entry.Row, x *Boat, faults *findin
 		r.Need("the name of a part", "part")
 		r.Need("the key of a coating", "coating")
 		r.Need("readings of the comb, [\"110 um\", \"100 um to 120 um\"]", "readings")
-		if list, ok := r.Raw("readings").([]any); ok && len(x.Combed[i].Teeth) < len(list) {
-			unread = append(unread, finding.Fault{Key: fmt.Sprintf("comb[%d].readings", i+1)})
-		}
 		r.Close()
 	}
 	for _, r := range sections(root, "used", mostSections) {
@@ -70,7 +67,8 @@ func readPutOn(fsys fs.FS, name string, root *entry.Row, x *Boat, faults *findin
 	return unread
 }
 
-// readTeeth reads the readings of a comb: the last wetted tooth, or that and the first dry one.
+// readTeeth reads the readings of a comb: the last wetted tooth, or that and the first dry one. One that could not be read stays in the list
+// as none, so that those after it keep their numbers.
 func readTeeth(r *entry.Row) []coverage.Tooth {
 	var out []coverage.Tooth
 	list, ok := r.Raw("readings").([]any)
@@ -84,7 +82,6 @@ func readTeeth(r *entry.Row) []coverage.Tooth {
 		t, err := coverage.ParseTooth(s)
 		if bad, isBad := errors.AsType[*quantity.ParseError](err); isBad {
 			r.Fault(finding.ErrValue, fmt.Sprintf("readings[%d]", i+1), entry.Describe(e), bad.Want)
-			continue
 		}
 		out = append(out, t)
 	}
