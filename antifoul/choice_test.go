@@ -224,6 +224,16 @@ func TestSwapsOfCleaningNameTheTool(t *testing.T) {
 		for _, c := range hullOf(t, x).Swaps() {
 			if c.Key == "use.cleaning" {
 				asked++
+				every := x.Use.CleanedEvery // who begins to clean does it once a month, who stops has no interval
+				switch {
+				case c.With.Use.Cleaning == tables.None:
+					every = quantity.Duration{}
+				case !every.Given():
+					every = quantity.Day.N(30)
+				}
+				if c.With.Use.CleanedEvery.String() != every.String() {
+					t.Errorf("boat %d: %v, every %v instead of %v", n, c.To, c.With.Use.CleanedEvery, every)
+				}
 				if c.From != tools[x.Use.Cleaning] || c.To != tools[c.With.Use.Cleaning] || c.From == c.To {
 					t.Errorf("boat %d: %v instead of %v", n, c.To, c.From)
 				}

@@ -31,7 +31,7 @@ func ColourPairs(b *tables.Book, c tables.Coating, top tables.Colour) []ColourPa
 	var out []ColourPair
 	seen := factor(b, "lightness-step-clear")
 	for k := range b.Colours() {
-		if step := lightnessStep(top, k); k.Key != top.Key && available(c, k) && step >= leastStep(b) {
+		if step := lightnessStep(top, k); available(c, k) && step >= leastStep(b) { // a least step is more than nothing, so no colour stands under itself
 			out = append(out, ColourPair{Top: top, Signal: k, Step: step, Clear: step >= seen})
 		}
 	}

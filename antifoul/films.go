@@ -62,8 +62,8 @@ func (j *Job) oldFilms(b *tables.Book) error {
 
 // weigh sets recoating against stripping where the film was read, may stay, and something is planned over it that leaves it.
 func (f *OldFilm) weigh(b *tables.Book, j *Job, p compat.Part, area quantity.Range[quantity.Area]) error {
-	s, ok := j.Scheme(p.Name)
-	if !ok || f.Decision.Do == oldfilm.Strip || takesOff(s.Route.Steps) || !p.Readings.Film.Low.Given() || !area.Low.Given() || len(s.Coats) == 0 {
+	s, _ := j.Scheme(p.Name)
+	if len(s.Coats) == 0 || f.Decision.Do == oldfilm.Strip || takesOff(s.Route.Steps) || !p.Readings.Film.Low.Given() {
 		return nil
 	}
 	coats := 0
@@ -90,11 +90,9 @@ func (f *OldFilm) weigh(b *tables.Book, j *Job, p compat.Part, area quantity.Ran
 // metals asks how each two different metals of the boat stand to each other, anodes aside, and what potentials were read.
 func (j *Job) metals(b *tables.Book) error {
 	parts := j.Boat.Parts
+	asked := map[[2]string]bool{} // pairs of materials, either way round
 	for i, p := range parts {
-		m, err := b.Material(p.Material)
-		if err != nil {
-			continue // noted by Check
-		}
+		m, _ := b.Material(p.Material) // checked with the boat
 		if p.Reads.Value.Given() {
 			fs, err := galvanic.Protected(b, p.Material, p.Reads)
 			if err != nil {
@@ -103,10 +101,11 @@ func (j *Job) metals(b *tables.Book) error {
 			j.Metals = append(j.Metals, Metal{Parts: [2]string{p.Name}, Findings: fs})
 		}
 		for _, o := range parts[i+1:] {
-			other, err := b.Material(o.Material)
-			if err != nil || !m.Metal || !other.Metal || m.Anode || other.Anode || m.Key == other.Key || j.paired(m.Name, other.Name) {
+			other, _ := b.Material(o.Material)
+			if !m.Metal || !other.Metal || m.Anode || other.Anode || m.Key == other.Key || asked[[2]string{m.Key, other.Key}] {
 				continue
 			}
+			asked[[2]string{m.Key, other.Key}], asked[[2]string{other.Key, m.Key}] = true, true
 			for _, pair := range galvanic.Of(b, &m, &other) {
 				j.Metals = append(j.Metals, Metal{Parts: [2]string{p.Name, o.Name}, Pair: pair, Findings: pair.Findings})
 			}
@@ -118,17 +117,4 @@ func (j *Job) metals(b *tables.Book) error {
 // takesOff reports whether the way strips what is there, so that recoating it is no choice.
 func takesOff(steps []finding.Step) bool {
 	return slices.ContainsFunc(steps, func(s finding.Step) bool { return s.Do == finding.Strip || s.Do == finding.Blast })
-}
-
-// paired reports whether the two materials were asked about, in either state.
-func (j *Job) paired(a, b string) bool {
-	is := func(pair, name string) bool {
-		return pair == name || pair == galvanic.Metal{Name: name, State: galvanic.Passive}.String() || pair == galvanic.Metal{Name: name, State: galvanic.Active}.String()
-	}
-	for _, m := range j.Metals {
-		if is(m.Pair.A, a) && is(m.Pair.B, b) || is(m.Pair.A, b) && is(m.Pair.B, a) {
-			return true
-		}
-	}
-	return false
 }

@@ -9,7 +9,6 @@ import (
 	"boatyard.example/bottomwork/compat"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
-	"boatyard.example/bottomwork/tables/quantity"
 )
 
 // giveUp finds what must be left for another season, in the trade's order: the whole barrier where nothing but prevention asks for it, then the
@@ -33,7 +32,7 @@ func (j *Job) giveUp(b *tables.Book, w crewing) ([]Scheme, error) {
 			}
 		}
 		if len(left) == before {
-			continue
+			continue // nothing else to try
 		}
 		turns, c, err := w.tried(j, schemes)
 		if err != nil {
@@ -141,7 +140,6 @@ func leaveBarrier(b *tables.Book, boat Boat, s *Scheme) (f finding.Finding, gone
 	}
 	at := slices.IndexFunc(boat.Parts, func(p compat.Part) bool { return p.Name == s.Part })
 	part := boat.Parts[at]
-	part.Barrier = quantity.NotSaid
 	m, _ := b.Material(part.Material) // checked with the boat
 	f = finding.Finding{About: s.Part, Against: m.Name, Basis: []finding.Basis{m.Basis("barrier")}}
 	stack := slices.DeleteFunc(slices.Clone(s.Stack), isBarrier)
@@ -186,9 +184,13 @@ func leaveCoat(b *tables.Book, boat Boat, s *Scheme) (f finding.Finding, gone bo
 		Rule: RuleLeaveCoat, Verdict: finding.Needs, About: s.Part, Basis: []finding.Basis{s.Coating.Basis("film")},
 		Facts: []finding.Fact{fact("was", was), fact("coats", was-1)},
 	}
-	then := wear.Predict(b, s.Stack, boat.Use, s.zones(b), boat.Work.Launch)
+	var zones []tables.Zone
+	for _, z := range s.Coats[at].Zones {
+		row, _ := b.Zone(z) // of this book
+		zones = append(zones, row)
+	}
+	then := wear.Predict(b, s.Stack, boat.Use, zones, boat.Work.Launch)
 	f.Facts = append(f.Facts, fact("before", nextHaul(s.Lasts)), fact("after", nextHaul(then)))
-	s.Lasts = then
 	return f, true
 }
 
@@ -198,20 +200,4 @@ func nextHaul(f wear.Forecast) string {
 		return "not reckoned"
 	}
 	return f.NextHaul.String()
-}
-
-// zones are the zone rows of the scheme's widest coat.
-func (s *Scheme) zones(b *tables.Book) []tables.Zone {
-	var out []tables.Zone
-	for _, k := range s.Coats {
-		if k.Layer.For != compat.Working {
-			continue
-		}
-		for _, z := range k.Zones {
-			if row, err := b.Zone(z); err == nil {
-				out = append(out, row)
-			}
-		}
-	}
-	return out
 }

@@ -89,14 +89,7 @@ func coating(b *tables.Book, s *Scheme) []Task {
 	var out []Task
 	for i := range s.Coats {
 		k := s.Coats[i]
-		do := finding.Prime
-		if k.Layer.Coating.Role == tables.Barrier {
-			do = finding.Barrier
-		}
-		row, err := b.Step(do)
-		if err != nil {
-			continue // a test holds that every action has its row
-		}
+		row, _ := b.Step(putsOn(k.Layer.Coating.Role)) // without its row the work has no hours and no words
 		t := Task{Parts: []string{s.Part}, Area: k.Area, Coat: &k, Wait: k.Layer.Coating.OvercoatMin, Hours: hours(row.Hours, k.Area, float64(k.Layer.Coats))}
 		if k.Layer.For == compat.Undercoat {
 			t.Says, t.Hold = row.Says, row.Hold
@@ -104,6 +97,20 @@ func coating(b *tables.Book, s *Scheme) []Task {
 		out = append(out, t)
 	}
 	return out
+}
+
+// putsOn is the work that puts on a coating of the role; an antifouling goes on as a primer does.
+func putsOn(r tables.Role) finding.Action {
+	switch r {
+	case tables.TieCoat:
+		return finding.Tie
+	case tables.Sealer:
+		return finding.Seal
+	case tables.Barrier:
+		return finding.Barrier
+	default:
+		return finding.Prime
+	}
 }
 
 // plain is work that is not counted by the square metre.
@@ -125,32 +132,29 @@ func plain(b *tables.Book, do finding.Action) []Task {
 func merge(list, part []Task) []Task {
 	from := 0 // tasks before this one are done for the part
 	for i := range part {
-		if at := find(list, from, part[i]); at >= 0 {
+		at := find(list, from, part[i])
+		if at < len(list) {
 			list[at].join(part[i])
-			from = at + 1
-			continue
-		}
-		at := len(list)
-		for _, later := range part[i+1:] {
-			if j := find(list, from, later); j >= 0 {
-				at = j
-				break
+		} else {
+			for _, later := range part[i+1:] {
+				if j := find(list, from, later); j < len(list) {
+					at = j
+					break
+				}
 			}
+			list = slices.Insert(list, at, part[i])
 		}
-		list = slices.Insert(list, at, part[i])
 		from = at + 1
 	}
 	return list
 }
 
-// find returns the place of the same work in the list, from the given place on; -1 when it is not there.
+// find returns the place of the same work in the list, from the given place on; the list's length when it is not there.
 func find(list []Task, from int, t Task) int {
-	for j := from; j < len(list); j++ {
-		if list[j].same(&t) {
-			return j
-		}
+	for from < len(list) && !list[from].same(&t) {
+		from++
 	}
-	return -1
+	return from
 }
 
 // join adds another part's share of the same work.

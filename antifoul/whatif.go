@@ -36,19 +36,19 @@ func (p PartRanking) Swaps() []Change {
 	}
 	var out []Change
 	for _, d := range dials() {
-		var done [2]bool
+		done := map[bool]bool{} // above what she has, below it
 		for _, t := range d.turn(best.q.boat) {
-			if done[side(t.up)] {
+			if done[t.up] {
 				continue
 			}
 			first, name, rule := "", "", RuleWouldNone
-			if i := p.first(p.stand(t.boat)); i >= 0 {
-				first, name, rule = p.Places[i].Key, p.Places[i].Name, RuleWouldSwap
+			if x := p.first(p.stand(best.q, t.boat)); x != nil {
+				first, name, rule = x.Key, x.Name, RuleWouldSwap
 			}
 			if first == best.Key {
 				continue
 			}
-			done[side(t.up)] = true
+			done[t.up] = true
 			out = append(out, Change{d.key, t.from, t.to, first, t.boat, turnedFinding(rule, d.name, t, name, best.Name)})
 		}
 	}
@@ -60,14 +60,18 @@ func (p PartRanking) Swaps() []Change {
 //
 // Basis: as Swaps.
 func (p PartRanking) Lifts() []Change {
-	if len(p.Places) == 0 || p.Places[0].q == nil {
+	if len(p.Places) == 0 {
+		return nil
+	}
+	q := p.Places[0].q
+	if q == nil {
 		return nil
 	}
 	found := make([]*Change, len(p.Places))
 	far := make([]int, len(p.Places))
 	for _, d := range dials() {
-		for n, t := range d.turn(p.Places[0].q.boat) {
-			for i, s := range p.stand(t.boat) {
+		for n, t := range d.turn(q.boat) {
+			for i, s := range p.stand(q, t.boat) {
 				x := &p.Places[i]
 				if x.Tier == Unsuited && s.tier <= AskFirst && (found[i] == nil || n < far[i]) {
 					far[i] = n
@@ -85,13 +89,6 @@ func (p PartRanking) Lifts() []Change {
 	return out
 }
 
-func side(up bool) int {
-	if up {
-		return 1
-	}
-	return 0
-}
-
 func turnedFinding(rule finding.ID, what string, t turned, about, against string) finding.Finding {
 	return finding.Finding{
 		Rule: rule, Verdict: finding.Fine, About: about, Against: against, Basis: []finding.Basis{{Kind: finding.Derived}},
@@ -100,12 +97,9 @@ func turnedFinding(rule finding.ID, what string, t turned, about, against string
 }
 
 // stand judges the part's types again for a boat that differs in its use and wishes only: metal, old film, way and law stay as they are.
-func (p PartRanking) stand(boat Boat) []standing {
-	q := *p.Places[0].q
-	q.boat, q.months, q.wished, q.dry = boat, boat.Months(), months(boat.Months()), -1
-	if d, known := boat.Work.Dry(boat.On); known {
-		q.dry = d
-	}
+func (p PartRanking) stand(was *question, boat Boat) []standing {
+	q := *was
+	q.boat, q.months = boat, boat.Months() // what is only told, and not judged, is not asked again
 	q.past, q.wear = pastOf(q.b, boat), wear.In(q.b, boat.Use)
 	out := make([]standing, len(p.Places))
 	var c tables.Coating // one for all: it is large
@@ -117,8 +111,8 @@ func (p PartRanking) stand(boat Boat) []standing {
 	return out
 }
 
-// first is the index of the type that would come first; -1 when none may be used.
-func (p PartRanking) first(standings []standing) int {
+// first is the type that would come first; nil when none may be used.
+func (p PartRanking) first(standings []standing) *Place {
 	order := make([]int, 0, len(standings))
 	for i, s := range standings {
 		if s.tier <= AskFirst {
@@ -126,9 +120,9 @@ func (p PartRanking) first(standings []standing) int {
 		}
 	}
 	if len(order) == 0 {
-		return -1
+		return nil
 	}
-	return slices.MinFunc(order, func(i, j int) int {
+	return &p.Places[slices.MinFunc(order, func(i, j int) int {
 		return cmp.Or(standings[i].compare(&standings[j]), cmp.Compare(p.Places[i].Name, p.Places[j].Name))
-	})
+	})]
 }
