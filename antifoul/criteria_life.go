@@ -37,22 +37,24 @@ func lasting(q *question, c *asked) worth {
 		show := func() shown {
 			return shown{q.wished, c.Life, facts(fact("wished", q.wished), fact("life", c.Life))}
 		}
-		switch {
-		case afloat <= 0:
-			return c.answer(1, RuleLasts, "life", show)
-		case month(c.Life.High) < afloat:
+		if month(c.Life.High) < afloat {
 			return c.answer(0, RuleTooShort, "life", show).bar()
 		}
-		return c.answer(month(c.Life.Typical)/afloat, RuleLasts, "life", show)
+		return c.answer(lifeValue(month(c.Life.Typical), afloat), RuleLasts, "life", show)
 	}
+}
+
+// lifeValue is what so many months of life are worth to a boat that is afloat for so many: their share, at most 1.
+func lifeValue(life, afloat float64) float64 {
+	if afloat <= 0 {
+		return 1
+	}
+	return clamp(life / afloat)
 }
 
 // coatsValue is what so many coats are worth: 1 up to two, then falling evenly to 0.4 at the most.
 func coatsValue(n, most int) float64 {
-	if n <= 2 {
-		return 1
-	}
-	return 1 - 0.6*float64(n-2)/math.Max(1, float64(most-2))
+	return 1 - 0.6*float64(max(0, n-2))/float64(max(1, most-2))
 }
 
 // months is a number of calendar months as a quantity, whole months.

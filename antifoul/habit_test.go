@@ -242,3 +242,14 @@ func TestSoftFilmBinds(t *testing.T) {
 		t.Error("soft goes over a polishing film without the tie coat that an eroding one gets")
 	}
 }
+
+// A coat that holds off nothing at all is told so; one that holds too little, by how much.
+func TestHoldsNothingOrTooLittle(t *testing.T) {
+	for coating, want := range map[string]finding.ID{"blacking-bitumen": antifoul.RuleBareGrowth, "blacking-vinyl-tar": antifoul.RuleBareGrowth, "hard-copper-free": antifoul.RuleGrowthOver} {
+		for _, growth := range []string{"medium", "heavy"} {
+			if _, _, rule := worth(t, habit(t, `growth = "medium"`, `growth = "`+growth+`"`), coating, "growth"); rule != want {
+				t.Errorf("%s in %s growth: %s, want %s", coating, growth, rule, want)
+			}
+		}
+	}
+}

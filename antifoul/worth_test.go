@@ -70,6 +70,12 @@ func TestWorthByHand(t *testing.T) {
 		{"lasting", "ablative-cuprous-multi", worn("1", "12.5", "12.6"), nil, 0.3, false},
 		{"lasting", "ablative-cuprous-multi", worn("1", "12.6", "12.7"), nil, 0, true},
 		{"lasting", "ablative-cuprous-multi", worn("1", "2", "3"), []string{`haul_out_every = "24 months"`, `haul_out_every = "12 months"`}, 1, false},
+		// Three coats of three, two of two.
+		{"lasting", "ablative-cuprous-multi", film("ablative-cuprous-multi", "most_coats = 3"), nil, 0.4, false},
+		{"lasting", "ablative-cuprous-multi", film("ablative-cuprous-multi", "most_coats = 2"), []string{`haul_out_every = "24 months"`, `haul_out_every = "12 months"`}, 1, false},
+		// Half a month of life, of one afloat; of none that is as good as any.
+		{"lasting", "hard-cuprous", film("hard-cuprous", "life = [\"0.5 months\", \"0.5 months\", \"1 months\"]"), append(ashore("11", unpainted), `haul_out_every = "24 months"`, `haul_out_every = "12 months"`), 0.5, false},
+		{"lasting", "hard-cuprous", film("hard-cuprous", "life = [\"0 months\", \"0 months\", \"0 months\"]"), ashore("12", unpainted), 1, false},
 		// Growth against what the type holds off.
 		{"growth", "ablative-cuprous-multi", "", nil, 1, false},
 		{"growth", "ablative-thiocyanate", "", nil, 0.75, false},
