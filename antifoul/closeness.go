@@ -129,7 +129,7 @@ func (d *drawn) score(own, work float64) float64 {
 		case "lasting":
 			sum += q.points(i, lasts)
 		case "work":
-			sum += q.points(i, clamp(q.workValue(c, h)))
+			sum += q.points(i, q.workValue(c, h))
 		}
 	}
 	return sum
