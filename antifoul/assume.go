@@ -90,8 +90,8 @@ func assume(b *tables.Book, x Boat) []Assumption {
 // mayBlast reports whether a painted part is of a material that is blasted or ground bright.
 func mayBlast(b *tables.Book, x Boat) bool {
 	return slices.ContainsFunc(x.Parts, func(p compat.Part) bool {
-		m, err := b.Material(p.Material)
-		return err == nil && m.Painted != tables.Never && slices.Contains(slices.Collect(m.Prepare()), finding.Blast)
+		m, _ := b.Material(p.Material) // checked with the boat
+		return m.Painted != tables.Never && slices.Contains(slices.Collect(m.Prepare()), finding.Blast)
 	})
 }
 

@@ -56,6 +56,10 @@ func TestWhatIsAssumed(t *testing.T) {
 		{"[use]\ncleaning = \"none\"\n", "use.cleaning", ""},
 		{"[use]\ndries_on = \"none\"\n", "use.dries_on", ""},
 		{"[[berth]]\nplace = \"GB\"\nrole = \"visited\"\n", "berth", "hull.overall"},
+		{"[[berth]]\nplace = \"GB\"\nrole = \"kept\"\nwater = \"salt\"\n", "berth", "hull.overall"}, // her water is the berth's
+		{"[[tin]]\ncoating = \"epoxy-barrier\"\n", "", ""},
+		{"[[tin]]\ncoating = \"epoxy-barrier\"\npot_life = \"4 h\"\npot_life_at = \"20 degC\"\n", "", "paint.temperature"},
+		{"[[tin]]\ncoating = \"epoxy-barrier\"\npot_life = \"4 h\"\npot_life_at = \"20 degC\"\n[paint]\ntemperature = \"12 degC\"\n", "", ""},
 		{"[work]\nlaunch = 2027-05-20\n", "work.launch", ""},
 		{"[work]\nlaunch_open = true\n", "work.launch", ""},
 		{"[work]\nhands = 1\n", "work.hands", ""},
@@ -78,6 +82,30 @@ func TestWhatIsAssumed(t *testing.T) {
 		slices.Sort(want)
 		if !slices.Equal(got, want) {
 			t.Errorf("%s\ngot  %v\nwant %v", c.add, got, want)
+		}
+	}
+}
+
+// What is taken is said: the berth's water, the usual hours of a day, the stands of her length, the years of the tables.
+func TestWhatIsTaken(t *testing.T) {
+	const prices = "[[price]]\nkey = \"p\"\nof = \"labour\"\nper = \"h\"\nprice = \"1 EUR\"\nbasis = \"invented\"\n"
+	for name, c := range map[string]struct{ own, text, key, taken string }{
+		"water":             {"", smallestPlan + "[[berth]]\nplace = \"GB\"\nrole = \"kept\"\nwater = \"brackish\"\n", "use.water", "berth where she is kept, brackish"},
+		"hours of a day":    {"", smallestPlan + "[work]\ndays = [\"Sat\"]\n", "work.from", "from 09:00 to 17:00"},
+		"stands":            {"", smallestPlan, "hull.stand_pairs", "as her length asks for"},
+		"her own stands":    {"", strings.Replace(smallestPlan, "kind =", "stand_pairs = 3\nkind =", 1), "hull.stand_pairs", ""},
+		"years":             {prices, smallestPlan, "wishes.reckon_over", "over 10 years"},
+		"her own years":     {prices, smallestPlan + "[wishes]\nreckon_over = \"5 years\"\n", "wishes.reckon_over", ""},
+		"years of no price": {"", smallestPlan, "wishes.reckon_over", ""},
+	} {
+		taken := ""
+		for _, a := range billed(t, c.own, c.text).Ranking.Assumed {
+			if a.Key == c.key {
+				taken = a.Taken
+			}
+		}
+		if (taken == "") != (c.taken == "") || !strings.Contains(taken, c.taken) {
+			t.Errorf("%s: %q, want %q", name, taken, c.taken)
 		}
 	}
 }

@@ -8,10 +8,10 @@ import (
 	"boatyard.example/bottomwork/tables/finding"
 )
 
-// cautions lists the cautions that this job calls for, in the order of the book: those of the work, of the paint, of the old
-// films that the work disturbs, or that signs leave possible, of what was seen of her, of the materials, of what she stands on, and of cleaning a film with biocide afloat.
+// cautions lists the cautions that this job calls for, in the order of the book: those of the work, of the paint and of how it goes on, of the old
+// films that the work disturbs, or that signs leave possible, of what was seen of her, of the materials, and of cleaning a film with biocide afloat.
 func (j *Job) cautions(b *tables.Book, boat Boat) []tables.Caution {
-	schemes, tasks, pads := j.Schemes, j.Order, j.Pads
+	schemes := j.Schemes
 	on := map[string]bool{}
 	for _, f := range j.OldFilms {
 		if f.May != nil {
@@ -30,15 +30,17 @@ func (j *Job) cautions(b *tables.Book, boat Boat) []tables.Caution {
 			}
 		}
 	}
-	for _, t := range tasks {
+	for _, t := range j.Order {
 		if row, err := b.Step(t.Do); err == nil {
 			for k := range row.Cautions() {
 				on[k] = true
 			}
 		}
 	}
+	loss, _ := b.Loss(boat.Paint.By) // checked with the boat
 	for _, s := range schemes {
 		for _, k := range s.Coats {
+			on[loss.Caution] = true
 			on["two-pack"] = on["two-pack"] || k.Layer.Coating.Packs == 2
 			on["solvent"] = on["solvent"] || k.Layer.Coating.Carrier == "solvent"
 		}
@@ -66,10 +68,6 @@ func (j *Job) cautions(b *tables.Book, boat Boat) []tables.Caution {
 			}
 		}
 	}
-	if loss, err := b.Loss(boat.Paint.By); err == nil && loss.Caution != "" && len(tasks) > 0 {
-		on[loss.Caution] = true
-	}
-	on["stands"] = on["stands"] || pads.Count > 0
 	on["hull-cleaning"] = on["hull-cleaning"] || boat.Use.Afloat() && boat.Use.Cleaning > tables.None && slices.ContainsFunc(schemes, func(s Scheme) bool { return biocidal(s.Coating) })
 	var out []tables.Caution
 	for c := range b.Cautions() {

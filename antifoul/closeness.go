@@ -1,6 +1,7 @@
 package antifoul
 
 import (
+	"math"
 	"math/rand/v2"
 
 	"boatyard.example/bottomwork/antifoul/wear"
@@ -42,8 +43,8 @@ type Lead struct {
 // Basis: derived; that a value lies as likely below its typical as above it is an assumption.
 func (p PartRanking) Closeness(draws int, seed uint64, most int) Closeness {
 	out := Closeness{Draws: draws, Seed: seed}
-	best, ok := p.Best()
-	if !ok || best.q == nil || draws <= 0 {
+	best, _ := p.Best()
+	if best.q == nil || draws <= 0 { // nothing may be used, or no ranking made the places
 		return out
 	}
 	var rivals []*drawn
@@ -105,23 +106,21 @@ func newDrawn(p *Place) *drawn {
 	return d
 }
 
-// score is the type's score in one draw; a type that does not last as long as is wished, or not in so many coats as it takes, has lost.
+// score is what the criteria come to in one draw, before they are scaled; a type that would need more coats than it takes has lost.
 func (d *drawn) score(own, work float64) float64 {
 	q, c := d.place.q, &d.typ
-	afloat := q.boat.Use.AfloatMonths(q.months)
 	lasts := 1.0
 	switch {
-	case c.Role == tables.Bare || afloat <= 0:
+	case c.Role == tables.Bare:
 	case c.Wears():
 		n := wear.CoatsAt(*c, q.boat.Use, q.months, at(d.rate, own))
 		if n > c.Most {
-			return -1
+			return math.Inf(-1)
 		}
 		lasts = coatsValue(n, c.Most)
-	case c.Life.Low.Given():
+	default:
 		life := func(m quantity.Months) float64 { return m.Float(quantity.Month) }
-		drawnLife := at(quantity.Range[float64]{Low: life(c.Life.Low), Typical: life(c.Life.Typical), High: life(c.Life.High)}, own)
-		lasts = clamp(drawnLife / afloat)
+		lasts = lifeValue(at(quantity.Range[float64]{Low: life(c.Life.Low), Typical: life(c.Life.Typical), High: life(c.Life.High)}, own), q.boat.Use.AfloatMonths(q.months))
 	}
 	h := at(d.place.way.effort, work)
 	sum := d.kept
@@ -130,13 +129,10 @@ func (d *drawn) score(own, work float64) float64 {
 		case "lasting":
 			sum += q.points(i, lasts)
 		case "work":
-			sum += q.points(i, clamp(q.workValue(c, h)))
+			sum += q.points(i, q.workValue(c, h))
 		}
 	}
-	if q.weight == 0 {
-		return 0
-	}
-	return 50 + sum*100/q.weight
+	return sum
 }
 
 // at is the value at a share of a range: half of them below the typical, spread evenly, half above.

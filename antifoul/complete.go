@@ -57,9 +57,6 @@ func complete(b *tables.Book) finding.Faults {
 		least = max(least, v.Value.Typical)
 	}
 	for a := range b.Acceptances() {
-		if a.Guide == "" {
-			continue
-		}
 		if v, err := b.Value(a.Guide); err == nil && v.Value.Typical < 1 {
 			cannot("value["+a.Guide+"]", v.Value.Typical, "1 or more: the multiple of the nominal film that a reading is held against")
 		}

@@ -26,7 +26,7 @@ func lasting(q *question, c *asked) worth {
 		high := func() shown { return show(n.High) }
 		switch {
 		case n.Typical > c.Most:
-			return c.answer(0, RuleTooManyCoats, "wear_use", func() shown { return show(n.Typical) }).bar()
+			return c.bars(RuleTooManyCoats, "wear_use", func() shown { return show(n.Typical) })
 		case n.High > c.Most:
 			return c.answer(0.3, RuleCoatsAtHigh, "wear_use", high)
 		}
@@ -37,22 +37,24 @@ func lasting(q *question, c *asked) worth {
 		show := func() shown {
 			return shown{q.wished, c.Life, facts(fact("wished", q.wished), fact("life", c.Life))}
 		}
-		switch {
-		case afloat <= 0:
-			return c.answer(1, RuleLasts, "life", show)
-		case month(c.Life.High) < afloat:
-			return c.answer(0, RuleTooShort, "life", show).bar()
+		if month(c.Life.High) < afloat {
+			return c.bars(RuleTooShort, "life", show)
 		}
-		return c.answer(month(c.Life.Typical)/afloat, RuleLasts, "life", show)
+		return c.answer(lifeValue(month(c.Life.Typical), afloat), RuleLasts, "life", show)
 	}
+}
+
+// lifeValue is what so many months of life are worth to a boat that is afloat for so many: their share, at most 1.
+func lifeValue(life, afloat float64) float64 {
+	if afloat <= 0 {
+		return 1
+	}
+	return clamp(life / afloat)
 }
 
 // coatsValue is what so many coats are worth: 1 up to two, then falling evenly to 0.4 at the most.
 func coatsValue(n, most int) float64 {
-	if n <= 2 {
-		return 1
-	}
-	return 1 - 0.6*float64(n-2)/math.Max(1, float64(most-2))
+	return 1 - 0.6*float64(max(0, n-2))/float64(max(1, most-2))
 }
 
 // months is a number of calendar months as a quantity, whole months.
@@ -99,7 +101,7 @@ func growth(q *question, c *asked) worth {
 	case c.Role == tables.Bare:
 		return c.answer(0.3, RuleBareUsual, "growth", show)
 	case d <= -2:
-		return c.answer(0, over, "growth", show).bar()
+		return c.bars(over, "growth", show)
 	case d == -1:
 		return c.answer(0.2, over, "growth", show)
 	case d == 0 && q.boat.Wishes.Biocide == "":
@@ -132,12 +134,12 @@ func (q *question) wipedClean(bare *asked) bool {
 // that reason beside it.
 func bareAfloat(q *question, c *asked, p tables.Grade) worth {
 	if q.material.Barrier == tables.OverBarrier {
-		return c.answer(0, RuleBareMetal, "growth", func() shown { return shown{p, c.Growth, facts(fact("material", q.material.Name))} }).bar()
+		return c.bars(RuleBareMetal, "growth", func() shown { return shown{p, c.Growth, facts(fact("material", q.material.Name))} })
 	}
 	if p == 0 {
-		return c.answer(0, RuleBareAfloat, "growth", func() shown { return shown{typ: c.Growth} }).bar()
+		return c.bars(RuleBareAfloat, "growth", func() shown { return shown{typ: c.Growth} })
 	}
-	return c.answer(0, RuleBareGrowth, "growth", func() shown { return shown{p, c.Growth, facts(fact("pressure", p))} }).bar()
+	return c.bars(RuleBareGrowth, "growth", func() shown { return shown{p, c.Growth, facts(fact("pressure", p))} })
 }
 
 // restraint asks for no stronger type than the pressure calls for: value = 1 − surplus grades / 3. Types without biocide are
@@ -150,7 +152,7 @@ func restraint(q *question, c *asked) worth {
 	}
 	surplus := max(0, int(c.Growth)-int(p))
 	if p == tables.None && (surplus >= 2 || c.Wears()) {
-		return c.answer(0, RuleNoNeed, "growth", func() shown { return shown{boat: p, typ: c.Growth} }).bar()
+		return c.bars(RuleNoNeed, "growth", func() shown { return shown{boat: p, typ: c.Growth} })
 	}
 	if surplus == 0 {
 		return c.score(1, true, func() shown { return shown{boat: p, typ: c.Growth} })
@@ -189,11 +191,10 @@ func idle(q *question, c *asked) worth {
 	}
 	less, _ := underWay(u, c)
 	ratio = float64(ratio * less)
-	k := c.answer(ratio, RuleIdleOver, "idle_max", show)
 	if ratio < 1/q.idleBar && (u.Pressure() != tables.Light || c.Biocide != tables.NoBiocide) { // little takes hold where little grows
-		return k.bar()
+		return c.bars(RuleIdleOver, "idle_max", show)
 	}
-	return k
+	return c.answer(ratio, RuleIdleOver, "idle_max", show)
 }
 
 // underWay is what too few hours under way a year leave of a type that polishes by moving: 1 for enough, for any other type, and where the boat file
@@ -241,14 +242,14 @@ func air(q *question, c *asked) worth {
 		case ashore <= days(c.AirUsed):
 			k = c.answer(0.5, RuleAirOver, "air_used", show)
 		default:
-			return c.answer(0, RuleAirOver, "air_used", show).bar()
+			return c.bars(RuleAirOver, "air_used", show)
 		}
 	}
 	if q.boat.Work.LaunchOpen.True() && c.AirNew.Given() {
 		show := func() shown { return shown{"open", c.AirNew, facts(fact("limit", c.AirNew))} }
 		switch d := days(c.AirNew); {
 		case d < 7:
-			return c.answer(0, RuleAirOpen, "air_new", show).bar()
+			return c.bars(RuleAirOpen, "air_new", show)
 		case d <= q.openAir:
 			k = c.answer(min(k.value, 0.2), RuleAirOpen, "air_new", show)
 		default:

@@ -25,11 +25,11 @@ func speed(q *question, c *asked) worth {
 	}
 	kn := func(s quantity.Speed) float64 { return s.Float(quantity.Knot) }
 	if c.SpeedMin.Given() && kn(v) < kn(c.SpeedMin) {
-		k := c.answer(0.3, RuleSpeedUnder, "speed_min", func() shown { return shown{v, c.SpeedMin, facts(fact("speed", v), fact("limit", c.SpeedMin))} })
+		under := func() shown { return shown{v, c.SpeedMin, facts(fact("speed", v), fact("limit", c.SpeedMin))} }
 		if u.Afloat() && u.Cleaning <= tables.None {
-			return k.bar()
+			return c.bars(RuleSpeedUnder, "speed_min", under)
 		}
-		return k
+		return c.answer(0.3, RuleSpeedUnder, "speed_min", under)
 	}
 	show := func() shown { return shown{v, limit, facts(fact("speed", v), fact("limit", limit))} }
 	if c.SpeedMax.Given() {
@@ -38,7 +38,7 @@ func speed(q *question, c *asked) worth {
 		case ratio > 1 && q.material.Carrier != "": // of the few types that it takes none is left out: it is a small face, painted again with the rest
 			return c.answer(0, RuleSpeedOver, "speed_max", show)
 		case ratio > 1:
-			return c.answer(0, RuleSpeedOver, "speed_max", show).bar()
+			return c.bars(RuleSpeedOver, "speed_max", show)
 		case ratio > 0.8:
 			return c.answer(1-0.5*(ratio-0.8)/0.2, RuleSpeedFits, "speed_max", show)
 		}
@@ -75,11 +75,9 @@ func cleaningDone(q *question, c *asked) worth {
 	needs := c.CleanEvery.Given() && u.Afloat() && !shedsBySpeed(u, c)
 	lacks := func(boat any) shown { return shown{boat, c.CleanEvery, facts(fact("needs", c.CleanEvery))} }
 	lacking := func(boat any) worth {
-		k := c.answer(0, RuleCleanLack, "clean_every", func() shown { return lacks(boat) })
-		if u.Pressure() == tables.Light && u.Water == "fresh" { // it is scraped at the docking
-			return k
-		}
-		return k.bar()
+		k := c.bars(RuleCleanLack, "clean_every", func() shown { return lacks(boat) })
+		k.bars = u.Pressure() != tables.Light || u.Water != "fresh" // there it is scraped at the docking
+		return k
 	}
 	if u.Cleaning == 0 {
 		if needs {
@@ -89,12 +87,12 @@ func cleaningDone(q *question, c *asked) worth {
 	}
 	if u.Cleaning > tables.None {
 		if u.Cleaning > c.Scrub {
-			return c.answer(0, RuleCleanHard, "scrub", func() shown {
+			return c.bars(RuleCleanHard, "scrub", func() shown {
 				return shown{u.Cleaning, c.Scrub, facts(fact("tool", cleaningTool(u.Cleaning)), fact("stands", cleaningTool(c.Scrub)))}
-			}).bar()
+			})
 		}
 		if q.cleans() && q.desk.ForbidsCleaning(c.Coating) {
-			return q.banned(c).bar()
+			return q.banned(c)
 		}
 	}
 	if needs {
@@ -122,10 +120,10 @@ func cleaningDone(q *question, c *asked) worth {
 // banned tells of the law that forbids cleaning the type where she lies.
 func (q *question) banned(c *asked) worth {
 	if !c.told {
-		return c.answer(0, RuleCleanBanned, "scrub", nothing)
+		return c.bars(RuleCleanBanned, "scrub", nothing)
 	}
 	law := q.desk.Cleaning(*c.Coating).At(finding.Forbidden)[0]
-	k := c.answer(0, RuleCleanBanned, "scrub", func() shown { return shown{q.boat.Use.Cleaning, c.Scrub, facts(fact("place", law.Against))} })
+	k := c.bars(RuleCleanBanned, "scrub", func() shown { return shown{q.boat.Use.Cleaning, c.Scrub, facts(fact("place", law.Against))} })
 	k.told.Finding.Basis = law.Basis
 	return k
 }
@@ -166,14 +164,13 @@ func abrasion(q *question, c *asked) worth {
 	case need <= c.Abrasion:
 		return c.answer(1, RuleAbrasionFits, "abrasion", show)
 	case c.Abrasion == tables.None:
-		return c.answer(0, RuleAbrasionNone, "abrasion", show).bar()
+		return c.bars(RuleAbrasionNone, "abrasion", show)
 	}
 	deficit := int(need) - int(c.Abrasion)
-	k := c.answer(1-float64(deficit)*0.3, RuleAbrasionOver, "abrasion", show)
 	if deficit >= 2 {
-		return k.bar()
+		return c.bars(RuleAbrasionOver, "abrasion", show)
 	}
-	return k
+	return c.answer(1-float64(deficit)*0.3, RuleAbrasionOver, "abrasion", show)
 }
 
 // stays asks what a spent film that stays behind is worth. A hard film is not used up: coat by coat it builds up, until it is stripped. It is worth that on
@@ -207,7 +204,7 @@ func water(q *question, c *asked) worth {
 	case c.Suits(w):
 		return c.score(1, true, func() shown { return shown{boat: w} })
 	}
-	return c.answer(0, RuleWaterWrong, "waters", func() shown { return shown{boat: w, facts: facts(fact("water", w))} }).bar()
+	return c.bars(RuleWaterWrong, "waters", func() shown { return shown{boat: w, facts: facts(fact("water", w))} })
 }
 
 // metal asks whether the biocide is one that the material prefers, where it prefers any: 1 if so, else 0.3. A type that is made
@@ -219,13 +216,13 @@ func metal(q *question, c *asked) worth {
 	class := func() shown { return shown{m.Name, string(c.Biocide), facts(fact("material", m.Name))} }
 	switch {
 	case m.KeepsClean && c.Role != tables.Bare:
-		return c.answer(0, RulePaintDefeats, "film", material).bar()
+		return c.bars(RulePaintDefeats, "film", material)
 	case m.Flexes && rigid(c.Mechanism):
-		return c.answer(0, RuleMaterialFlexes, "mechanism", material).bar()
+		return c.bars(RuleMaterialFlexes, "mechanism", material)
 	case m.Metal && m.Takes(c.Biocide) == tables.OverBarrier && q.boat.Use.Abrasion() >= tables.Heavy:
 		return c.answer(0, RuleBarrierGround, "mechanism", class)
 	case !c.MadeFor(q.part.Material):
-		return c.answer(0, RuleMaterialOther, "materials", material).bar()
+		return c.bars(RuleMaterialOther, "materials", material)
 	case m.Prefers(c.Biocide):
 		if !m.Choosy() {
 			return c.score(1, true, nothing)
@@ -243,30 +240,32 @@ func rigid(m tables.Mechanism) bool {
 // work asks how much work the way to the type is: value = 1 − typical hours a square metre / the factor work-hours-full. A type that goes on
 // well only by trained hands is worth half of that where the owner does the work.
 func work(q *question, c *asked) worth {
-	if c.Skilled && q.boat.Work.DoneBy == tables.ByOwner {
-		return c.answer(q.workValue(c.Coating, c.way.effort.Typical), RuleSkilled, "skilled", func() shown { return shown{"the owner", "trained hands", nil} })
+	h := c.way.effort.Typical
+	value := q.workValue(c.Coating, h)
+	show := func() shown { return shown{typ: perSquareMetre(h)} }
+	switch {
+	case q.untrained(c.Coating):
+		return c.answer(value, RuleSkilled, "skilled", func() shown { return shown{"the owner", "trained hands", nil} })
+	case h >= 0.1:
+		return c.answer(value, RuleWork, "mechanism", func() shown { return shown{typ: perSquareMetre(h), facts: facts(fact("hours", perSquareMetre(h)))} })
+	case c.Role == tables.Bare:
+		return c.score(value, true, show)
 	}
-	return hoursOfWork(q, c)
+	return c.answer(value, RuleWorkLittle, "mechanism", show)
 }
 
 // workValue is what hours of one hand a square metre are worth, and who does them.
 func (q *question) workValue(c *tables.Coating, hours float64) float64 {
-	value := 1 - hours/q.workBar
-	if c.Skilled && q.boat.Work.DoneBy == tables.ByOwner {
+	value := clamp(1 - hours/q.workBar)
+	if q.untrained(c) {
 		value *= 0.5
 	}
 	return value
 }
 
-func hoursOfWork(q *question, c *asked) worth {
-	h := c.way.effort.Typical
-	if c.Role == tables.Bare && h < 0.1 {
-		return c.score(1-h/q.workBar, true, func() shown { return shown{typ: perSquareMetre(h)} })
-	}
-	if h < 0.1 {
-		return c.answer(1-h/q.workBar, RuleWorkLittle, "mechanism", func() shown { return shown{typ: perSquareMetre(h)} })
-	}
-	return c.answer(1-h/q.workBar, RuleWork, "mechanism", func() shown { return shown{typ: perSquareMetre(h), facts: facts(fact("hours", perSquareMetre(h)))} })
+// untrained reports whether the owner does the work of a type that trained hands should.
+func (q *question) untrained(c *tables.Coating) bool {
+	return c.Skilled && q.boat.Work.DoneBy == tables.ByOwner
 }
 
 // biocide asks what the owner wishes. For less biocide: none 1, copper-free 0.7, thiocyanate and other copper 0.4, cuprous oxide
@@ -278,7 +277,7 @@ func biocide(q *question, c *asked) worth {
 	case wish == "":
 		return c.score(0.5, false, func() shown { return shown{typ: string(c.Biocide)} })
 	case wish == WishNone && c.Biocide != tables.NoBiocide:
-		return c.answer(0, RuleNoBiocide, "active", show).bar()
+		return c.bars(RuleNoBiocide, "active", show)
 	}
 	value := 0.1
 	switch c.Biocide {
@@ -299,7 +298,7 @@ func colour(q *question, c *asked) worth {
 		return c.score(0.5, false, nothing)
 	}
 	if !available(*c.Coating, *q.top) {
-		return c.answer(0, RuleColourWrong, "bright", func() shown { return shown{boat: q.top.Name, facts: facts(fact("colour", q.top.Name))} }).bar()
+		return c.bars(RuleColourWrong, "bright", func() shown { return shown{boat: q.top.Name, facts: facts(fact("colour", q.top.Name))} })
 	}
 	return c.score(1, true, func() shown { return shown{boat: q.top.Name} })
 }

@@ -117,7 +117,7 @@ type question struct {
 	wear      wear.Conditions
 	months    float64 // calendar months wished
 	wished    quantity.Months
-	dry       int             // days from the day of the question to launch; -1 when not known
+	dry       int             // days from the day of the question to launch; 0 when not known
 	old       *tables.Coating // the uppermost film found; nil when none was reported
 	top       *tables.Colour  // the wished top colour; nil when none was wished
 	bareUsual bool            // the zone is one that the trade leaves bare and polished (propellers)
@@ -134,12 +134,10 @@ type question struct {
 
 func newQuestion(b *tables.Book, boat Boat, part compat.Part, desk *law.Desk) *question {
 	q := &question{
-		b: b, boat: boat, part: part, surface: compat.On(b, part), desk: desk, past: pastOf(b, boat), wear: wear.In(b, boat.Use), months: boat.Months(), wished: months(boat.Months()), dry: -1,
+		b: b, boat: boat, part: part, surface: compat.On(b, part), desk: desk, past: pastOf(b, boat), wear: wear.In(b, boat.Use), months: boat.Months(), wished: months(boat.Months()),
 		openAir: factor(b, "open-launch-days"), hardSpeed: factor(b, "hard-film-speed"), idleBar: factor(b, "idle-bar"), workBar: factor(b, "work-hours-full"),
 	}
-	if d, known := boat.Work.Dry(boat.On); known {
-		q.dry = d
-	}
+	q.dry, _ = boat.Work.Dry(boat.On)
 	if n := len(part.Found); n > 0 {
 		q.old = &part.Found[n-1].Coating
 	}
@@ -241,11 +239,10 @@ func (c *asked) answer(value float64, rule finding.ID, field string, show func()
 	return k
 }
 
-func (k worth) bar() worth {
-	k.bars, k.value = true, 0
-	if k.told != nil {
-		k.told.Finding.Verdict = finding.Caution
-	}
+// bars is the answer that the use speaks against the type.
+func (c *asked) bars(rule finding.ID, field string, show func() shown) worth {
+	k := c.answer(0, rule, field, show)
+	k.bars = true
 	return k
 }
 

@@ -1,6 +1,7 @@
 package antifoul_test
 
 import (
+	"math"
 	"strings"
 	"testing"
 
@@ -103,6 +104,18 @@ func TestBareUnderTheBrush(t *testing.T) {
 	}
 }
 
+// A propeller is left bare by the trade, and a metal that keeps itself clean by itself.
+func TestBareGear(t *testing.T) {
+	j := planned(t, base+gear("propeller", "propeller", "bronze"))
+	pr, _ := j.Ranking.Part("propeller")
+	if v, bars, rule := worth(t, pr, "none", "growth"); v != 0.3 || bars || rule != antifoul.RuleBareUsual {
+		t.Errorf("a propeller: %v, bars %v, %s", v, bars, rule)
+	}
+	if v, bars, rule := worth(t, habit(t, `material = "grp"`, `material = "copper-nickel"`), "none", "growth"); v != 1 || bars || rule != antifoul.RuleBareSelf {
+		t.Errorf("copper-nickel: %v, bars %v, %s", v, bars, rule)
+	}
+}
+
 // A boat on a trailer or a lift stands dry between her days afloat: a hard film is scuffed each time, whatever her winter. Nobody's silence
 // makes it worse.
 func TestHardFilmOutOfTheWater(t *testing.T) {
@@ -147,6 +160,10 @@ func TestErodingFilmsAtSpeed(t *testing.T) {
 	}
 	if v, bars, rule := worth(t, pr, best.Key, "speed"); v != 0 || bars || rule != antifoul.RuleSpeedOver {
 		t.Errorf("its speed is worth %v, bars %v, %s", v, bars, rule)
+	}
+	pr, _ = planned(t, strings.Replace(base, `speed = "6 kn"`, `speed = "22 kn"`, 1)+gear("sounder", "fitting", "transducer")).Ranking.Part("sounder")
+	if v, bars, rule := worth(t, pr, "ablative-cuprous-water", "speed"); math.Abs(v-0.5) > 1e-9 || bars || rule != antifoul.RuleSpeedFits {
+		t.Errorf("at its limit: %v, bars %v, %s", v, bars, rule)
 	}
 }
 
@@ -240,5 +257,16 @@ func TestSoftFilmBinds(t *testing.T) {
 	over := habit(t, found, `coating = "self-polishing-cuprous"`)
 	if p, _ := over.Of("soft-cuprous"); !does(p.Route().Steps, finding.Tie) {
 		t.Error("soft goes over a polishing film without the tie coat that an eroding one gets")
+	}
+}
+
+// A coat that holds off nothing at all is told so; one that holds too little, by how much.
+func TestHoldsNothingOrTooLittle(t *testing.T) {
+	for coating, want := range map[string]finding.ID{"blacking-bitumen": antifoul.RuleBareGrowth, "blacking-vinyl-tar": antifoul.RuleBareGrowth, "hard-copper-free": antifoul.RuleGrowthOver} {
+		for _, growth := range []string{"medium", "heavy"} {
+			if _, _, rule := worth(t, habit(t, `growth = "medium"`, `growth = "`+growth+`"`), coating, "growth"); rule != want {
+				t.Errorf("%s in %s growth: %s, want %s", coating, growth, rule, want)
+			}
+		}
 	}
 }

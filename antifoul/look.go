@@ -78,7 +78,7 @@ func (j *Job) surveyed(b *tables.Book) error {
 // sized reports whether anything is said of how large the hull is.
 func (x Boat) sized() bool {
 	h := x.Hull
-	return h.Kind != "" || h.Length.Given() || h.Beam.Given() || h.Draft.Given() || len(h.Measured)+len(h.Girths)+len(h.Offsets)+len(h.Pieces) > 0
+	return h.Kind != "" || h.Length.Given() || h.Beam.Given() || h.Draft.Given() || len(h.Measured) > 0 || len(h.Girths) > 0 || len(h.Offsets) > 0 || len(h.Pieces) > 0
 }
 
 // unsizedFaults are those of sections that hang on areas, in a note that says nothing of the hull's size.

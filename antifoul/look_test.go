@@ -9,6 +9,7 @@ import (
 
 	"boatyard.example/bottomwork/antifoul"
 	"boatyard.example/bottomwork/antifoul/survey"
+	"boatyard.example/bottomwork/coverage/hullform"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
 )
@@ -240,12 +241,41 @@ func TestANoteWithAPieceOfAHull(t *testing.T) {
 	whole.Measured, whole.Pieces = plannedJob(t, sheet).Boat.Hull.Measured, nil
 	for name, piece := range map[string]func(x *antifoul.Boat){
 		"kind": func(x *antifoul.Boat) { x.Hull.Kind = whole.Kind }, "length": func(x *antifoul.Boat) { x.Hull.Length = whole.Length }, "beam": func(x *antifoul.Boat) { x.Hull.Beam = whole.Beam },
-		"draft": func(x *antifoul.Boat) { x.Hull.Draft = whole.Draft }, "measured": func(x *antifoul.Boat) { x.Hull.Measured = whole.Measured },
+		"draft": func(x *antifoul.Boat) { x.Hull.Draft = whole.Draft }, "measured": func(x *antifoul.Boat) { x.Hull.Measured = whole.Measured[:1] },
+		"a girth": func(x *antifoul.Boat) { x.Hull.Girths = make([]hullform.Station, 1) }, "an offset": func(x *antifoul.Boat) { x.Hull.Offsets = make([]hullform.Section, 1) },
+		"a piece": func(x *antifoul.Boat) { x.Hull.Pieces = make([]hullform.Piece, 1) },
 	} {
 		x := boat
 		piece(&x)
 		if _, err := antifoul.Look(tables.Default(), x); err == nil {
 			t.Errorf("%s alone: nothing is asked for", name)
+		}
+	}
+}
+
+// What must be done before the launch, and what differs from what was reported, is counted where there is any.
+func TestNothingToDoBeforeTheLaunch(t *testing.T) {
+	for name, c := range map[string]struct {
+		seen          string
+		first, differ any
+	}{
+		"nothing":        {"", nil, nil},
+		"wasted":         {"[[part]]\nname = \"anode\"\nzone = \"fitting\"\nmaterial = \"zinc-anode\"\n[[fitting]]\nname = \"anode, shaft\"\npart = \"anode\"\n[[fitting.mark]]\nwhat = \"wasted\"\nshare = \"60 %\"\n", 1, nil},
+		"another film":   {"[[seen]]\npart = \"hull\"\ncoating = \"hard-old\"\nstate = \"sound\"\nknown = \"seen\"\n", nil, 1},
+		"what was there": {"[[seen]]\npart = \"hull\"\ncoating = \"ablative-cuprous-multi\"\nstate = \"sound\"\nknown = \"seen\"\n", nil, nil},
+	} {
+		j := planned(t, base+"[survey]\nby = \"a surveyor\"\non = 2027-04-01\n"+c.seen)
+		var first, differ any
+		for _, f := range j.Findings {
+			switch f.Rule {
+			case antifoul.RuleSurveyFirst:
+				first = factOf(f, "count")
+			case antifoul.RuleSurveyDiffers:
+				differ = factOf(f, "count")
+			}
+		}
+		if first != c.first || differ != c.differ {
+			t.Errorf("%s: %v first, %v differ; want %v, %v", name, first, differ, c.first, c.differ)
 		}
 	}
 }

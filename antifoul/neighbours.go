@@ -74,7 +74,7 @@ func (j *Job) besideLeg() bool { return j.Findings.Has(ruleBesideStrip) }
 // Both run at once in the best case, so the true time is longer. A launch day that may slip is not judged.
 func (j *Job) launchTooSoon(b *tables.Book) {
 	left, known := j.Boat.Work.Dry(j.Boat.On)
-	if !known || len(j.Order) == 0 {
+	if !known {
 		return
 	}
 	least := j.Boat.Work.Hours(j.Hours).Low / factor(b, "day-hours")

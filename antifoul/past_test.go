@@ -1,6 +1,7 @@
 package antifoul_test
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 	"testing"
@@ -64,6 +65,9 @@ func TestWhatHeldHereComesFirst(t *testing.T) {
 		if first.Key != other.Key || first.Rank != 1 || first.Tied {
 			t.Errorf("%s was seen to hold at %s; first is %s, rank %d", other.Key, where, first.Key, first.Rank)
 			continue
+		}
+		if k := criterionOf(t, seen, other.Key, "growth"); k.Value != 1 || k.Bars || fmt.Sprint(k.Boat) != "seen at her berth" {
+			t.Errorf("it held, and growth is worth %v, bars %v, for %v", k.Value, k.Bars, k.Boat)
 		}
 		if f := first.Reasons()[0]; f.Rule != antifoul.RulePastHeld || f.Verdict != finding.Fine || f.Basis[0].Source != "yard's log" {
 			t.Errorf("the first reason is %v", f)

@@ -94,7 +94,7 @@ func Plan(b *tables.Book, boat Boat) (*Job, error) {
 	if err != nil {
 		return nil, err
 	}
-	j.Ranking = rank(b, boat)
+	j.Ranking = rank(b, j.Boat, boat)
 	boat = boat.filled(b)
 	if j.Areas, j.Wetted, err = partAreas(b, boat); err != nil {
 		return nil, err

@@ -71,15 +71,16 @@ func Rank(b *tables.Book, boat Boat) (Ranking, error) {
 	if err := ready(b, boat); err != nil {
 		return Ranking{}, err
 	}
-	boat, err := boat.fitted(b)
+	fitted, err := boat.fitted(b)
 	if err != nil {
 		return Ranking{}, err
 	}
-	return rank(b, boat), nil
+	return rank(b, boat, fitted), nil
 }
 
-func rank(b *tables.Book, boat Boat) Ranking {
-	r := Ranking{Assumed: assume(b, boat)}
+// rank ranks a boat that was fitted; what was taken where it is not said is asked of the boat as it was given.
+func rank(b *tables.Book, given, boat Boat) Ranking {
+	r := Ranking{Assumed: assume(b, given)}
 	desk := law.At(b, boat.Craft(), boat.berths(), boat.On)
 	for _, part := range boat.Parts {
 		r.Parts = append(r.Parts, rankPart(b, boat, part.AsRead(b), desk))
@@ -239,7 +240,7 @@ func moreThanScuffing(steps []finding.Step, under string) bool {
 
 // launchWait says for a fixed launch day how close to it the last coat must go on.
 func (q *question) launchWait(c *tables.Coating) finding.List {
-	if q.dry < 0 || !c.AirNew.Given() || float64(q.dry) <= days(c.AirNew) {
+	if !c.AirNew.Given() || float64(q.dry) <= days(c.AirNew) {
 		return nil
 	}
 	return finding.List{{
@@ -250,7 +251,7 @@ func (q *question) launchWait(c *tables.Coating) finding.List {
 
 // dedupe drops findings that say the same of the same a second time: the route repeats what the material says.
 func dedupe(fs finding.List) finding.List {
-	out := fs[:0:0]
+	var out finding.List
 	for _, f := range fs {
 		if !slices.ContainsFunc(out, func(o finding.Finding) bool {
 			return o.Rule == f.Rule && o.Verdict == f.Verdict && o.About == f.About && o.Against == f.Against

@@ -1,6 +1,7 @@
 package antifoul_test
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 	"testing"
@@ -11,7 +12,7 @@ import (
 	"boatyard.example/bottomwork/tables/finding"
 )
 
-// A way of putting paint on calls for its own caution, where any work is done.
+// A way of putting paint on calls for its own caution, where any goes on.
 func TestCautionOfTheWayItGoesOn(t *testing.T) {
 	b := tables.Default()
 	asked := 0
@@ -118,5 +119,67 @@ func TestNumberOfWorkingCoats(t *testing.T) {
 				t.Errorf("%s um a month, %s: %d coats, asked %v of %v; want %d, %v", high, part, n, asked, most, want, c.asked)
 			}
 		}
+	}
+}
+
+// The cautions of a hull, all of them: what the steps, the paint, the old film and the metal call for. Without edges and waterline there is no extra coat.
+func TestCautionsOfAJob(t *testing.T) {
+	const found = "[[part.found]]\ncoating = \"ablative-cuprous-multi\"\ncolour = \"red-oxide\"\nfilm = \"100 um\"\nstate = \"sound\"\n"
+	const rudder = "[[part]]\nname = \"rudder\"\nzone = \"rudder\"\nmaterial = \"grp\"\narea = \"2 m2\"\n[[part.found]]\ncoating = \"epoxy-barrier\"\nstate = \"sound\"\n"
+	const blasted = "two-pack solvent blasting wet-tools confined stands waste"
+	const airless, wiped = "[paint]\nby = \"airless-open\"", "cleaning = \"sponge\"\ncleaned_every = \"30 d\"\n"
+	for _, c := range []struct{ material, found, change, coating, want string }{
+		// Washed: the wash water of a film with biocide is waste, where paint follows; no dust, not of the metal's old primers either.
+		{"grp", "ablative-cuprous-multi", "", "ablative-cuprous-multi", "solvent wet-tools stands waste"},
+		{"grp", "ablative-cuprous-multi", "", "none", "wet-tools"},
+		{"steel", "epoxy-barrier", "", "none", "wet-tools"},
+		// Abraded, with biocide and without; spots repaired.
+		{"grp", "hard-cuprous", "", "hard-cuprous", "antifouling-dust solvent abrading wet-tools stands waste"},
+		{"grp", "epoxy-old", "", "ablative-cuprous-multi", "solvent abrading wet-tools stands"},
+		{"grp", "silicone-old", "", "foul-release-silicone", "two-pack solvent abrading wet-tools stands"},
+		// Washing is work on organotin already.
+		{"grp", "organotin-old", "", "ablative-cuprous-multi", "organotin unknown-old-film antifouling-dust solvent wet-tools stands waste"},
+		// Nobody reported a film: it is one where it is disturbed.
+		{"grp", "", "", "hard-cuprous", "unknown-old-film antifouling-dust solvent stripping abrading wet-tools stands waste"},
+		{"grp", "", "", "none", "wet-tools"},
+		{"steel", "", "", "hard-cuprous", "lead unknown-old-film antifouling-dust " + blasted},
+		{"steel", "red-lead-old", "", "hard-cuprous", "lead " + blasted},
+		{"aluminium", "chromate-primer-old", "", "ablative-thiocyanate", "chromate " + blasted},
+		// Cleaned afloat, a film with biocide.
+		{"grp", "ablative-cuprous-multi", "[use]\n" + wiped, "ablative-cuprous-multi", "solvent wet-tools stands waste hull-cleaning"},
+		{"grp", "ablative-cuprous-multi", "[use]\ncleaning = \"none\"\n", "ablative-cuprous-multi", "solvent wet-tools stands waste"},
+		{"grp", "ablative-cuprous-multi", "[use]\nkept = \"lift\"\n" + wiped, "ablative-cuprous-multi", "solvent wet-tools stands waste"},
+		{"grp", "silicone-old", "[use]\n" + wiped, "foul-release-silicone", "two-pack solvent abrading wet-tools stands"},
+		// Sprayed, where anything is.
+		{"grp", "ablative-cuprous-multi", airless, "ablative-cuprous-multi", "solvent spraying wet-tools stands waste"},
+		{"grp", "ablative-cuprous-multi", airless, "none", "wet-tools"},
+	} {
+		old, section := "", "[use]\n"
+		if c.found != "" {
+			old = film(c.found, "colour = \"red-oxide\"")
+		}
+		if strings.HasPrefix(c.change, "[paint]") {
+			section = "[paint]\nby = \"roller\""
+		}
+		j := plannedJob(t, strings.NewReplacer(
+			found, old, rudder, "", "flat = \"20 m2\", waterline = \"2 m2\", edges = \"1 m2\"", "flat = \"23 m2\"", "material = \"grp\"", "material = \""+c.material+"\"",
+			section, cmp.Or(c.change, section), "[wishes]\ncoating = \"ablative-cuprous-multi\"", "[wishes]\ncoating = \""+c.coating+"\"",
+		).Replace(sheet))
+		var got []string
+		for _, k := range j.Cautions {
+			got = append(got, k.Key)
+		}
+		if strings.Join(got, " ") != c.want {
+			t.Errorf("%s over %q on %s, %q: %v, want %s", c.coating, c.found, c.material, c.change, got, c.want)
+		}
+	}
+}
+
+// The dust of a film with biocide is antifouling dust, whatever hazards an own row of it names.
+func TestDustOfAnOwnFilm(t *testing.T) {
+	own := "[[coating]]\nkey = \"hard-cuprous\"\nbasis = \"own table\"\nsource = \"the tin\"\nhazards = []\n"
+	boat := strings.NewReplacer("coating = \"ablative-cuprous-multi\"", "coating = \"hard-cuprous\"").Replace(sheet)
+	if !slices.ContainsFunc(billed(t, own, boat).Cautions, func(c tables.Caution) bool { return c.Key == "antifouling-dust" }) {
+		t.Error("no caution of antifouling dust")
 	}
 }

@@ -1,6 +1,7 @@
 package antifoul_test
 
 import (
+	"fmt"
 	"math"
 	"strings"
 	"testing"
@@ -8,6 +9,7 @@ import (
 
 	"boatyard.example/bottomwork/antifoul"
 	"boatyard.example/bottomwork/tables"
+	"boatyard.example/bottomwork/tables/finding"
 )
 
 // rankedHull ranks the hull of a boat by a book with own rows.
@@ -70,6 +72,12 @@ func TestWorthByHand(t *testing.T) {
 		{"lasting", "ablative-cuprous-multi", worn("1", "12.5", "12.6"), nil, 0.3, false},
 		{"lasting", "ablative-cuprous-multi", worn("1", "12.6", "12.7"), nil, 0, true},
 		{"lasting", "ablative-cuprous-multi", worn("1", "2", "3"), []string{`haul_out_every = "24 months"`, `haul_out_every = "12 months"`}, 1, false},
+		// Three coats of three, two of two.
+		{"lasting", "ablative-cuprous-multi", film("ablative-cuprous-multi", "most_coats = 3"), nil, 0.4, false},
+		{"lasting", "ablative-cuprous-multi", film("ablative-cuprous-multi", "most_coats = 2"), []string{`haul_out_every = "24 months"`, `haul_out_every = "12 months"`}, 1, false},
+		// Half a month of life, of one afloat; of none that is as good as any.
+		{"lasting", "hard-cuprous", film("hard-cuprous", "life = [\"0.5 months\", \"0.5 months\", \"1 months\"]"), append(ashore("11", unpainted), `haul_out_every = "24 months"`, `haul_out_every = "12 months"`), 0.5, false},
+		{"lasting", "hard-cuprous", film("hard-cuprous", "life = [\"0 months\", \"0 months\", \"0 months\"]"), ashore("12", unpainted), 1, false},
 		// Growth against what the type holds off.
 		{"growth", "ablative-cuprous-multi", "", nil, 1, false},
 		{"growth", "ablative-thiocyanate", "", nil, 0.75, false},
@@ -115,6 +123,8 @@ func TestWorthByHand(t *testing.T) {
 		{"idle", "self-polishing-cuprous", "", []string{"under_way = \"120 h\"\n", ""}, 1, false},
 		{"idle", "self-polishing-cuprous", "", idle("28"), 0.675, false}, // 21 of 28, of which 0.9
 		{"idle", "self-polishing-cuprous", "", []string{"longest_idle = \"20 d\"\n", ""}, 0.5, false},
+		{"idle", "self-polishing-cuprous", "", append(idle("28"), `under_way = "120 h"`, `under_way = "300 h"`), 0.75, false},
+		{"idle", "self-polishing-cuprous", "", append(idle("28"), "under_way = \"120 h\"\n", ""), 0.75, false},
 		{"idle", "hard-cuprous", "", idle("90"), 1, false},
 		{"idle", "inert-epoxy", "", append(idle("90"), `kept = "afloat"`, `kept = "trailer"`), 1, false},
 		// The air: a hard film is scuffed after 3 days and done with after 30; half a month is 15.2 days. An open launch is 60 days.
@@ -125,6 +135,9 @@ func TestWorthByHand(t *testing.T) {
 		{"air", "hard-cuprous", "", ashore("0.1", unpainted), 0.5, false},
 		{"air", "hard-cuprous", "", ashore("0.98", unpainted), 0.5, false}, // 29.8 days
 		{"air", "hard-cuprous", "", ashore("0.99", unpainted), 0, true},
+		{"air", "hard-cuprous", film("hard-cuprous", "air_scuff = \"2922 h\"\nair_used = \"2923 h\""), nil, 1, false}, // 121.75 days, as long as four months
+		{"air", "hard-cuprous", film("hard-cuprous", "air_scuff = \"2921 h\"\nair_used = \"2922 h\""), nil, 0.5, false},
+		{"air", "hard-cuprous", film("hard-cuprous", "air_used = \"2921 h\""), nil, 0, true},
 		{"air", "hybrid-cuprous", "", ashore("5", unpainted), 1, false}, // 152 of 180 days
 		{"air", "hybrid-cuprous", "", ashore("6", unpainted), 0, true},
 		{"air", "soft-cuprous", "", open, 0, true},
@@ -146,6 +159,9 @@ func TestWorthByHand(t *testing.T) {
 		{"cleaning", "ablative-cuprous-multi", "", clean("brush", "30 d"), 0, true},
 		{"cleaning", "hard-cuprous", "", clean("scrub", "30 d"), 1, false},
 		{"cleaning", "hard-cuprous", "", nil, 0.5, false},
+		{"cleaning", "self-polishing-cuprous", "", []string{`growth = "medium"`, "growth = \"medium\"\ncleaning = \"none\"", `place = "GB"`, `place = "US-WA"`}, 1, false}, // where it is asked whether it may be
+		{"cleaning", "self-polishing-cuprous", "", append(clean("brush", "30 d"), `place = "GB"`, `place = "US-WA"`), 0, true},
+		{"abrasion", "ablative-cuprous-multi", "", nil, 1, false},
 		// What stays: hard-film-speed is 18 kn.
 		{"stays", "hybrid-cuprous", "", nil, 0.5, false},
 		{"stays", "ablative-cuprous-multi", "", nil, 0.7, false},
@@ -157,6 +173,8 @@ func TestWorthByHand(t *testing.T) {
 		{"stays", "hard-cuprous", "", wish("racing_finish = true"), 1, false},
 		{"stays", "hard-cuprous", "", []string{`dries_on = "none"`, `dries_on = "soft"`}, 0.2, false},
 		{"stays", "hard-cuprous", "", []string{`dries_on = "none"`, `dries_on = "firm"`}, 1, false},
+		{"stays", "hard-cuprous", "", []string{`kept = "afloat"`, `kept = "trailer"`}, 1, false},
+		{"stays", "hard-cuprous", "", []string{`kept = "afloat"`, `kept = "lift"`}, 0.2, false},
 		// Wishes.
 		{"biocide", "foul-release-silicone", "", wish("biocide = \"less\""), 1, false},
 		{"biocide", "hard-copper-free", "", wish("biocide = \"less\""), 0.7, false},
@@ -171,6 +189,10 @@ func TestWorthByHand(t *testing.T) {
 		{"same", "ablative-cuprous-multi", "", nil, 1, false},
 		{"same", "ablative-thiocyanate", "", nil, 0.7, false},
 		{"same", "self-polishing-cuprous", "", nil, 0.3, false},
+		{"same", "ablative-cuprous-multi", "", []string{`coating = "ablative-cuprous-multi"`, `coating = "bare"`}, 0.5, false},
+		{"colour", "ablative-cuprous-multi", "", wish("top_colour = \"black\""), 1, false},
+		{"colour", "ablative-cuprous-multi", "", wish("top_colour = \"white\""), 0, true},
+		{"colour", "none", "", wish("top_colour = \"white\""), 0.5, false},
 		// Work: washing is 0.025 h for a square metre, stripping 0.8, degreasing 0.04, abrading 0.15, and what is stripped is not washed for it; two hours are worth nothing. Trained hands that the owner has not are half of it.
 		{"work", "ablative-cuprous-multi", "", nil, 1 - 0.025/2, false},
 		{"work", "hard-cuprous", "", nil, 1 - (0.8+0.04+0.15)/2, false},
@@ -188,8 +210,83 @@ func TestWorthByHand(t *testing.T) {
 			}
 			text = strings.Replace(text, c.pairs[i], c.pairs[i+1], 1)
 		}
-		if v, bars, rule := worth(t, rankedHull(t, c.own, text), c.coating, c.criterion); math.Abs(v-c.value) > 1e-9 || bars != c.bars {
-			t.Errorf("%s of %s with %q: %v, bars %v by %q; want %v, %v", c.criterion, c.coating, c.pairs, v, bars, rule, c.value, c.bars)
+		k := criterionOf(t, rankedHull(t, c.own, text), c.coating, c.criterion)
+		if math.Abs(k.Value-c.value) > 1e-9 || k.Bars != c.bars {
+			t.Errorf("%s of %s with %q: %v, bars %v by %q; want %v, %v", c.criterion, c.coating, c.pairs, k.Value, k.Bars, k.Finding.Rule, c.value, c.bars)
+		}
+		// What is worth less than a half speaks against the type.
+		if want := c.value < 0.5-1e-9; k.Finding.Rule != "" && (k.Finding.Verdict == finding.Caution) != want {
+			t.Errorf("%s of %s with %q is worth %v: %v", c.criterion, c.coating, c.pairs, c.value, k.Finding.Verdict)
+		}
+	}
+}
+
+// criterionOf is one criterion of a type on a part.
+func criterionOf(t *testing.T, pr antifoul.PartRanking, coating, criterion string) antifoul.Criterion {
+	t.Helper()
+	for _, k := range place(t, pr, coating).Criteria() {
+		if k.Key == criterion {
+			return k
+		}
+	}
+	t.Fatalf("no criterion %q", criterion)
+	return antifoul.Criterion{}
+}
+
+// What a criterion says, and the two values that it shows, of the boat and of the type, on both sides of its bounds.
+func TestWhatACriterionShows(t *testing.T) {
+	const notGiven = "<nil>"
+	gone := func(line string) []string { return []string{line + "\n", ""} }
+	steel := []string{`material = "grp"`, `material = "steel"`}
+	swap := func(line, with string) []string { return []string{line, with} }
+	open := []string{"launch = 2027-05-20", "launch_open = true", "relaunched_unpainted = true", "relaunched_unpainted = false"}
+	for _, c := range []struct {
+		criterion, coating, own string
+		pairs                   []string
+		rule                    finding.ID
+		boat, typ               string
+	}{
+		{"speed", "ablative-cuprous-multi", "", nil, antifoul.RuleSpeedFits, "6 kn", "22 kn"},
+		{"speed", "ablative-cuprous-multi", "", gone(`speed = "6 kn"`), "", notGiven, "22 kn"},
+		{"speed", "foul-release-silicone", "", swap(`speed = "6 kn"`, `speed = "10 kn"`), antifoul.RuleSpeedFits, "10 kn", "8 kn"},
+		{"speed", "foul-release-silicone", "", nil, antifoul.RuleSpeedUnder, "6 kn", "8 kn"},
+		{"speed", "foul-release-silicone", "", gone(`speed = "6 kn"`), "", notGiven, "8 kn"},
+		{"speed", "hard-cuprous", "", nil, "", "6 kn", "no limit"},
+		{"speed", "hard-cuprous", "", gone(`speed = "6 kn"`), "", notGiven, "no limit"},
+		{"idle", "hybrid-copper-free", "", nil, antifoul.RuleIdleFits, "20 d", "21 d"},
+		{"idle", "hybrid-copper-free", "", swap(`longest_idle = "20 d"`, `longest_idle = "21 d"`), antifoul.RuleIdleFits, "21 d", "21 d"},
+		{"idle", "hybrid-copper-free", "", swap(`longest_idle = "20 d"`, `longest_idle = "22 d"`), antifoul.RuleIdleOver, "22 d", "21 d"},
+		{"idle", "self-polishing-cuprous", "", nil, antifoul.RuleHoursUnder, "120 h", "150 h"},
+		{"idle", "self-polishing-cuprous", "", swap(`under_way = "120 h"`, `under_way = "150 h"`), antifoul.RuleIdleFits, "20 d", "21 d"},
+		{"idle", "self-polishing-cuprous", "", gone(`under_way = "120 h"`), antifoul.RuleIdleFits, "20 d", "21 d"},
+		{"growth", "none", "", nil, antifoul.RuleBareGrowth, "medium", "none"},
+		{"growth", "none", "", gone(`growth = "medium"`), antifoul.RuleBareAfloat, notGiven, "none"},
+		{"growth", "none", "", steel, antifoul.RuleBareMetal, "medium", "none"},
+		{"air", "hard-cuprous", "", nil, antifoul.RuleAirOver, "4 months", "30 d"},
+		{"air", "hard-cuprous", "", swap(`ashore_each_year = "4 months"`, `ashore_each_year = "0.09 months"`), "", "0.09 months", "30 d"},
+		{"air", "ablative-cuprous-multi", "", nil, "", "4 months", "no limit"},
+		{"air", "ablative-cuprous-multi", "", gone(`ashore_each_year = "4 months"`), "", notGiven, "no limit"},
+		{"air", "hybrid-cuprous", "", open, antifoul.RuleAirFits, "open", "120 d"},
+		{"air", "hard-cuprous", "", open, antifoul.RuleAirOpen, "open", "60 d"},
+		{"air", "hybrid-cuprous", "", append([]string{`ashore_each_year = "4 months"`, `ashore_each_year = "7 months"`, "launch = 2027-05-20", "launch_open = true"}, gone("relaunched_unpainted = true")...), antifoul.RuleAirUnsaid, "7 months", "180 d"},
+		{"work", "ablative-cuprous-multi", "", nil, antifoul.RuleWorkLittle, notGiven, "0.03 h/m²"},
+		{"work", "ablative-cuprous-multi", hoursOf("wash", 0.1, 0.1, 0.1), nil, antifoul.RuleWork, notGiven, "0.10 h/m²"},
+		{"work", "ablative-cuprous-multi", hoursOf("wash", 0.099, 0.099, 0.099), nil, antifoul.RuleWorkLittle, notGiven, "0.10 h/m²"},
+		{"work", "none", hoursOf("wash", 0.1, 0.1, 0.1), nil, antifoul.RuleWork, notGiven, "0.10 h/m²"},
+		{"work", "none", hoursOf("wash", 0.099, 0.099, 0.099), nil, "", notGiven, "0.10 h/m²"},
+		{"work", "copper-loaded-epoxy", "", swap("hands = 2", "hands = 2\ndone_by = \"owner\""), antifoul.RuleSkilled, "the owner", "trained hands"},
+		{"work", "hard-cuprous", "", swap("hands = 2", "hands = 2\ndone_by = \"owner\""), antifoul.RuleWork, notGiven, "0.99 h/m²"},
+	} {
+		text := base
+		for i := 0; i+1 < len(c.pairs); i += 2 {
+			if !strings.Contains(text, c.pairs[i]) {
+				t.Fatalf("%q is not in the boat file", c.pairs[i])
+			}
+			text = strings.Replace(text, c.pairs[i], c.pairs[i+1], 1)
+		}
+		k := criterionOf(t, rankedHull(t, c.own, text), c.coating, c.criterion)
+		if boat, typ := fmt.Sprint(k.Boat), fmt.Sprint(k.Type); k.Finding.Rule != c.rule || boat != c.boat || typ != c.typ {
+			t.Errorf("%s of %s with %q: %q, %s and %s; want %q, %s and %s", c.criterion, c.coating, c.pairs, k.Finding.Rule, boat, typ, c.rule, c.boat, c.typ)
 		}
 	}
 }

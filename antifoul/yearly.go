@@ -163,16 +163,13 @@ func hauls(boat Boat) float64 {
 // left open.
 func repainted(b *tables.Book, boat Boat, hull int, first Scheme, desk *law.Desk) Place {
 	part := boat.Parts[hull]
-	part.Found = nil
-	for _, l := range first.Stack {
-		if l.For == compat.Signal || l.For == compat.Extra {
-			continue
-		}
+	part.Found = slices.Clone(first.Stack)
+	for i := range part.Found {
+		l := &part.Found[i]
 		l.For, l.State, l.Age = compat.Found, tables.Sound, quantity.Duration{}
 		if l.Coating.Key == first.Coating.Key {
 			l.Film = quantity.Range[quantity.Film]{}
 		}
-		part.Found = append(part.Found, l)
 	}
 	part.Laminate = ""
 	q := newQuestion(b, boat, part.AsRead(b), desk)

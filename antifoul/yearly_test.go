@@ -200,8 +200,14 @@ func TestAYearOfFewMonths(t *testing.T) {
 func TestStrippedAtEveryJob(t *testing.T) {
 	for film, want := range map[string]string{"300 um": "69 110.4 197.34 h", "301 um": ""} { // 6 × 11.5 and so on
 		own := price("labour", "h") + "[[coating]]\nkey = \"hard-cuprous\"\nbasis = \"own table\"\nsource = \"the tin\"\nfilm = [\"200 um\", \"" + film + "\", \"400 um\"]\n"
-		if got := amounts(t, typeCost(t, billed(t, own, sheet), "hard-cuprous").Between)["labour stripping what has built up, after 1 job"]; got != want {
+		x := typeCost(t, billed(t, own, sheet), "hard-cuprous")
+		if got := amounts(t, x.Between)["labour stripping what has built up, after 1 job"]; got != want {
 			t.Errorf("%s a coat: %q, want %q", film, got, want)
+		}
+		for _, l := range x.Later.Lines { // it is paid between the jobs
+			if strings.Contains(l.Name, "strip") {
+				t.Errorf("%s a coat: a later job has %s", film, l.Name)
+			}
 		}
 	}
 }
@@ -321,4 +327,30 @@ func TestCoursesByHand(t *testing.T) {
 	// Painted every half year it comes off after 120 months at the latest, and once, whatever comes after.
 	text := strings.NewReplacer("name = \"hull\"\nzone = \"hull\"\nmaterial = \"grp\"\n", "name = \"hull\"\nzone = \"hull\"\nmaterial = \"grp\"\nreadings = { film = \"200 um\" }\n", "haul_out_every = \"18 months\"", "haul_out_every = \"6 months\"").Replace(over("361 months"))
 	sameLines(t, "every half year", amounts(t, billed(t, price("labour", "h"), text).Costs.Courses[0].Recoat), map[string]string{"labour stripping it once it has built up": "11.5 18.4 32.89 h"})
+}
+
+// A later job finds the undercoats of the first: barrier and primer on aluminium, blasted for them, are paid once.
+func TestALaterJobFindsTheUndercoats(t *testing.T) {
+	boat := strings.NewReplacer("material = \"grp\"", "material = \"aluminium\"", "coating = \"ablative-cuprous-multi\"\ncolour = \"red-oxide\"\nfilm = \"100 um\"", "coating = \"bare\"",
+		"[wishes]\ncoating = \"ablative-cuprous-multi\"", "[wishes]\ncoating = \"ablative-thiocyanate\"").Replace(sheet)
+	x := typeCost(t, billed(t, price("labour", "h")+price("paint", "L"), boat), "ablative-thiocyanate")
+	bought := func(b cost.Bill) (own, under int, work string) {
+		for _, l := range b.Lines {
+			switch {
+			case l.Of != tables.PricedPaint:
+				work += l.Name + "; "
+			case strings.HasPrefix(l.Name, x.Coating.Name):
+				own++
+			default:
+				under++
+			}
+		}
+		return own, under, work
+	}
+	if own, under, work := bought(x.First); own == 0 || under == 0 || !strings.Contains(work, "blast") {
+		t.Fatalf("the first job has %d paints of its own and %d below, work %s: the test asks too little", own, under, work)
+	}
+	if own, under, work := bought(x.Later); own == 0 || under != 0 || strings.Contains(work, "blast") || strings.Contains(work, "strip") {
+		t.Errorf("a later job has %d paints of its own and %d below, work %s", own, under, work)
+	}
 }
