@@ -1,8 +1,6 @@
 package antifoul
 
 import (
-	"slices"
-
 	"boatyard.example/bottomwork/compat"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
@@ -23,8 +21,8 @@ func (s *Scheme) colourKey() []ColourKey {
 		return nil
 	}
 	var out []ColourKey
-	oldIsSignal := !slices.ContainsFunc(s.Stack, func(l compat.Layer) bool { return l.For == compat.Signal }) && s.Findings.Has(RuleOldIsSignal)
-	lastFound := -1
+	oldIsSignal := s.Findings.Has(RuleOldIsSignal)
+	var lastFound int // where nothing was found no old film is the signal
 	for i, l := range s.Stack {
 		if l.For == compat.Found {
 			lastFound = i

@@ -107,11 +107,12 @@ func TestPairsOfMetals(t *testing.T) {
 		"lead stainless-steel grp bronze lead": "1-2 1-2 1-4 2-4 2-4",
 		"lead cast-iron zinc-anode steel":      "1-2 1-4 2-4",
 	} {
-		text := smallest[:strings.Index(smallest, "[[part]]")]
+		text := new(strings.Builder)
+		text.WriteString("[boat]\ndate = 2027-04-09\n")
 		for i, m := range strings.Fields(materials) {
-			text += fmt.Sprintf("[[part]]\nname = \"%d\"\nzone = \"fitting\"\nmaterial = %q\n", i+1, m)
+			fmt.Fprintf(text, "[[part]]\nname = \"%d\"\nzone = \"fitting\"\nmaterial = %q\n", i+1, m)
 		}
-		boat, err := readNote(text)
+		boat, err := readNote(text.String())
 		if err != nil {
 			t.Fatal(err)
 		}

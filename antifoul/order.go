@@ -55,7 +55,7 @@ func order(b *tables.Book, boat Boat, schemes []Scheme, areas []PartArea, pads i
 		out = append(out, plain(b, finding.Mask)...)
 	}
 	out = append(out, paint...)
-	if len(paint) > 0 && pads > 0 {
+	if pads > 0 { // nothing stands on a hull that gets no paint, see Plan
 		out = append(out, plain(b, finding.Shift)...)
 	}
 	return out
@@ -69,13 +69,11 @@ func preparation(b *tables.Book, boat Boat, s *Scheme, area quantity.Range[quant
 	if at < 0 {
 		at = len(steps)
 	}
-	if at == len(steps) || steps[at].Do != finding.Wash {
-		steps = slices.Insert(slices.Clone(steps), at, finding.Step{Do: finding.Wash})
-	}
+	steps = slices.Insert(slices.Clone(steps), at, finding.Step{Do: finding.Wash})
 	var out []Task
 	for i, step := range steps {
 		if step.Coating != "" || step.Do == finding.Wash && i > at {
-			continue // its layer is among the coats; a second wash is part of the abrading
+			continue // its layer is among the coats; another wash is this one, or part of the abrading
 		}
 		if row, err := b.Step(step.Do); err == nil {
 			out = append(out, Task{Parts: []string{s.Part}, Area: area, Do: step.Do, Grit: step.Grit, Says: row.Says, Hold: row.Hold, Hours: hours(rateOf(b, boat, s.Part, &row), area, 1), Wait: row.Wait})
@@ -171,13 +169,8 @@ func (t *Task) join(o Task) {
 	}
 }
 
-// hours is the time of one hand: hours a square metre × area × coats, end by end.
+// hours is the time of one hand: hours a square metre × area, which must be given, × coats, end by end.
 func hours(rate quantity.Range[float64], area quantity.Range[quantity.Area], coats float64) quantity.Range[float64] {
-	m2 := func(a quantity.Area) float64 {
-		if !a.Given() {
-			return 0
-		}
-		return a.Float(quantity.SquareMetre)
-	}
+	m2 := func(a quantity.Area) float64 { return a.Float(quantity.SquareMetre) }
 	return quantity.Range[float64]{Low: rate.Low * m2(area.Low) * coats, Typical: rate.Typical * m2(area.Typical) * coats, High: rate.High * m2(area.High) * coats}
 }

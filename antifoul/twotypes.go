@@ -32,7 +32,7 @@ func (s *Scheme) signalType(b *tables.Book, boat Boat, part compat.Part) (tables
 			}
 		}
 	}
-	fresh := compat.Layer{Coating: below, State: tables.Sound, Coats: 1, Age: below.OvercoatMin, For: compat.Signal}
+	fresh := compat.Layer{Coating: below, State: tables.Sound, Age: below.OvercoatMin, For: compat.Signal}
 	bars(compat.Over(b, s.Coating, fresh))
 	for _, f := range compat.CheckStack(b, part, append(slices.Clone(s.Stack), fresh), -1) {
 		if f.About == below.Name {

@@ -114,6 +114,37 @@ func TestHardSignalCoatRefused(t *testing.T) {
 	}
 }
 
+// What the law says of the type below is heard too: where it forbids the type it is not laid, and says so; a condition is told beside the scheme. The type of the hull itself is no other type.
+func TestLawOfTheSignalCoat(t *testing.T) {
+	const ban = "[[law]]\nkey = \"harbour\"\nname = \"the harbour\"\nbasis = \"own table\"\nsource = \"its rules\"\nplace = \"GB\"\nsubject = \"coating\"\nverdict = \"forbidden\"\nbiocides = [\"cuprous oxide\"]\nroles = [\"kept\"]\nsays = \"no cuprous oxide\"\nread_on = 2026-11-25\n"
+	for name, c := range map[string]struct {
+		own, signal, place string
+		rule               finding.ID
+		told               finding.Verdict // of law, about the type below
+	}{
+		"allowed":      {"", "hard-copper-free", "GB", antifoul.RuleTwoTypes, 0},
+		"forbidden":    {ban, "hard-cuprous", "GB", antifoul.RuleNotTwoTypes, finding.Forbidden},
+		"on condition": {"", "hard-cuprous", "US", antifoul.RuleTwoTypes, finding.Caution},
+		"its own type": {"", "ablative-copper-free", "GB", "", 0},
+	} {
+		text := strings.NewReplacer(append(slices.Clone(bareHull), "[paint]", "[wishes]\ncoating = \"ablative-copper-free\"\nsignal_type = \""+c.signal+"\"\n[paint]", `place = "GB"`, `place = "`+c.place+`"`)...).Replace(base)
+		j := billed(t, c.own, text)
+		s, _ := j.Scheme("hull")
+		var got finding.ID
+		for _, r := range []finding.ID{antifoul.RuleTwoTypes, antifoul.RuleNotTwoTypes} {
+			if s.Findings.Has(r) {
+				got += r
+			}
+		}
+		below, _ := j.Book.Coating(c.signal)
+		place, _ := j.Book.Place(c.place)
+		told := c.told == 0 || slices.ContainsFunc(s.Findings.At(c.told), func(f finding.Finding) bool { return f.About == below.Name && f.Against == place.Name })
+		if got != c.rule || !told {
+			t.Errorf("%s: %q, want %q; the law is told %v: %v", name, got, c.rule, told, s.Findings)
+		}
+	}
+}
+
 func TestSignalTypeFaults(t *testing.T) {
 	for _, key := range []string{"hard-cupros", "epoxy-barrier", "none", "ablative-old"} {
 		if _, err := plan(t, strings.Replace(base, "[paint]", "[wishes]\nsignal_type = \""+key+"\"\n[paint]", 1)); err == nil || !strings.Contains(err.Error(), "wishes.signal_type") {

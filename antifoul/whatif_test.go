@@ -174,10 +174,10 @@ func TestSwapsOfTheFirstWord(t *testing.T) {
 // A fact is turned up and down, each to the nearest step that changes the choice. Of two films that were seen to hold at her berth one sheds growth from eight knots on and the other
 // stands four: at five knots neither may be used.
 func TestSwapsBothWays(t *testing.T) {
-	own := pastRow("a", "hard-cuprous", "GB", "held", "60") + pastRow("b", "ablative-cuprous-multi", "GB", "held", "60")
-	for key, limit := range map[string]string{"hard-cuprous": "speed_min = \"8 kn\"", "ablative-cuprous-multi": "speed_max = \"4 kn\""} {
-		own += "[[coating]]\nkey = \"" + key + "\"\nbasis = \"own table\"\nsource = \"the tin\"\n" + limit + "\n"
+	limit := func(key, limit string) string {
+		return pastRow(key, key, "GB", "held", "60") + "[[coating]]\nkey = \"" + key + "\"\nbasis = \"own table\"\nsource = \"the tin\"\n" + limit + "\n"
 	}
+	own := limit("hard-cuprous", "speed_min = \"8 kn\"") + limit("ablative-cuprous-multi", "speed_max = \"4 kn\"")
 	got := map[string]string{}
 	for _, x := range billed(t, own, strings.Replace(sheet, "ablative-cuprous-multi", "epoxy-barrier", 1)).Ranking.Hull().Swaps() {
 		if x.Key == "use.speed" {
