@@ -5,7 +5,10 @@ import (
 	"slices"
 	"strings"
 	"testing"
+	"testing/fstest"
 
+	"boatyard.example/bottomwork/antifoul"
+	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
 	"boatyard.example/bottomwork/tables/quantity"
 )
@@ -156,5 +159,37 @@ func TestWaterOfTheBerthWhereSheIsKept(t *testing.T) {
 		if got != fresh {
 			t.Errorf("%s: %s, want %s", name, got, fresh)
 		}
+	}
+}
+
+// Paint is bought once for all the parts that it goes on, which are named once, and thinner where it is thinned.
+func TestPartsOfAPaintAndItsThinner(t *testing.T) {
+	for thinner, thinned := range map[string]bool{"": false, "thinner = \"0 %\"\n": false, "thinner = \"10 %\"\n": true} {
+		for _, g := range plannedJob(t, strings.Replace(sheet, "by = \"roller\"\n", "by = \"roller\"\n"+thinner, 1)).Buy {
+			want := "hull rudder" // the top colour; on the hull her old film is the signal
+			if g.Colour == "mid-green" {
+				want = "rudder"
+			}
+			if got := strings.Join(g.Parts, " "); got != want || g.Thinner.Given() != thinned {
+				t.Errorf("%q: %s for %s, thinner %s", thinner, g.Colour, got, g.Thinner)
+			}
+		}
+	}
+}
+
+// Planning leaves the boat that it was given as she is.
+func TestAPlannedBoatIsUntouched(t *testing.T) {
+	text := strings.Replace(sheet, "area = \"2 m2\"\n", "area = \"2 m2\"\nseen = [\"thumb-colours\"]\n", 1) +
+		"[[record]]\ncoating = \"ablative-cuprous-multi\"\nlaunched = 2025-04-01\nlitres = \"9 L\"\ncoats = 1\n[[record.look]]\non = 2026-03-01\nzone = \"flat\"\nsignal = false\n"
+	x, err := antifoul.ReadBoat(fstest.MapFS{"boat.toml": {Data: []byte(text)}}, "boat.toml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	parts, records := fmt.Sprint(x.Parts), fmt.Sprint(x.Records)
+	if _, err := antifoul.Plan(tables.Default(), x); err != nil {
+		t.Fatal(err)
+	}
+	if fmt.Sprint(x.Parts) != parts || fmt.Sprint(x.Records) != records {
+		t.Errorf("parts were %s and are %v; records were %s and are %v", parts, x.Parts, records, x.Records)
 	}
 }

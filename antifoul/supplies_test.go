@@ -37,12 +37,12 @@ func TestWasteByHand(t *testing.T) {
 		holds     bool // what comes off can harm: a film with biocide, or an epoxy
 		unread    bool
 	}{
-		"stripped":         {hard, "4 kg", "5 kg", true, false},
-		"a range":          {strings.Replace(hard, "film = \"100 um\"", "film = [\"50 um\", \"100 um\", \"200 um\"]", 1), "2 kg", "10 kg", true, false},   // 2.088 to 9.32
-		"a hair over nine": {strings.Replace(hard, "film = \"100 um\"", "film = [\"50 um\", \"100 um\", \"193.1 um\"]", 1), "2 kg", "10 kg", true, false}, // 9.0026
-		"nobody measured":  {strings.Replace(hard, "film = \"100 um\"\n", "", 1), "0 kg", "1 kg", true, true},
-		"abraded":          {sheet, "0 kg", "1 kg", true, false},
-		"and washed alone": {strings.Replace(sheet, "[[part.found]]\ncoating = \"epoxy-barrier\"\nstate = \"sound\"\n", "[[part.found]]\ncoating = \"ablative-cuprous-multi\"\nstate = \"sound\"\n", 1), "", "", false, false},
+		"stripped":                   {hard, "4 kg", "5 kg", true, false},
+		"a range":                    {strings.Replace(hard, "film = \"100 um\"", "film = [\"50 um\", \"100 um\", \"200 um\"]", 1), "2 kg", "10 kg", true, false},      // 2.088 to 9.32
+		"a hair over three and nine": {strings.Replace(hard, "film = \"100 um\"", "film = [\"72.06 um\", \"100 um\", \"193.1 um\"]", 1), "3 kg", "10 kg", true, false}, // 3.0013 to 9.0026
+		"nobody measured":            {strings.Replace(hard, "film = \"100 um\"\n", "", 1), "0 kg", "1 kg", true, true},
+		"abraded":                    {sheet, "0 kg", "1 kg", true, false},
+		"and washed alone":           {strings.Replace(sheet, "[[part.found]]\ncoating = \"epoxy-barrier\"\nstate = \"sound\"\n", "[[part.found]]\ncoating = \"ablative-cuprous-multi\"\nstate = \"sound\"\n", 1), "", "", false, false},
 	} {
 		j := plannedJob(t, c.boat)
 		low, high := "", ""
@@ -85,6 +85,7 @@ func TestFilmsThatComeOff(t *testing.T) {
 	for name, c := range map[string]struct{ own, boat, harmful, unread string }{
 		"nobody says what is there":       {"", foundOn(hard, "hull"), "an unknown old film, " + barrier, "an unknown film on the hull"},
 		"twice the same":                  {"", foundOn(hard, "hull", "silicone-old", "ablative-cuprous-multi", "silicone-old"), ablative + ", " + barrier, ablative + " on the hull and old silicone on the hull"},
+		"a film over a barrier":           {"", foundOn(hard, "hull", "epoxy-barrier", "ablative-cuprous-multi"), ablative + ", " + barrier, ablative + " on the hull and " + barrier + " on the hull"},
 		"a plain epoxy is abraded":        {"", foundOn(sheet, "rudder", "epoxy-old"), "", ""},
 		"an own recipe without a caution": {"[[coating]]\nkey = \"ablative-cuprous-multi\"\nbasis = \"own table\"\nsource = \"the tin\"\nhazards = []\n", hard, ablative + ", " + barrier, ""},
 	} {
@@ -106,6 +107,11 @@ func TestGritIsWaste(t *testing.T) {
 		for _, f := range j.OfWaste {
 			if f.Rule == antifoul.RuleWasteGrit {
 				got = factOf(f, "grit")
+			}
+		}
+		for _, s := range j.Supplies {
+			if kg := s.Uses.Typical / s.Supply.Rate.Typical; s.Supply.Key == "waste-bag" && (kg >= 105) != (want != nil) {
+				t.Errorf("%s: bags for %.1f kg", keel, kg)
 			}
 		}
 		if fmt.Sprint(got) != fmt.Sprint(want) {
