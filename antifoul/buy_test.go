@@ -91,6 +91,20 @@ func TestBlocksUnderAHullWithoutAKeel(t *testing.T) {
 	}
 }
 
+// Blocks and chains bear her on the keel where it has a scheme of its own: three places of a tenth of a square metre.
+func TestBlocksAndChainsUnderAKeel(t *testing.T) {
+	j := plannedJob(t, strings.Replace(measuredBoat("material = \"grp\"\nlaminate = \"dry\"", "lead", "launch_open = true"), "stand_pairs = 3", "stand_pairs = 3\nkeel_blocks = 2\nchains = 1", 1))
+	for _, p := range j.Patches {
+		if p.Part == "keel" {
+			if got := p.Area.Typical.Float(quantity.SquareMetre); got < 0.29 || got > 0.31 {
+				t.Errorf("%.2f m2 of the keel", got)
+			}
+			return
+		}
+	}
+	t.Error("nothing bears her on the keel")
+}
+
 // The law is asked of what is on each part, of an unknown film where nobody says and the part is painted, and of nothing on an anode; it says nothing twice.
 func TestLawOfWhatIsOn(t *testing.T) {
 	for name, c := range map[string]struct {

@@ -350,7 +350,7 @@ func TestMorningOfThePlan(t *testing.T) {
 		{start.AddDate(0, 0, -1), finding.Forbidden},
 	} {
 		m, ok, err := j.Morning(c.now)
-		if err != nil || !ok || m.Verdict != c.want || m.Turn.Name != j.Season.Turns[j.Season.Calendar.Items[first].Task].Name {
+		if err != nil || !ok || m.Verdict != c.want || (c.want == finding.Forbidden) != m.Next.Equal(start) || m.Sure || m.Turn.Name != j.Season.Turns[j.Season.Calendar.Items[first].Task].Name {
 			t.Errorf("%s: %v, %v, %v, %s", c.now, m.Verdict, ok, err, m.Turn.Name)
 		}
 	}

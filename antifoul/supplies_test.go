@@ -22,6 +22,12 @@ func TestDaysOfPainting(t *testing.T) {
 			t.Errorf("%s: %s days, want %s", window, got, want)
 		}
 	}
+	// The hull alone has three coats, and one more on its strips: each on its own day.
+	slow := "[[coating]]\nkey = \"ablative-cuprous-multi\"\nbasis = \"own table\"\nsource = \"the tin\"\novercoat_min = \"9 h\"\n"
+	alone := strings.Replace(foundOn(sheet, "rudder"), "[[part]]\nname = \"rudder\"\nzone = \"rudder\"\nmaterial = \"grp\"\narea = \"2 m2\"\n", "", 1)
+	if d := billed(t, slow, alone).Days; d != quantity.Exactly(4.0) {
+		t.Errorf("a hull alone: %v days", d)
+	}
 	// Two hands take half the hours, and as many days for the coats.
 	if d := billed(t, "", sheet+"[work]\nhands = 2\n").Days; d != quantity.Exactly(3.0) {
 		t.Errorf("two hands: %v days", d)
