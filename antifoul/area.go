@@ -42,10 +42,7 @@ func partAreas(b *tables.Book, boat Boat) ([]PartArea, coverage.Areas, error) {
 			continue
 		}
 		area := quantity.Exactly(p.Area)
-		z, err := b.Zone(p.Zone)
-		if err != nil {
-			continue // noted by Check
-		}
+		z, _ := b.Zone(p.Zone) // Check has seen to it that there is one
 		_, isMeasured := measured[p.Zone]
 		switch {
 		case p.Area.Given() && z.InHull && !isMeasured && !wetted.Bare:

@@ -192,6 +192,8 @@ func TestEachFaultAlone(t *testing.T) {
 		{"a film that falls", `film = "100 um"`, `film = ["200 um", "100 um", "50 um"]`, finding.ErrValue, "part[hull].found[1].film", "low, typical, high"},
 		{"thinner over all", `by = "roller"`, "by = \"roller\"\nthinner = \"101 %\"", finding.ErrImpossible, "paint.thinner", "100 %"},
 		{"a wish for a primer", "[paint]", "[wishes]\ncoating = \"epoxy-primer\"\n[paint]", finding.ErrValue, "wishes.coating", "antifouling"},
+		{"a wish for what nobody knows", "[paint]", "[wishes]\ncoating = \"hard-cuprus\"\n[paint]", finding.ErrUnknown, "wishes.coating", "did you mean hard-cuprous"},
+		{"a film of no paint", "[work]", "[[record]]\ncoating = \"ablative-cuprous-multi\"\nlaunched = 2025-04-01\nlitres = \"0 L\"\ncoats = 50\n[[record.look]]\non = 2026-03-01\nzone = \"flat\"\nsignal = false\n[work]", finding.ErrImpossible, "record[1].litres", "more than zero"},
 		{"no such berth role", `role = "kept"`, `role = "moored"`, finding.ErrValue, "berth[1].role", "kept"},
 		{"not TOML", "[boat]", "[boat", finding.ErrSyntax, "", "TOML"},
 		{"a section given twice", "[work]", "[use]\n[work]", finding.ErrSyntax, "", ""},

@@ -96,7 +96,7 @@ func TestTimeEnough(t *testing.T) {
 		if len(s.Kept) > 0 || !s.Calendar.Fits {
 			t.Errorf("%s: %d turns are kept, fits %v", work, len(s.Kept), s.Calendar.Fits)
 		}
-		for _, r := range []finding.ID{antifoul.RuleFits, antifoul.RuleNotEven, antifoul.RuleNothingLeft, antifoul.RuleMoreHands, antifoul.RuleMoreDays, antifoul.RuleLeaveBarrier, antifoul.RuleKeepBarrier, antifoul.RuleWetBarrier} {
+		for _, r := range []finding.ID{antifoul.RuleFits, antifoul.RuleNotEven, antifoul.RuleNothingLeft, antifoul.RuleMoreHands, antifoul.RuleMoreDays, antifoul.RuleLeaveBarrier, antifoul.RuleKeepBarrier, antifoul.RuleWetBarrier, antifoul.RuleSections} {
 			if s.Findings.Has(r) {
 				t.Errorf("%s: %s", work, r)
 			}

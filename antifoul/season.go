@@ -145,10 +145,7 @@ func (w crewing) arrange(turns []Turn) (calendar.Calendar, error) {
 		tasks = append(tasks, t.Task)
 	}
 	c, err := calendar.Arrange(w.book, tasks, w.boat.Work, w.boat.On, w.boat.Weather)
-	if err != nil {
-		return c, prefixed(err, "work")
-	}
-	return c, nil
+	return c, prefixed(err, "work")
 }
 
 // slow says when she would be ready at the slow end of the rates of work, with the schemes that are shown.

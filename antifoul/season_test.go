@@ -350,12 +350,51 @@ func TestMorningOfThePlan(t *testing.T) {
 		{start.AddDate(0, 0, -1), finding.Forbidden},
 	} {
 		m, ok, err := j.Morning(c.now)
-		if err != nil || !ok || m.Verdict != c.want || m.Turn.Name != j.Season.Turns[j.Season.Calendar.Items[first].Task].Name {
+		if err != nil || !ok || m.Verdict != c.want || (c.want == finding.Forbidden) != m.Next.Equal(start) || m.Sure || m.Turn.Name != j.Season.Turns[j.Season.Calendar.Items[first].Task].Name {
 			t.Errorf("%s: %v, %v, %v, %s", c.now, m.Verdict, ok, err, m.Turn.Name)
 		}
 	}
 	if _, ok, err := j.Morning(start.AddDate(2, 0, 0)); ok || err != nil {
 		t.Errorf("two years later: %v, %v", ok, err)
+	}
+}
+
+// Each piece of work that is not over by the moment is named before the coat of that day, whether it is one or are several, with the hour from which the coat may go on.
+func TestWorkBeforeTheCoatOfAMorning(t *testing.T) {
+	j := inSeason(t, "material = \"grp\"", "cast-iron", "launch_open = true")
+	asked := map[int]bool{}
+	over := time.Time{} // when the coat before is
+	var work []calendar.Item
+	for _, it := range j.Season.Calendar.Items {
+		turn := j.Season.Turns[it.Task]
+		if len(turn.Coats) == 0 || it.Again {
+			work = append(work, it)
+			continue
+		}
+		for now := it.Start().Add(-9 * time.Hour); now.Before(it.Start()); now = now.Add(15 * time.Minute) {
+			var before []string
+			for _, w := range work {
+				switch {
+				case !w.End().After(now):
+				case w.Again:
+					before = append(before, "abrading")
+				default:
+					before = append(before, j.Season.Turns[w.Task].Name)
+				}
+			}
+			if len(before) == 0 || now.Before(over) || now.YearDay() != it.Start().YearDay() {
+				continue
+			}
+			asked[len(before)] = true
+			m, ok, err := j.Morning(now)
+			if err != nil || !ok || m.Verdict != finding.Needs || !m.From.Equal(it.Start()) || factOf(m.Finding, "before") != strings.Join(before, ", then ") {
+				t.Errorf("%s, before %v: %v, %v, %v", now, before, m.Finding, ok, err)
+			}
+		}
+		over = it.End()
+	}
+	if !asked[1] || len(asked) < 2 {
+		t.Errorf("so many pieces of work are left: %v; the test asks too little", asked)
 	}
 }
 

@@ -1,9 +1,11 @@
 package antifoul_test
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 
+	"boatyard.example/bottomwork/antifoul"
 	"boatyard.example/bottomwork/compat"
 )
 
@@ -47,5 +49,39 @@ func TestWorthOfASpeed(t *testing.T) {
 		if v < want.value-1e-9 || v > want.value+1e-9 || bars != want.bars {
 			t.Errorf("%s: %v, bars %v", speed, v, bars)
 		}
+	}
+}
+
+// A colour that nobody wished is told with its part; one that was wished, and can be had, is not. Cuprous oxide is not to be had in bright colours.
+func TestColourThatNobodyWished(t *testing.T) {
+	for name, c := range map[string]struct{ part, wish, taken string }{
+		"wished":                 {"rudder", "top_colour = \"black\"\n", ""},
+		"no wish":                {"rudder", "", "black"},
+		"a wish for the signal":  {"rudder", "signal_colour = \"mid-green\"\n", "black"},
+		"wished over her film":   {"hull", "top_colour = \"black\"\n", ""},
+		"no wish over her film":  {"hull", "", "black"},
+		"too bright over a film": {"hull", "top_colour = \"yellow\"\n", "black"},
+	} {
+		s, ok := plannedJob(t, strings.Replace(sheet, "top_colour = \"black\"\n", c.wish, 1)).Scheme(c.part)
+		if !ok {
+			t.Fatal("no scheme")
+		}
+		var got []string
+		for _, f := range s.Findings {
+			if f.Rule == antifoul.RuleColourTaken {
+				got = append(got, fmt.Sprint(factOf(f, "colour")))
+			}
+		}
+		if strings.Join(got, ", ") != c.taken {
+			t.Errorf("%s: %q is taken, want %q", name, got, c.taken)
+		}
+	}
+}
+
+// The colour wished for the signal stays where the signal coat is of another type, which might be had in a lighter one.
+func TestWishedColourOfAnotherType(t *testing.T) {
+	j := plannedJob(t, sheet+"signal_type = \"ablative-copper-free\"\nsignal_colour = \"red-oxide\"\n")
+	if l := signalOf(t, j, "rudder"); l.Coating.Key != "ablative-copper-free" || l.Colour != "red-oxide" {
+		t.Errorf("%s in %s", l.Coating.Key, l.Colour)
 	}
 }

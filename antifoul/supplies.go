@@ -103,7 +103,7 @@ func (j *Job) waste(b *tables.Book, boat Boat) error {
 		low += area.Low.Float(quantity.SquareMetre) * film.Low / 1000 * least.Value.Typical
 		high += area.High.Float(quantity.SquareMetre) * film.High / 1000 * most.Value.Typical
 		for _, l := range part.Found {
-			if l.Coating.Biocide != tables.NoBiocide && l.Coating.Mechanism != tables.NoFilm || len(slices.Collect(l.Coating.Hazards())) > 0 {
+			if l.Coating.Biocide != tables.NoBiocide || len(slices.Collect(l.Coating.Hazards())) > 0 {
 				holds = append(holds, l.Coating.Name)
 			}
 		}

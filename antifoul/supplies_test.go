@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"boatyard.example/bottomwork/antifoul"
+	"boatyard.example/bottomwork/tables/finding"
 	"boatyard.example/bottomwork/tables/quantity"
 )
 
@@ -13,13 +14,19 @@ import (
 // begins when the one before has stood for its window, and no later than the eighth hour; no coat is closer to the one before than an hour.
 func TestDaysOfPainting(t *testing.T) {
 	for window, want := range map[string]string{
-		"4 h": "3 3 3", "3 h": "2 2 2", "160 min": "2 2 2", "8 h": "5 5 5", "9 h": "5 5 5", "159 min": "2 2 2", "2 h": "2 2 2", "96 min": "1 1.19 1.68", "1 min": "1 1.19 1.68",
+		"4 h": "3 3 3", "3 h": "2 2 2", "160 min": "2 2 2", "8 h": "5 5 5", "9 h": "5 5 5", "7 h": "3 3 3", "159 min": "2 2 2", "2 h": "2 2 2", "96 min": "1 1.19 1.68", "1 min": "1 1.19 1.68",
 	} {
 		own := "[[coating]]\nkey = \"ablative-cuprous-multi\"\nbasis = \"own table\"\nsource = \"the tin\"\novercoat_min = \"" + window + "\"\n"
 		d := billed(t, own, sheet).Days
 		if got := fmt.Sprintf("%.4g %.3g %.3g", d.Low, d.Typical, d.High); got != want {
 			t.Errorf("%s: %s days, want %s", window, got, want)
 		}
+	}
+	// The hull alone has three coats, and one more on its strips: each on its own day.
+	slow := "[[coating]]\nkey = \"ablative-cuprous-multi\"\nbasis = \"own table\"\nsource = \"the tin\"\novercoat_min = \"9 h\"\n"
+	alone := strings.Replace(foundOn(sheet, "rudder"), "[[part]]\nname = \"rudder\"\nzone = \"rudder\"\nmaterial = \"grp\"\narea = \"2 m2\"\n", "", 1)
+	if d := billed(t, slow, alone).Days; d != quantity.Exactly(4.0) {
+		t.Errorf("a hull alone: %v days", d)
 	}
 	// Two hands take half the hours, and as many days for the coats.
 	if d := billed(t, "", sheet+"[work]\nhands = 2\n").Days; d != quantity.Exactly(3.0) {
@@ -36,11 +43,12 @@ func TestWasteByHand(t *testing.T) {
 		holds     bool // what comes off can harm: a film with biocide, or an epoxy
 		unread    bool
 	}{
-		"stripped":         {hard, "4 kg", "5 kg", true, false},
-		"a range":          {strings.Replace(hard, "film = \"100 um\"", "film = [\"50 um\", \"100 um\", \"200 um\"]", 1), "2 kg", "10 kg", true, false}, // 2.088 to 9.32
-		"nobody measured":  {strings.Replace(hard, "film = \"100 um\"\n", "", 1), "0 kg", "1 kg", true, true},
-		"abraded":          {sheet, "0 kg", "1 kg", true, false},
-		"and washed alone": {strings.Replace(sheet, "[[part.found]]\ncoating = \"epoxy-barrier\"\nstate = \"sound\"\n", "[[part.found]]\ncoating = \"ablative-cuprous-multi\"\nstate = \"sound\"\n", 1), "", "", false, false},
+		"stripped":                   {hard, "4 kg", "5 kg", true, false},
+		"a range":                    {strings.Replace(hard, "film = \"100 um\"", "film = [\"50 um\", \"100 um\", \"200 um\"]", 1), "2 kg", "10 kg", true, false},      // 2.088 to 9.32
+		"a hair over three and nine": {strings.Replace(hard, "film = \"100 um\"", "film = [\"72.06 um\", \"100 um\", \"193.1 um\"]", 1), "3 kg", "10 kg", true, false}, // 3.0013 to 9.0026
+		"nobody measured":            {strings.Replace(hard, "film = \"100 um\"\n", "", 1), "0 kg", "1 kg", true, true},
+		"abraded":                    {sheet, "0 kg", "1 kg", true, false},
+		"and washed alone":           {strings.Replace(sheet, "[[part.found]]\ncoating = \"epoxy-barrier\"\nstate = \"sound\"\n", "[[part.found]]\ncoating = \"ablative-cuprous-multi\"\nstate = \"sound\"\n", 1), "", "", false, false},
 	} {
 		j := plannedJob(t, c.boat)
 		low, high := "", ""
@@ -51,4 +59,83 @@ func TestWasteByHand(t *testing.T) {
 			t.Errorf("%s: %s to %s, %v", name, low, high, j.OfWaste)
 		}
 	}
+}
+
+// foundOn is the sheet's boat with other layers on her hull, or on her rudder.
+func foundOn(boat, part string, layers ...string) string {
+	old := map[string]string{
+		"hull":   "[[part.found]]\ncoating = \"ablative-cuprous-multi\"\ncolour = \"red-oxide\"\nfilm = \"100 um\"\nstate = \"sound\"\n",
+		"rudder": "[[part.found]]\ncoating = \"epoxy-barrier\"\nstate = \"sound\"\n",
+	}[part]
+	var now strings.Builder
+	for _, l := range layers {
+		fmt.Fprintf(&now, "[[part.found]]\ncoating = %q\nstate = \"sound\"\n", l)
+	}
+	return strings.Replace(boat, old, now.String(), 1)
+}
+
+// wasteFilms are the films that a finding of what comes off names; empty where there is none.
+func wasteFilms(j *antifoul.Job, rule finding.ID) string {
+	for _, f := range j.OfWaste {
+		if f.Rule == rule {
+			return fmt.Sprint(factOf(f, "films"))
+		}
+	}
+	return ""
+}
+
+// What can harm is a film with a biocide, or one that is a hazard without; what nobody measured is named with its part. Each is named once, by the alphabet.
+func TestFilmsThatComeOff(t *testing.T) {
+	const ablative, barrier = "ablative, cuprous oxide, multi-season", "epoxy barrier, solvent-borne"
+	hard := strings.Replace(sheet, "[wishes]\ncoating = \"ablative-cuprous-multi\"", "[wishes]\ncoating = \"hard-cuprous\"", 1)
+	for name, c := range map[string]struct{ own, boat, harmful, unread string }{
+		"nobody says what is there":       {"", foundOn(hard, "hull"), "an unknown old film, " + barrier, "an unknown film on the hull"},
+		"twice the same":                  {"", foundOn(hard, "hull", "silicone-old", "ablative-cuprous-multi", "silicone-old"), ablative + ", " + barrier, ablative + " on the hull and old silicone on the hull"},
+		"a film over a barrier":           {"", foundOn(hard, "hull", "epoxy-barrier", "ablative-cuprous-multi"), ablative + ", " + barrier, ablative + " on the hull and " + barrier + " on the hull"},
+		"a plain epoxy is abraded":        {"", foundOn(sheet, "rudder", "epoxy-old"), "", ""},
+		"an own recipe without a caution": {"[[coating]]\nkey = \"ablative-cuprous-multi\"\nbasis = \"own table\"\nsource = \"the tin\"\nhazards = []\n", hard, ablative + ", " + barrier, ""},
+	} {
+		j := billed(t, c.own, c.boat)
+		if got := wasteFilms(j, antifoul.RuleWasteHazard); got != c.harmful {
+			t.Errorf("%s: harmful is %q, want %q", name, got, c.harmful)
+		}
+		if got := wasteFilms(j, antifoul.RuleWasteUnknown); got != c.unread {
+			t.Errorf("%s: not measured is %q, want %q", name, got, c.unread)
+		}
+	}
+}
+
+// Three square metres of blasted keel at 35 kg make 105 kg of grit, told and put into the bags with the paint; where nothing is blasted nothing is said of grit.
+func TestGritIsWaste(t *testing.T) {
+	for keel, want := range map[string]any{"cast-iron": quantity.Kilogram.N(105), "lead": nil} {
+		j := plannedJob(t, measuredBoat("material = \"grp\"\nlaminate = \"dry\"", keel, "launch_open = true"))
+		var got any
+		for _, f := range j.OfWaste {
+			if f.Rule == antifoul.RuleWasteGrit {
+				got = factOf(f, "grit")
+			}
+		}
+		for _, s := range j.Supplies {
+			if kg := s.Uses.Typical / s.Supply.Rate.Typical; s.Supply.Key == "waste-bag" && (kg >= 105) != (want != nil) {
+				t.Errorf("%s: bags for %.1f kg", keel, kg)
+			}
+		}
+		if fmt.Sprint(got) != fmt.Sprint(want) {
+			t.Errorf("%s: %v of grit, want %v", keel, got, want)
+		}
+	}
+}
+
+// The plan of a boat is taken up to the next tenth of a square metre: 9.05 × 3.05 m are 27.7 m2, and 1.6 times as much sheeting lies under her.
+func TestSheetingUnderABoat(t *testing.T) {
+	j := plannedJob(t, strings.NewReplacer("length = \"9 m\"", "length = \"9.05 m\"", "beam = \"3 m\"", "beam = \"3.05 m\"").Replace(sheet))
+	for _, s := range j.Supplies {
+		if s.Supply.Key == "sheeting" {
+			if got := fmt.Sprintf("%.3f", s.Uses.Typical); got != "44.320" || s.Buy != 45 {
+				t.Errorf("%s m2 are used, %d bought", got, s.Buy)
+			}
+			return
+		}
+	}
+	t.Error("no sheeting")
 }
