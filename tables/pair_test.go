@@ -2,6 +2,7 @@ package tables_test
 
 import (
 	"slices"
+	"strings"
 	"testing"
 
 	"boatyard.example/bottomwork/tables"
@@ -175,14 +176,14 @@ func stated(o *tables.Overcoat) int {
 
 // Of rows of one level and as many fields the one answers that names the coating by its key, then by its mechanism, then as an antifouling, whatever their verdicts.
 func TestTheCloserNameAnswers(t *testing.T) {
-	text := ""
+	var text strings.Builder
 	for _, r := range [][3]string{{"by-class", "antifouling", "forbidden"}, {"by-mechanism", "hard", "caution"}, {"by-key", "hard-cuprous", "fine"}} {
-		text += row("overcoat", fields{
+		text.WriteString(row("overcoat", fields{
 			"key": `"` + r[0] + `"`, "basis": `"derived"`, "level": `"bar"`, "rule": `"over-bare"`, "new": `"` + r[1] + `"`, "verdict": `"` + r[2] + `"`,
 			"old": `"vinyl-old"`, "new_packs": `1`, "old_packs": `1`, "window": `"past"`,
-		})
+		}))
 	}
-	b := with(t, text)
+	b := with(t, text.String())
 	old, err := b.Coating("vinyl-old")
 	if err != nil {
 		t.Fatal(err)
