@@ -3,6 +3,7 @@ package tables_test
 import (
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 	"testing"
 
@@ -261,6 +262,41 @@ func TestEndsThatMayBeAlikeOrAlone(t *testing.T) {
 	for _, f := range fs { // what else the rows lack is no matter here
 		if errors.Is(f, finding.ErrImpossible) || errors.Is(f, finding.ErrValue) {
 			t.Error(f)
+		}
+	}
+}
+
+// A cell comes to the reader as the file writes it; the ranked types are those that a bottom can end with.
+func TestCellsAsWritten(t *testing.T) {
+	b := book(t)
+	var ranked, want []string
+	for c := range b.Ranked() {
+		ranked = append(ranked, c.Key)
+	}
+	for _, r := range rows(t)["coating"] {
+		key, _ := r["key"].(string)
+		if role := r["role"]; role == "antifouling" || role == "blacking" || role == "bare" {
+			want = append(want, key)
+		}
+		c, err := b.Coating(key)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for field, grade := range map[string]tables.Grade{"scrub": c.Scrub, "abrasion": c.Abrasion, "growth": c.Growth} {
+			if w, given := r[field]; given && grade.String() != w || !given && grade != 0 {
+				t.Errorf("%s.%s is %s, written %v", key, field, grade, w)
+			}
+		}
+	}
+	slices.Sort(ranked)
+	slices.Sort(want)
+	if !slices.Equal(ranked, want) {
+		t.Errorf("ranked are %q, want %q", ranked, want)
+	}
+	for _, r := range rows(t)["area_method"] {
+		key, _ := r["key"].(string)
+		if m, err := b.AreaMethod(key); err != nil || r["factor"] == nil && m.Factor != quantity.Exactly(1.0) || r["factor"] != nil && m.Factor == quantity.Exactly(1.0) {
+			t.Errorf("%s has the factor %v, written %v, %v", key, m.Factor, r["factor"], err)
 		}
 	}
 }
