@@ -115,3 +115,17 @@ func TestUndercoatsBuryNothing(t *testing.T) {
 		}
 	}
 }
+
+// A way tells that nothing was reported where nothing was, and only there.
+func TestAWayTellsThatNothingWasReported(t *testing.T) {
+	b := book(t)
+	for name, found := range map[string]compat.Stack{"nothing": nil, "bare": bare(t, b), "one film": {sound(t, b, "ablative-cuprous-multi", 100)}} {
+		p := grp
+		p.Found = found
+		for _, r := range compat.Routes(b, p, coating(t, b, "ablative-cuprous-multi")) {
+			if r.Findings.Has(compat.RuleNotReported) != (found == nil) {
+				t.Errorf("%s found: %v", name, rules(r.Findings))
+			}
+		}
+	}
+}

@@ -175,6 +175,9 @@ func TestCopperFreeOverCopperSaysSo(t *testing.T) {
 	if fs.Worst() != finding.Needs || one(t, fs, "over-copper-below").Verdict != finding.Caution {
 		t.Errorf("copper-free over copper: %v", rules(fs))
 	}
+	if got, want := one(t, fs, "over-copper-below").Basis, old.Coating.Basis("biocide"); len(got) != 1 || got[0] != want {
+		t.Errorf("it rests on %v, want %v", got, want)
+	}
 	if fs := compat.Over(b, coating(t, b, "ablative-cuprous-single"), old); fs.Has("over-copper-below") {
 		t.Errorf("copper over copper: %v", rules(fs))
 	}

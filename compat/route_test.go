@@ -139,6 +139,19 @@ func TestWetLaminate(t *testing.T) {
 	if f := one(t, r.Findings, "wet-laminate"); f.Verdict != finding.Needs || f.First[0].Do != finding.DryOut {
 		t.Errorf("%s %v", f.Verdict, actions(f.First))
 	}
+	// Abrading again after the drying is done with the grit of the first time.
+	p.Found = compat.Stack{sound(t, b, "epoxy-barrier", 400)}
+	r = compat.Routes(b, p, coating(t, b, "foul-release-silicone"))[0]
+	var grits []string
+	for _, s := range r.Steps {
+		if s.Do == finding.Abrade {
+			grits = append(grits, s.Grit)
+		}
+	}
+	if len(grits) != 2 || grits[0] == "" || grits[0] != grits[1] {
+		t.Errorf("abraded with %q before and after drying out: %v", grits, actions(r.Steps))
+	}
+	p.Found = bare(t, b)
 	for _, lam := range []string{"", "dry"} {
 		p.Laminate = lam
 		if r := compat.Routes(b, p, coating(t, b, "foul-release-silicone"))[0]; r.Findings.Has("wet-laminate") {

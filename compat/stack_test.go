@@ -208,6 +208,75 @@ func TestFoundPair(t *testing.T) {
 	if f := one(t, compat.CheckStack(b, grp, s, -1), "stack-found-pair"); f.Verdict != finding.Forbidden {
 		t.Errorf("with a new coat above: %s", f.Verdict)
 	}
+	below := sound(t, b, "ablative-cuprous-multi", 100)
+	below.State, below.Age = "flaking", quantity.Hour.N(1)
+	if fs := compat.CheckStack(b, grp, compat.Stack{below, sound(t, b, "ablative-cuprous-multi", 100)}, -1); fs.Has("stack-found-pair") {
+		t.Errorf("the state of the lower film is no matter of the pair: %v", rules(fs))
+	}
+}
+
+// Old paint above sound epoxy comes off where it adds up to more than the threshold, 600 µm; the epoxy and what nobody measured count as nothing.
+func TestOldPaintThatIsTooThick(t *testing.T) {
+	b := book(t)
+	limit, err := b.Threshold("film")
+	if err != nil || limit.Strip.Typical != 600 {
+		t.Fatalf("the threshold is %v, %v; the cases are for 600", limit.Strip, err)
+	}
+	paint := func(um int64) compat.Layer { return sound(t, b, "ablative-cuprous-multi", um) }
+	unmeasured := paint(1)
+	unmeasured.Film = quantity.Range[quantity.Film]{}
+	for name, c := range map[string]struct {
+		found compat.Stack
+		off   bool
+	}{
+		"one on it":         {compat.Stack{paint(600)}, false},
+		"one over":          {compat.Stack{paint(601)}, true},
+		"two on it":         {compat.Stack{paint(200), paint(400)}, false},
+		"two over":          {compat.Stack{paint(201), paint(400)}, true},
+		"one not measured":  {compat.Stack{paint(200), unmeasured, paint(400)}, false},
+		"none measured":     {compat.Stack{unmeasured}, false},
+		"epoxy is no paint": {compat.Stack{sound(t, b, "epoxy-barrier", 400), paint(600)}, false},
+	} {
+		p := grp
+		p.Found = c.found
+		r := compat.Routes(b, p, coating(t, b, "ablative-cuprous-multi"))[0]
+		if r.Findings.Has("film-too-thick") != c.off || (len(r.Keeps) < len(c.found)) != c.off {
+			t.Errorf("%s: %d of %d layers stay, want it off %t: %v", name, len(r.Keeps), len(c.found), c.off, rules(r.Findings))
+		}
+	}
+}
+
+// A coating that is laid as a sheet goes where a zone takes sheets; the finding rests on the zone's row.
+func TestSheetsGoWhereAZoneTakesThem(t *testing.T) {
+	b := book(t)
+	sheet := coating(t, b, "foul-release-film")
+	for zone := range b.Zones() {
+		p := grp
+		p.Zone = zone.Key
+		fs := compat.OnMaterial(b, sheet, p)
+		if ok := zone.Sheet && zone.Takes(sheet.Mechanism); fs.Has("zone-mechanism") == ok {
+			t.Errorf("%s: takes sheets %t: %v", zone.Key, ok, rules(fs))
+		} else if !ok {
+			if f := one(t, fs, "zone-mechanism"); len(f.Basis) != 1 || f.Basis[0] != zone.Basis("mechanisms") {
+				t.Errorf("%s: it rests on %v", zone.Key, f.Basis)
+			}
+		}
+	}
+}
+
+// A barrier that the owner wants is asked for where the material can have one and does without; one that needs it anyhow is told so.
+func TestABarrierThatIsWanted(t *testing.T) {
+	b := book(t)
+	hard := coating(t, b, "hard-copper-free")
+	for material, want := range map[string]finding.ID{"grp": "barrier-wanted", "aluminium": "barrier-wanted", "steel": "barrier-needed", "wood-carvel": ""} {
+		p := compat.Part{Name: "hull", Material: material, Zone: "hull", Found: bare(t, b), Barrier: quantity.Yes}
+		fs := compat.On(b, p).OnMaterial(&hard)
+		for _, rule := range []finding.ID{"barrier-wanted", "barrier-needed"} {
+			if fs.Has(rule) != (rule == want) {
+				t.Errorf("%s: %v, want %q", material, rules(fs), want)
+			}
+		}
+	}
 }
 
 // A surveyor's cases: what lies under the top layer decides too, so nothing is laid over it before it comes off. Common practice.

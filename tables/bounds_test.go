@@ -47,6 +47,12 @@ func TestNumbersOnTheirEnds(t *testing.T) {
 		{"zone", "wear", "0.09", "0.1", "10", "10.1"},
 		{"zone", "extra_coats", "-1", "0", "3", "4"},
 		{"hull_form", "length_beam", "[0.9, 2]", "[1, 2]", "[2, 40]", "[2, 40.5]"},
+		{"area_method", "length_beam", "[0.9, 2]", "[1, 2]", "[2, 40]", "[2, 40.5]"},
+		{"area_method", "beam_draft", "[0.09, 2]", "[0.1, 2]", "[2, 40]", "[2, 40.5]"},
+		{"area_method", "length_volume", "[0.9, 2]", "[1, 2]", "[2, 30]", "[2, 30.5]"},
+		{"area_method", "block", "[0.09, 0.5]", "[0.1, 0.5]", "[0.5, 1]", "[0.5, 1.1]"},
+		{"area_method", "midship", "[0.09, 0.5]", "[0.1, 0.5]", "[0.5, 1]", "[0.5, 1.1]"},
+		{"season", "after", "[-1, 2]", "[0, 2]", "[2, 120]", "[2, 121]"},
 		{"hull_form", "draft_beam", "[0.009, 2]", "[0.01, 2]", "[2, 5]", "[2, 5.1]"},
 	}
 	for column, taken := range []bool{false, true, true, false} {
@@ -66,10 +72,36 @@ func TestNumbersOnTheirEnds(t *testing.T) {
 	}
 }
 
-// Amounts of a coating that cannot be below zero, or not zero, are refused there and taken beyond.
-func TestAmountsOfACoatingOnTheirEnds(t *testing.T) {
+// Amounts that cannot be below zero, or not zero, or above a whole, are refused there and taken up to it.
+func TestAmountsOnTheirEnds(t *testing.T) {
 	b := book(t)
-	cases := []struct{ field, refused, taken string }{
+	type end struct{ table, field, refused, taken string }
+	cases := []end{
+		{"loss", "loss", "-0.1 %", "0 %"},
+		{"loss", "loss", "100 %", "99.9 %"},
+		{"loss", "residue", "-0.1 L", "0 L"},
+		{"loss", "wind_max", "0 kn", "0.1 kn"},
+		{"can", "size", "0 L", "0.1 L"},
+		{"step", "wait", "-1 min", "0 h"},
+		{"step", "dries", "-1 min", "0 h"},
+		{"material", "barrier_film", "0 um", "1 um"},
+		{"roughness", "ks", "-1 um", "0 um"},
+		{"past_result", "months", "0 months", "1 months"},
+		{"observation", "over", "-0.1 %", "0 %"},
+		{"observation", "over", "100 %", "99.9 %"},
+		{"observation", "size", "0 mm", "0.1 mm"},
+		{"observation", "under", "0 mm", "0.1 mm"},
+		{"acceptance", "least_mean", "0 %", "0.1 %"},
+		{"acceptance", "least_mean", "100.1 %", "100 %"},
+		{"acceptance", "least_single", "0 %", "0.1 %"},
+		{"acceptance", "below", "100.1 %", "100 %"},
+		{"acceptance", "most_single", "99.9 %", "100 %"},
+		{"acceptance", "most_mean", "99.9 %", "100 %"},
+		{"acceptance", "split", "0 m2", "0.1 m2"},
+		{"coating", "solids", "0 %", "0.1 %"},
+		{"coating", "solids", "100.1 %", "100 %"},
+	}
+	for _, c := range []struct{ field, refused, taken string }{
 		{"density", "0 kg/L", "0.1 kg/L"},
 		{"film", "0 um", "1 um"},
 		{"wear_rest", "-0.1 um", "0 um"},
@@ -87,6 +119,8 @@ func TestAmountsOfACoatingOnTheirEnds(t *testing.T) {
 		{"idle_max", "-1 d", "0 d"},
 		{"hours_min", "-1 h", "0 h"},
 		{"clean_every", "-1 d", "0 d"},
+	} {
+		cases = append(cases, end{"coating", c.field, c.refused, c.taken})
 	}
 	for _, taken := range []bool{true, false} {
 		var rows strings.Builder
@@ -95,19 +129,19 @@ func TestAmountsOfACoatingOnTheirEnds(t *testing.T) {
 			if taken {
 				value = c.taken
 			}
-			fmt.Fprintf(&rows, "[[coating]]\nkey = \"x%d\"\n%s = %q\n", i, c.field, value)
+			fmt.Fprintf(&rows, "[[%s]]\nkey = \"x%d\"\n%s = %q\n", c.table, i, c.field, value)
 		}
 		_, err := b.With(ownFile(rows.String()))
 		if err == nil {
 			t.Fatal("rows without anything else are taken")
 		}
 		for i, c := range cases {
-			key := fmt.Sprintf("coating[x%d].%s: ", i, c.field)
+			key := fmt.Sprintf("%s[x%d].%s: ", c.table, i, c.field)
 			if strings.Contains(err.Error(), key+"not accepted") {
-				t.Errorf("%s: not read at all", c.field)
+				t.Errorf("%s.%s: not read at all", c.table, c.field)
 			}
 			if refused := strings.Contains(err.Error(), key+"impossible"); refused == taken {
-				t.Errorf("%s, %s or %s: refused %t", c.field, c.refused, c.taken, refused)
+				t.Errorf("%s.%s, %s or %s: refused %t", c.table, c.field, c.refused, c.taken, refused)
 			}
 		}
 	}

@@ -7,7 +7,7 @@ import (
 	"boatyard.example/bottomwork/tables/finding"
 )
 
-// The lightness of the three primaries, of white, of black and of the grey halfway, as commonly tabulated to two places.
+// The lightness of the three primaries, of white, of black, of a grey near it and of the grey halfway, as commonly tabulated to two places.
 // Agreement: half of the last decimal kept, and 0.01, since the tables rest on luminance weights of seven places and the standard
 // prints four.
 func TestLightnessOfPrimaries(t *testing.T) {
@@ -22,6 +22,7 @@ func TestLightnessOfPrimaries(t *testing.T) {
 		{"#ffffff", 100},
 		{"#000000", 0},
 		{"#777777", 50.03},
+		{"#0a0a0a", 2.74}, // on the straight foot of both curves: 10 ÷ 255 ÷ 12.92 × 24389 ÷ 27
 	} {
 		b := with(t, row("colour", fields{"key": `"own"`, "basis": `"own table"`, "source": `"fan deck"`, "srgb": `"` + c.srgb + `"`}))
 		own, err := b.Colour("own")

@@ -3,6 +3,7 @@ package tables
 import (
 	"math"
 	"strconv"
+	"strings"
 )
 
 // lightness returns the CIE 1976 L* of a colour written "#rrggbb", 0 black to 100 white, to one decimal:
@@ -13,12 +14,10 @@ import (
 //
 // ok is false for any other text. Basis: IEC 61966-2-1 and CIE 15, from memory.
 func lightness(srgb string) (light float64, ok bool) {
-	if len(srgb) != 7 || srgb[0] != '#' {
-		return 0, false
-	}
-	n, err := strconv.ParseUint(srgb[1:], 16, 24)
-	if err != nil {
-		return 0, false
+	digits, ok := strings.CutPrefix(srgb, "#")
+	n, err := strconv.ParseUint(digits, 16, 24)
+	if !ok || len(digits) != 6 || err != nil {
+		return light, false
 	}
 	y := float64(0.2126*linear(n>>16)) + float64(0.7152*linear(n>>8)) + float64(0.0722*linear(n))
 	light = y * 24389 / 27

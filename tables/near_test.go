@@ -1,6 +1,8 @@
 package tables_test
 
 import (
+	"fmt"
+	"maps"
 	"slices"
 	"testing"
 
@@ -59,5 +61,35 @@ func TestLawsNear(t *testing.T) {
 	}
 	for range b.LawsNear([]string{"GB"}) { // whoever has enough may stop
 		break
+	}
+}
+
+// A law tells what its row gives: of what it does not give there is no fact.
+func TestFactsOfALaw(t *testing.T) {
+	one := good()["law"]
+	one["key"], one["basis"], one["source"] = `"x"`, `"own table"`, `"letter"`
+	all := maps.Clone(one)
+	maps.Copy(all, fields{
+		"key": `"y"`, "name": `"Y"`, "doubt": `"a draft"`, "from": `2026-01-01`, "to": `2027-12-31`, "copper_max": `"0.5 %"`, "release_max": `"9.5 ug/cm2/d"`, "within": `"60 months"`,
+	})
+	b := with(t, row("law", one)+row("law", all))
+	for l := range b.Laws() {
+		want := map[string][]string{
+			"x": {"law x", "says no", "place the world", "read 2026-11-25"},
+			"y": {
+				"law Y", "says no", "place the world", "from 2026-01-01", "to 2027-12-31", "content 0.5 %", "release 9.5 ug/cm2/d", "within 60 months", "read 2026-11-25",
+				"doubt a draft",
+			},
+		}[l.Key]
+		if want == nil {
+			continue
+		}
+		var got []string
+		for f := range l.Facts() {
+			got = append(got, fmt.Sprintf("%s %v", f.Name, f.Value))
+		}
+		if !slices.Equal(got, want) {
+			t.Errorf("law %s tells %q, want %q", l.Key, got, want)
+		}
 	}
 }

@@ -14,6 +14,12 @@ type speaker struct {
 // closest is the most that naming the two closely adds to a speaker's rank.
 const closest = 7
 
+// What a field more counts in a row's rank, more than any naming, and a level, more than all fields.
+const (
+	aField = closest + 1
+	aLevel = 8 * aField
+)
+
 // mostPairs bounds the coatings of a book whose pairs are all answered beforehand; a larger book answers each when it is asked.
 const mostPairs = 250
 
@@ -51,13 +57,13 @@ func (b *Book) own(c *Coating) bool {
 
 // weight is what a row counts by itself: its level before the number of fields that it gives.
 func weight(o *Overcoat) int {
-	fields := 0
+	rank := (int(Class) - int(o.Level)) * aLevel
 	for _, gives := range []bool{o.New != "", o.Old != "", o.NewPacks != 0, o.OldPacks != 0, o.Solvent != "", o.Window != "", o.OldIs != ""} {
 		if gives {
-			fields++
+			rank += aField
 		}
 	}
-	return (int(Class)-int(o.Level)+1)*1000 + fields*10
+	return rank
 }
 
 // OvercoatOf returns the row of coat over coat that answers the pair; false when no row speaks of it. Past says whether the old

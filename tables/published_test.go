@@ -297,3 +297,18 @@ func TestValuesSayTheirDoubts(t *testing.T) {
 		t.Errorf("%d disputed values and %d spans, want at least 5 of each", disputed, spans)
 	}
 }
+
+// A grade that is a bare number is called by its name, where it has one.
+func TestLabelOfAGrade(t *testing.T) {
+	for want, f := range map[string]fields{
+		"Three":  {"grade": `"3"`, "name": `"Three"`},
+		"3":      {"grade": `"3"`},
+		"Ri 3":   {"grade": `"Ri 3"`, "name": `"Three"`},
+		"Ri 3 ½": {"grade": `"Ri 3 ½"`},
+	} {
+		f["key"], f["basis"], f["scale"], f["says"] = `"x"`, `"derived"`, `"a scale"`, `"some"`
+		if g, err := with(t, row("grade", f)).Grade("x"); err != nil || g.Label() != want {
+			t.Errorf("it is called %q, want %q, %v", g.Label(), want, err)
+		}
+	}
+}

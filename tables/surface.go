@@ -104,13 +104,7 @@ func readMaterial(r *entry.Row) Material {
 	if m.Painted != Never {
 		r.Need("what the rules read of every material that is painted", "cuprous_oxide", "metallic_copper", "other_copper", "copper_free", "barrier", "two_pack", "old_copper_stays", "prepare")
 	}
-	for _, p := range []Policy{m.Barrier, m.Cuprous, m.Metallic, m.Other, m.Free} {
-		if p == OverBarrier {
-			r.Need("the film of the barrier and the coating that it is built of", "barrier_film", "barrier_with")
-			break
-		}
-	}
-	if m.Barrier == AskMaker && m.Painted != Never {
+	if slices.Contains([]Policy{m.Barrier, m.Cuprous, m.Metallic, m.Other, m.Free}, OverBarrier) || m.Barrier == AskMaker && m.Painted != Never {
 		r.Need("the film of the barrier and the coating that it is built of", "barrier_film", "barrier_with")
 	}
 	if m.Film.Low.Given() && m.Film.Low.Sign() <= 0 {
@@ -198,12 +192,7 @@ func readOvercoat(r *entry.Row) Overcoat {
 	o.NewPacks, _ = r.Int("new_packs", 1, 2)
 	o.OldPacks, _ = r.Int("old_packs", 1, 2)
 	r.Need("bar, same, pair or class", "level")
-	for i, w := range levelWords {
-		if r.Word("level", levelWords...) == w {
-			o.Level = Level(i + 1)
-			break
-		}
-	}
+	o.Level = Level(slices.Index(levelWords, r.Word("level", levelWords...)) + 1)
 	if o.Verdict == finding.Needs && len(o.steps) == 0 {
 		r.Fault(finding.ErrMissing, "steps", "", "the work that the verdict needs")
 	}

@@ -2,6 +2,8 @@ package tables_test
 
 import (
 	"errors"
+	"fmt"
+	"slices"
 	"strings"
 	"testing"
 
@@ -75,6 +77,47 @@ func TestRowsThatNameNothingHoldForAll(t *testing.T) {
 	}
 	if none := (tables.Span{}); none.Given() || !none.Holds(1e9) {
 		t.Error("a span that is not given does not hold everything")
+	}
+}
+
+// A row that names one thing holds for that one alone.
+func TestRowsThatNameOneHoldForThatOne(t *testing.T) {
+	const head = "key = \"x\"\nbasis = \"derived\"\n"
+	b := with(t, "[[season]]\n"+head+"says = \"Look.\"\nmechanisms = [\"hard\"]\n"+
+		"[[zone]]\n"+head+"wear = 1\nmechanisms = [\"hard\"]\n"+
+		"[[supply]]\n"+head+"unit = \"kg\"\nper = \"coat\"\nrate = 1\nby = [\"roller\"]\ncarrier = [\"water\"]\npacks = 2\n"+
+		"[[area_method]]\n"+head+"order = 0\nfor = [\"open-boat\"]\n"+
+		"[[drying]]\n"+head+"packs = 1\ncarriers = [\"water\"]\nenergy = 50\nfrom = \"5 degC\"\nto = \"30 degC\"\n"+
+		"[[observation]]\n"+head+"what = \"spots\"\nwhy = \"They grow.\"\nurgency = \"no work\"\non = [\"steel\"]\n")
+	season, err := b.Season("x")
+	if err != nil || !season.For(tables.Hard) || season.For(tables.Soft) {
+		t.Errorf("the season's work is for hard %t, for soft %t, %v", season.For(tables.Hard), season.For(tables.Soft), err)
+	}
+	zone, err := b.Zone("x")
+	if err != nil || !zone.Takes(tables.Hard) || zone.Takes(tables.Soft) {
+		t.Errorf("the zone takes hard %t, soft %t, %v", zone.Takes(tables.Hard), zone.Takes(tables.Soft), err)
+	}
+	supply, err := b.Supply("x")
+	if err != nil || !supply.With("roller") || supply.With("brush") {
+		t.Errorf("the supply is used with a roller %t, with a brush %t, %v", supply.With("roller"), supply.With("brush"), err)
+	}
+	for c, want := range map[*tables.Coating]bool{{Packs: 2, Carrier: "water"}: true, {Packs: 1, Carrier: "water"}: false, {Packs: 2, Carrier: "solvent"}: false} {
+		if got := supply.Counts(*c); got != want {
+			t.Errorf("a coat of %d packs in %s counts for the supply: %t", c.Packs, c.Carrier, got)
+		}
+	}
+	method, err := b.AreaMethod("x")
+	if err != nil || !method.For("open-boat") || method.For("fin-keel-yacht") {
+		t.Errorf("the method is for one form %t, for the other %t, %v", method.For("open-boat"), method.For("fin-keel-yacht"), err)
+	}
+	for d := range b.Dryings() {
+		if d.Key == "x" && (!d.For(1, "water") || d.For(1, "solvent") || d.For(2, "water")) {
+			t.Errorf("drying of one-pack water-borne paint is for that %t, for solvent %t, for two-pack %t", d.For(1, "water"), d.For(1, "solvent"), d.For(2, "water"))
+		}
+	}
+	seen, err := b.Observation("x")
+	if err != nil || !seen.SeenOn("steel") || seen.SeenOn("grp") {
+		t.Errorf("seen on steel %t, on GRP %t, %v", seen.SeenOn("steel"), seen.SeenOn("grp"), err)
 	}
 }
 
@@ -167,6 +210,8 @@ func TestRowsThatContradictThemselves(t *testing.T) {
 		"active nobler than noble":       {"[[potential]]\n" + head + "series = \"s\"\nnoble = \"-300 mV\"\nactive = \"-200 mV\"\nelectrode = \"silver-silver-chloride-seawater\"\n", "potential[x].active", finding.ErrImpossible},
 		"a protection without a number":  {"[[protection]]\n" + head + "material = \"steel\"\nelectrode = \"silver-silver-chloride-seawater\"\n", "protection[x].at_or_below", finding.ErrMissing},
 		"a floor that is no lower":       {"[[protection]]\n" + head + "material = \"steel\"\nelectrode = \"silver-silver-chloride-seawater\"\nat_or_below = \"-800 mV\"\nnot_below = \"-800 mV\"\n", "protection[x].not_below", finding.ErrImpossible},
+		"waste of two-pack paint":        {"[[supply]]\n" + head + "unit = \"kg\"\nper = \"kilogram of waste\"\nrate = 1\npacks = 2\n", "supply[x].per", finding.ErrImpossible},
+		"days of water-borne paint":      {"[[supply]]\n" + head + "unit = \"pair\"\nper = \"hand and day\"\nrate = 1\ncarrier = [\"water\"]\n", "supply[x].per", finding.ErrImpossible},
 		"cut out and counted":            {"[[piece]]\n" + head + "shape = \"plate\"\nfactor = 1\nzone = \"keel\"\noff = true\ncounted = true\n", "piece[x].off", finding.ErrImpossible},
 		"drying by energy and by points": {"[[drying]]\n" + head + "packs = 1\nenergy = 50\nfrom = \"5 degC\"\nto = \"30 degC\"\n[[drying.point]]\nat = \"10 degC\"\ntimes = 2\n", "drying[x].energy", finding.ErrMissing},
 		"drying by neither":              {"[[drying]]\n" + head + "packs = 1\n", "drying[x].energy", finding.ErrMissing},
@@ -178,6 +223,80 @@ func TestRowsThatContradictThemselves(t *testing.T) {
 		}
 		if !told {
 			t.Errorf("%s: %v", name, err)
+		}
+	}
+}
+
+// Two ends that may be alike, and one end alone, contradict nothing.
+func TestEndsThatMayBeAlikeOrAlone(t *testing.T) {
+	var text strings.Builder
+	for i, row := range []string{
+		"[[coating]]\ntouch_dry = \"4 h\"\nrain_safe = \"4 h\"\n",
+		"[[coating]]\ntouch_dry = \"4 h\"\novercoat_min = \"4 h\"\nlaunch_min = \"4 h\"\nair_scuff = \"4 h\"\napply_min = \"5 degC\"\nspeed_min = \"1 kn\"\n",
+		"[[coating]]\nrain_safe = \"4 h\"\novercoat_max = \"4 h\"\nair_new = \"4 h\"\nair_used = \"4 h\"\napply_max = \"-5 degC\"\nspeed_max = \"1 kn\"\n",
+		"[[coating]]\ncoats = 2\nmost_coats = 2\n",
+		"[[potential]]\nnoble = \"-200 mV\"\n",
+		"[[potential]]\nactive = \"200 mV\"\n",
+		"[[potential]]\nnoble = \"-200 mV\"\nactive = \"-200 mV\"\n",
+		"[[protection]]\nat_or_below = \"-800 mV\"\n",
+		"[[protection]]\nnot_below = \"800 mV\"\n",
+		"[[law]]\nfrom = 2026-01-01\nto = 2026-01-01\n",
+		"[[law]]\nfrom = 2026-01-01\n",
+		"[[law]]\nto = 2026-01-01\n",
+		"[[threshold]]\nworse = \"higher\"\nleast = 0\nmost = 9\nrepair = 2\nstrip = [2, 3, 4]\n",
+		"[[threshold]]\nworse = \"lower\"\nleast = 0\nmost = 9\nrepair = 4\nstrip = [2, 3, 4]\n",
+		"[[active]]\ncopper_share = 0.75\nzinc_share = 0.25\n",
+		"[[sampling]]\nover = \"10 m2\"\n",
+		"[[drying]]\nfrom = \"5 degC\"\n",
+		"[[observation]]\nsize = \"2 mm\"\n",
+		"[[observation]]\nunder = \"2 mm\"\n",
+	} {
+		head, rest, _ := strings.Cut(row, "\n")
+		fmt.Fprintf(&text, "%s\nkey = \"x%d\"\n%s", head, i, rest)
+	}
+	_, err := book(t).With(ownFile(text.String()))
+	fs := faultsOf(t, err)
+	if len(fs) == 0 {
+		t.Fatal("rows without anything else are taken")
+	}
+	for _, f := range fs { // what else the rows lack is no matter here
+		if errors.Is(f, finding.ErrImpossible) || errors.Is(f, finding.ErrValue) {
+			t.Error(f)
+		}
+	}
+}
+
+// A cell comes to the reader as the file writes it; the ranked types are those that a bottom can end with.
+func TestCellsAsWritten(t *testing.T) {
+	b := book(t)
+	var ranked, want []string
+	for c := range b.Ranked() {
+		ranked = append(ranked, c.Key)
+	}
+	for _, r := range rows(t)["coating"] {
+		key, _ := r["key"].(string)
+		if role := r["role"]; role == "antifouling" || role == "blacking" || role == "bare" {
+			want = append(want, key)
+		}
+		c, err := b.Coating(key)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for field, grade := range map[string]tables.Grade{"scrub": c.Scrub, "abrasion": c.Abrasion, "growth": c.Growth} {
+			if w, given := r[field]; given && grade.String() != w || !given && grade != 0 {
+				t.Errorf("%s.%s is %s, written %v", key, field, grade, w)
+			}
+		}
+	}
+	slices.Sort(ranked)
+	slices.Sort(want)
+	if !slices.Equal(ranked, want) {
+		t.Errorf("ranked are %q, want %q", ranked, want)
+	}
+	for _, r := range rows(t)["area_method"] {
+		key, _ := r["key"].(string)
+		if m, err := b.AreaMethod(key); err != nil || r["factor"] == nil && m.Factor != quantity.Exactly(1.0) || r["factor"] != nil && m.Factor == quantity.Exactly(1.0) {
+			t.Errorf("%s has the factor %v, written %v, %v", key, m.Factor, r["factor"], err)
 		}
 	}
 }
