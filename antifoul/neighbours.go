@@ -101,13 +101,14 @@ func waits(order []Task, part string) float64 {
 		if t.Wait.Given() {
 			wait = days(t.Wait)
 		}
+		dry := 0.0
 		if t.Coat != nil {
 			passed += float64(float64(t.Coat.Layer.Coats-1) * wait)
-			if dry := t.Coat.Layer.Coating.LaunchMin; dry.Given() {
-				least = max(least, passed+days(dry))
+			if d := t.Coat.Layer.Coating.LaunchMin; d.Given() {
+				dry = days(d)
 			}
 		}
-		least = max(least, passed)
+		least = max(least, passed+dry)
 		passed += wait
 	}
 	return least
