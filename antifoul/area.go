@@ -42,10 +42,7 @@ func partAreas(b *tables.Book, boat Boat) ([]PartArea, coverage.Areas, error) {
 			continue
 		}
 		area := quantity.Exactly(p.Area)
-		z, err := b.Zone(p.Zone)
-		if err != nil {
-			continue // noted by Check
-		}
+		z, _ := b.Zone(p.Zone) // checked with the boat
 		_, isMeasured := measured[p.Zone]
 		switch {
 		case p.Area.Given() && z.InHull && !isMeasured && !wetted.Bare:
@@ -100,8 +97,8 @@ func checkArea(b *tables.Book, x Boat, i int) finding.Faults {
 		return nil //nolint:nilerr // an unknown zone has its own fault
 	}
 	ofZone := func(what hullform.Piece) bool {
-		row, err := b.Piece(what.What)
-		return err == nil && row.Zone == p.Zone && !row.Off
+		row, _ := b.Piece(what.What) // one that is not known has its own fault, and no zone
+		return row.Zone == p.Zone && !row.Off
 	}
 	if slices.ContainsFunc(x.Hull.Measured, func(m coverage.ZoneArea) bool { return m.Zone == p.Zone }) || slices.ContainsFunc(x.Hull.Pieces, ofZone) {
 		for k, o := range x.Parts {

@@ -211,10 +211,7 @@ func (x Boat) check(b *tables.Book, sized bool) finding.Faults {
 		fs = append(fs, y.check(b).Under("", fmt.Sprintf("job[%d]", i+1))...)
 	}
 	for i, p := range x.Hull.Pieces {
-		row, err := b.Piece(p.What)
-		if err != nil {
-			continue // a fault of the hull
-		}
+		row, _ := b.Piece(p.What) // one that is not known is a fault of the hull, and has no zone
 		if z, err := b.Zone(row.Zone); err == nil && !z.InHull && !slices.ContainsFunc(x.Parts, func(p compat.Part) bool { return p.Zone == row.Zone }) {
 			bad(finding.ErrImpossible, fmt.Sprintf("hull.piece[%d].what", i+1), entry.Describe(p.What), "a part with zone = \""+row.Zone+"\", whose area it is; or no such piece")
 		}

@@ -101,14 +101,12 @@ func waits(order []Task, part string) float64 {
 		if t.Wait.Given() {
 			wait = days(t.Wait)
 		}
-		dry := 0.0
 		if t.Coat != nil {
 			passed += float64(float64(t.Coat.Layer.Coats-1) * wait)
-			if d := t.Coat.Layer.Coating.LaunchMin; d.Given() {
-				dry = days(d)
+			if dry := t.Coat.Layer.Coating.LaunchMin; dry.Given() { // the last layer's always is
+				least = max(least, passed+days(dry))
 			}
 		}
-		least = max(least, passed+dry)
 		passed += wait
 	}
 	return least

@@ -160,7 +160,7 @@ func (s *Scheme) addCoats(b *tables.Book, boat Boat, part compat.Part, area Part
 		n = c.Most
 	}
 	zone, _ := b.Zone(part.Zone) // checked with the boat; the zero zone has no extra coats
-	if zone.ExtraCoats > 0 && signals(c) {
+	if signals(c) {
 		n += zone.ExtraCoats
 	}
 	below, two := s.signalType(b, boat, part)
