@@ -2,7 +2,6 @@ package antifoul_test
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 	"testing"
 	"testing/fstest"
@@ -38,48 +37,6 @@ func TestPaintOfThePlacesIsBought(t *testing.T) {
 	}
 	if told != 3 {
 		t.Errorf("told of %d paints, want 3", told)
-	}
-}
-
-// Of batches a word is said where a colour comes out of two cans, and none of one can, nor of paint without a colour.
-func TestBatchesOfTwoCans(t *testing.T) {
-	for cans, want := range map[string]bool{"\"0.5 L\"": false, "\"0.25 L\"": true} { // 0.45 L of the rudder's signal coat
-		for _, g := range plannedJob(t, strings.Replace(sheet, "by = \"roller\"", "by = \"roller\"\ncans = ["+cans+"]", 1)).Buy {
-			if g.Colour == "mid-green" && slices.ContainsFunc(g.Notes, func(f finding.Finding) bool { return strings.HasPrefix(string(f.Rule), "batch-") }) != want {
-				t.Errorf("cans of %s: %v, %v", cans, g.Items, g.Notes)
-			}
-		}
-	}
-}
-
-// Two hands of 12.5 m2/h each use up 25 m2 in an hour, of which three quarters count: so much is mixed at once, where a coat takes more, and said once of each part.
-func TestPotsByHand(t *testing.T) {
-	boat := measuredBoat("material = \"grp\"\nlaminate = \"dry\"\nbarrier = true", "cast-iron", "launch_open = true") +
-		"[[tin]]\ncoating = \"epoxy-barrier\"\nratio = \"3:1\"\npot_life = \"60 min\"\npot_life_at = \"20 degC\"\n"
-	for _, g := range plannedJob(t, strings.Replace(boat, "60 min", "480 min", 1)).Buy {
-		if len(g.Pots) > 0 {
-			t.Errorf("in eight hours all of a coat is used up, and yet %v", g.Pots)
-		}
-	}
-	pots := 0
-	for _, g := range plannedJob(t, boat).Buy {
-		for _, p := range g.Pots {
-			pots++
-			if g.Coating.Key != "epoxy-barrier" {
-				t.Errorf("a pot of %s", g.Coating.Key)
-			}
-			wet := g.Coating.Film.Typical.Float(quantity.Micrometre) / g.Coating.Solids.Typical.Float(quantity.Percent) * 100
-			want := 25 * 0.75 * wet / 1000
-			if got := p.Litres.Float(quantity.Litre); got > want+0.02 || got < want-0.02 {
-				t.Errorf("%s of %s on the %s, want %.3f L", p.Litres, g.Coating.Key, p.Part, want)
-			}
-			if p.Part != "hull" {
-				t.Errorf("a coat of the %s takes less than a pot", p.Part)
-			}
-		}
-	}
-	if pots != 1 {
-		t.Errorf("%d pots", pots)
 	}
 }
 

@@ -13,6 +13,7 @@ import (
 func (j *Job) cautions(b *tables.Book, boat Boat) []tables.Caution {
 	schemes := j.Schemes
 	on := map[string]bool{}
+	unknown, _ := b.Coating(tables.UnknownOld) // without hazards where the book has no such row
 	for _, f := range j.OldFilms {
 		if f.May != nil {
 			for _, h := range f.May.Hazards {
@@ -25,8 +26,8 @@ func (j *Job) cautions(b *tables.Book, boat Boat) []tables.Caution {
 			for k := range a.Row.Cautions() {
 				on[k] = true
 			}
-			if c, err := b.Coating(tables.UnknownOld); err == nil && a.Finding.Rule == survey.RuleFilmUnknown {
-				mark(on, c)
+			if a.Finding.Rule == survey.RuleFilmUnknown {
+				mark(on, unknown)
 			}
 		}
 	}
@@ -50,9 +51,7 @@ func (j *Job) cautions(b *tables.Book, boat Boat) []tables.Caution {
 				continue
 			}
 			if len(p.Found) == 0 && dust {
-				if c, err := b.Coating(tables.UnknownOld); err == nil {
-					mark(on, c)
-				}
+				mark(on, unknown)
 			}
 			for _, l := range p.Found {
 				on["waste"] = on["waste"] || biocidal(l.Coating) && len(s.Coats) > 0 // wash water counts too

@@ -64,6 +64,9 @@ func TestABookWithoutNumbers(t *testing.T) {
 				t.Errorf("%s does not name value[%s]", name, key)
 			}
 		}
+		if strings.Contains(err.Error(), "value[waste-density-least].value") {
+			t.Errorf("%s: a number that is missing is no number that cannot be", name)
+		}
 		if !strings.Contains(err.Error(), "threshold[film]") {
 			t.Errorf("%s does not name the threshold", name)
 		}

@@ -85,15 +85,13 @@ func cleaningDone(q *question, c *asked) worth {
 		}
 		return c.score(0.5, false, func() shown { return shown{typ: c.Scrub} })
 	}
-	if u.Cleaning > tables.None {
-		if u.Cleaning > c.Scrub {
-			return c.bars(RuleCleanHard, "scrub", func() shown {
-				return shown{u.Cleaning, c.Scrub, facts(fact("tool", cleaningTool(u.Cleaning)), fact("stands", cleaningTool(c.Scrub)))}
-			})
-		}
-		if q.cleans() && q.desk.ForbidsCleaning(c.Coating) {
-			return q.banned(c)
-		}
+	if u.Cleaning > c.Scrub {
+		return c.bars(RuleCleanHard, "scrub", func() shown {
+			return shown{u.Cleaning, c.Scrub, facts(fact("tool", cleaningTool(u.Cleaning)), fact("stands", cleaningTool(c.Scrub)))}
+		})
+	}
+	if q.cleans() && q.desk.ForbidsCleaning(c.Coating) {
+		return q.banned(c)
 	}
 	if needs {
 		if !u.CleanedEvery.Given() {

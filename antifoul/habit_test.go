@@ -270,3 +270,15 @@ func TestHoldsNothingOrTooLittle(t *testing.T) {
 		}
 	}
 }
+
+// Cleaning that a law forbids is told with that law and its place.
+func TestCleaningThatTheLawForbids(t *testing.T) {
+	pr := habit(t, `growth = "medium"`, "growth = \"medium\"\ncleaning = \"sponge\"\ncleaned_every = \"30 d\"", `place = "GB"`, `place = "US-WA"`)
+	k := criterionOf(t, pr, "ablative-cuprous-multi", "cleaning")
+	if !k.Bars || k.Finding.Rule != antifoul.RuleCleanBanned || factOf(k.Finding, "place") != "Washington State" {
+		t.Fatalf("%+v", k)
+	}
+	if len(k.Finding.Basis) != 1 || k.Finding.Basis[0].Kind != finding.Published {
+		t.Errorf("it rests on %+v", k.Finding.Basis)
+	}
+}

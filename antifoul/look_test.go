@@ -2,6 +2,7 @@ package antifoul_test
 
 import (
 	"errors"
+	"fmt"
 	"slices"
 	"strings"
 	"testing"
@@ -274,6 +275,9 @@ func TestNothingToDoBeforeTheLaunch(t *testing.T) {
 				differ = factOf(f, "count")
 			}
 		}
+		if slices.ContainsFunc(j.Cautions, func(k tables.Caution) bool { return k.Key == "unknown-old-film" }) {
+			t.Errorf("%s: a caution of a film that nobody knows", name)
+		}
 		if first != c.first || differ != c.differ {
 			t.Errorf("%s: %v first, %v differ; want %v, %v", name, first, differ, c.first, c.differ)
 		}
@@ -289,5 +293,28 @@ func TestANoteOfPaintNeedsAHull(t *testing.T) {
 		if err == nil || !strings.Contains(err.Error(), "hull: missing") {
 			t.Errorf("%s: %v", name, err)
 		}
+	}
+}
+
+// Where nobody says how paint went on, a look takes the roller too, and what readings say of a part.
+func TestALookTakesTheRoller(t *testing.T) {
+	const used = "[[used]]\npart = \"rudder\"\ncoating = \"epoxy-barrier\"\ncoats = 1\nlitres = \"0.5 L\"\n"
+	rolled := sheet + used
+	look := func(text string) string {
+		boat, err := readNote(text)
+		if err != nil {
+			t.Fatal(err)
+		}
+		j, err := antifoul.Look(tables.Default(), boat)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return fmt.Sprintf("%v", j.PutOn)
+	}
+	if got, want := look(strings.Replace(rolled, "by = \"roller\"\n", "", 1)), look(rolled); got != want {
+		t.Errorf("%s, by roller %s", got, want)
+	}
+	if sprayed := look(strings.Replace(rolled, "by = \"roller\"", "by = \"airless-open\"", 1)); sprayed == look(rolled) {
+		t.Error("how it went on says nothing: the test asks too little")
 	}
 }

@@ -103,11 +103,10 @@ func waits(order []Task, part string) float64 {
 		}
 		if t.Coat != nil {
 			passed += float64(float64(t.Coat.Layer.Coats-1) * wait)
-			if dry := t.Coat.Layer.Coating.LaunchMin; dry.Given() {
+			if dry := t.Coat.Layer.Coating.LaunchMin; dry.Given() { // the last layer's always is
 				least = max(least, passed+days(dry))
 			}
 		}
-		least = max(least, passed)
 		passed += wait
 	}
 	return least

@@ -69,7 +69,7 @@ func (j *Job) Scheme(part string) (Scheme, bool) {
 func (j *Job) Without() []string {
 	var out []string
 	for _, p := range j.Ranking.Parts {
-		if _, ok := p.Best(); !ok && len(p.Places) > 0 {
+		if _, ok := p.Best(); !ok && len(p.Left) == 0 {
 			if _, wished := j.Scheme(p.Part); !wished {
 				out = append(out, p.Part)
 			}
@@ -106,9 +106,7 @@ func Plan(b *tables.Book, boat Boat) (*Job, error) {
 	for i, pr := range j.Ranking.Parts {
 		place, ok := pr.Best()
 		if pr.Zone == HullZone {
-			if place, ok = j.choose(nil, pr, boat.Wishes.Coating); !ok {
-				continue
-			}
+			place, ok = j.choose(nil, pr, boat.Wishes.Coating)
 		} else if same, found := pr.Of(hullType); ok && found && same.Tier == place.Tier {
 			place = same
 		}

@@ -2,6 +2,7 @@ package antifoul
 
 import (
 	"cmp"
+	"fmt"
 	"math"
 	"slices"
 	"strings"
@@ -249,15 +250,16 @@ func (q *question) launchWait(c *tables.Coating) finding.List {
 	}}
 }
 
-// dedupe drops findings that say the same of the same a second time: the route repeats what the material says.
+// dedupe drops findings that say the same of the same a second time: what lies on two parts is asked about twice.
 func dedupe(fs finding.List) finding.List {
 	var out finding.List
+	seen := map[string]bool{}
 	for _, f := range fs {
-		if !slices.ContainsFunc(out, func(o finding.Finding) bool {
-			return o.Rule == f.Rule && o.Verdict == f.Verdict && o.About == f.About && o.Against == f.Against
-		}) {
+		key := fmt.Sprintf("%q %v %q %q %v", f.Rule, f.Verdict, f.About, f.Against, f.Facts)
+		if !seen[key] {
 			out = append(out, f)
 		}
+		seen[key] = true
 	}
 	return out
 }

@@ -113,6 +113,7 @@ func TestWorthByHand(t *testing.T) {
 		{"idle", "hybrid-copper-free", "", idle("42"), 0.5, false},
 		{"idle", "hybrid-copper-free", "", idle("43"), 0, true},
 		{"idle", "hybrid-copper-free", "", idle("0"), 1, false},
+		{"idle", "hybrid-copper-free", film("hybrid-copper-free", "idle_max = \"12 h\""), idle("0.75"), 2. / 3, false},
 		{"idle", "inert-epoxy", "", idle("29"), 0, true},
 		{"idle", "inert-epoxy", "", append(idle("28"), grow("light")...), 0.5, false},
 		{"idle", "inert-epoxy", "", append(idle("56"), grow("light")...), 0.25, false},
@@ -202,6 +203,7 @@ func TestWorthByHand(t *testing.T) {
 		{"work", "copper-loaded-epoxy", "", []string{"hands = 2", "hands = 2\ndone_by = \"yard\""}, 1 - (0.8+0.04+0.15)/2, false},
 		{"water", "ablative-cuprous-multi", "", nil, 1, false},
 		{"water", "blacking-bitumen", "", nil, 0, true},
+		{"water", "blacking-bitumen", "", []string{"water = \"salt\"\n", "", "water = \"salt\"\n", ""}, 0.5, false},
 	} {
 		text := base
 		for i := 0; i+1 < len(c.pairs); i += 2 {
@@ -211,7 +213,7 @@ func TestWorthByHand(t *testing.T) {
 			text = strings.Replace(text, c.pairs[i], c.pairs[i+1], 1)
 		}
 		k := criterionOf(t, rankedHull(t, c.own, text), c.coating, c.criterion)
-		if math.Abs(k.Value-c.value) > 1e-9 || k.Bars != c.bars {
+		if !(math.Abs(k.Value-c.value) <= 1e-9) || k.Bars != c.bars { // also what is no number
 			t.Errorf("%s of %s with %q: %v, bars %v by %q; want %v, %v", c.criterion, c.coating, c.pairs, k.Value, k.Bars, k.Finding.Rule, c.value, c.bars)
 		}
 		// What is worth less than a half speaks against the type.
@@ -259,6 +261,10 @@ func TestWhatACriterionShows(t *testing.T) {
 		{"idle", "self-polishing-cuprous", "", nil, antifoul.RuleHoursUnder, "120 h", "150 h"},
 		{"idle", "self-polishing-cuprous", "", swap(`under_way = "120 h"`, `under_way = "150 h"`), antifoul.RuleIdleFits, "20 d", "21 d"},
 		{"idle", "self-polishing-cuprous", "", gone(`under_way = "120 h"`), antifoul.RuleIdleFits, "20 d", "21 d"},
+		{"abrasion", "hard-cuprous", "", swap(`dries_on = "none"`, `dries_on = "firm"`), antifoul.RuleAbrasionFits, "heavy", "heavy"},
+		{"abrasion", "hybrid-cuprous", "", swap(`dries_on = "none"`, `dries_on = "firm"`), antifoul.RuleAbrasionOver, "heavy", "medium"},
+		{"abrasion", "ablative-cuprous-multi", "", swap(`dries_on = "none"`, `dries_on = "soft"`), antifoul.RuleAbrasionFits, "light", "light"},
+		{"abrasion", "foul-release-silicone", "", swap(`dries_on = "none"`, `dries_on = "soft"`), antifoul.RuleAbrasionNone, "light", "none"},
 		{"growth", "none", "", nil, antifoul.RuleBareGrowth, "medium", "none"},
 		{"growth", "none", "", gone(`growth = "medium"`), antifoul.RuleBareAfloat, notGiven, "none"},
 		{"growth", "none", "", steel, antifoul.RuleBareMetal, "medium", "none"},
