@@ -76,11 +76,8 @@ func TestPiecesOfAPart(t *testing.T) {
 func TestFaultsNameTheirSection(t *testing.T) {
 	record := "[[record]]\ncoating = \"ablative-cuprous-multi\"\nlaunched = 2025-04-01\nfilm = \"150 um\"\n[[record.look]]\non = 2025-10-01\nzone = \"edges\"\nsignal = false\n"
 	tin := func(kits ...string) string {
-		out := "[[tin]]\ncoating = \"epoxy-barrier\"\nratio = \"3:1\"\n"
-		for _, k := range kits {
-			out += "[[tin.kit]]\nbase = \"3 L\"\nhardener = \"1 L\"\n" + k
-		}
-		return out
+		const kit = "[[tin.kit]]\nbase = \"3 L\"\nhardener = \"1 L\"\n"
+		return "[[tin]]\ncoating = \"epoxy-barrier\"\nratio = \"3:1\"\n" + kit + strings.Join(kits, kit)
 	}
 	const euros, pounds = "price = \"140.00 EUR\"\n", "price = \"140.00 GBP\"\n"
 	for name, c := range map[string]struct {

@@ -59,10 +59,11 @@ func TestClosenessByHand(t *testing.T) {
 	against := func(low, typical, high string) string { return steady + alike("twin-b", life(low, typical, high)) }
 	four := wearing("12.5", "12.5", "12.5") // 200 um in 16 months: four coats, 0.4
 	doubtful := wearing("5", "10", "20")    // three coats to 9.375 um a month, which 7/16 of the draws are, four to 12.5, which 10/16 are; beyond it has lost
-	failed := ""
+	var rows []string
 	for _, key := range []string{"ablative-cuprous-multi", "ablative-thiocyanate", "ablative-copper-free", "ablative-cuprous-water", "ablative-copper-free-water"} { // which need no more than washing
-		failed += pastRow("failed-"+key, key, "GB", "failed", "12")
+		rows = append(rows, pastRow("failed-"+key, key, "GB", "failed", "12"))
 	}
+	failed := strings.Join(rows, "")
 	for name, c := range map[string]struct {
 		own         string
 		pairs       []string

@@ -60,11 +60,8 @@ func (j *Job) betweenParts(b *tables.Book) {
 	}
 }
 
-// ruleBesideStrip is compat's answer for a hull whose copper must keep away from a leg.
-const ruleBesideStrip finding.ID = "beside-strip"
-
 // besideLeg reports whether a strip of hull beside a leg must be kept free of the hull's paint.
-func (j *Job) besideLeg() bool { return j.Findings.Has(ruleBesideStrip) }
+func (j *Job) besideLeg() bool { return j.Findings.Has(compat.RuleBesideStrip) }
 
 // launchTooSoon notes a launch day that the job cannot meet even if nothing goes wrong: fewer days are left than
 //

@@ -1,6 +1,7 @@
 package antifoul
 
 import (
+	"fmt"
 	"iter"
 	"slices"
 
@@ -208,4 +209,18 @@ func (j *Job) legal(b *tables.Book) {
 	}
 	j.Legal = append(j.Legal, law.Papers(b, j.Boat.Craft(), j.Boat.On)...)
 	j.Legal = dedupe(j.Legal)
+}
+
+// dedupe drops findings that say the same of the same a second time: what lies on two parts is asked about twice.
+func dedupe(fs finding.List) finding.List {
+	var out finding.List
+	seen := map[string]bool{}
+	for _, f := range fs {
+		key := fmt.Sprintf("%q %v %q %q %v", f.Rule, f.Verdict, f.About, f.Against, f.Facts)
+		if !seen[key] {
+			out = append(out, f)
+		}
+		seen[key] = true
+	}
+	return out
 }

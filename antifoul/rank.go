@@ -2,7 +2,6 @@ package antifoul
 
 import (
 	"cmp"
-	"fmt"
 	"math"
 	"slices"
 	"strings"
@@ -248,18 +247,4 @@ func (q *question) launchWait(c *tables.Coating) finding.List {
 		Rule: RuleFilmWait, Verdict: finding.Caution, About: c.Name, Basis: []finding.Basis{c.Basis("air_new")},
 		Facts: []finding.Fact{fact("launch", q.boat.Work.Launch), fact("limit", c.AirNew)},
 	}}
-}
-
-// dedupe drops findings that say the same of the same a second time: what lies on two parts is asked about twice.
-func dedupe(fs finding.List) finding.List {
-	var out finding.List
-	seen := map[string]bool{}
-	for _, f := range fs {
-		key := fmt.Sprintf("%q %v %q %q %v", f.Rule, f.Verdict, f.About, f.Against, f.Facts)
-		if !seen[key] {
-			out = append(out, f)
-		}
-		seen[key] = true
-	}
-	return out
 }
