@@ -13,7 +13,7 @@ import (
 	"boatyard.example/bottomwork/tables/quantity"
 )
 
-func benchBoat(b *testing.B, text string) antifoul.Boat {
+func benchBoat(b testing.TB, text string) antifoul.Boat {
 	b.Helper()
 	boat, err := antifoul.ReadBoat(fstest.MapFS{"boat.toml": {Data: []byte(text)}}, "boat.toml")
 	if err != nil {
@@ -144,5 +144,20 @@ func BenchmarkManyBoats(b *testing.B) {
 			}
 			b.ReportMetric(float64(b.Elapsed().Nanoseconds())/float64(b.N)/float64(n), "ns/boat")
 		})
+	}
+}
+
+// A ranking is asked for in loops: it makes no words, copies no rows and looks nothing up in vain. What costs memory shows in the number of pieces.
+func TestARankingCostsLittleMemory(t *testing.T) {
+	if underRace {
+		t.Skip("the race detector takes memory of its own")
+	}
+	book, boat := tables.Default(), benchBoat(t, onePart)
+	if n := testing.AllocsPerRun(50, func() {
+		if _, err := antifoul.Rank(book, boat); err != nil {
+			t.Fatal(err)
+		}
+	}); n > 100 {
+		t.Errorf("%.0f allocations", n)
 	}
 }
