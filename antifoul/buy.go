@@ -198,9 +198,6 @@ func patched(b *tables.Book, boat Boat, schemes []Scheme, hull string, pads cove
 		case i == keel:
 			places = pads.Some(under)
 		}
-		if places.Count == 0 {
-			continue
-		}
 		var layers []coverage.PatchLayer
 		var colours []string
 		var purposes []compat.Purpose
