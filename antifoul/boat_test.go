@@ -117,8 +117,17 @@ func TestFaultsNameTheirSection(t *testing.T) {
 	}
 	// What may stand there is suggested: a type that a bottom ends with.
 	_, err := plan(t, strings.Replace(base, "[paint]", "[wishes]\ncoating = \"epoxy-cuprous\"\n[paint]", 1))
-	if err == nil || !strings.Contains(err.Error(), "-cuprous") || strings.Contains(err.Error(), "epoxy-primer") {
+	if err == nil || !strings.Contains(err.Error(), "did you mean soft-cuprous") || strings.Contains(err.Error(), "epoxy-primer") {
 		t.Errorf("%v", err)
+	}
+	// Parts without a name are counted, also of a boat that was put together in code.
+	x := planned(t, base).Boat
+	x.Parts = slices.Clone(x.Parts)
+	x.Parts[1].Name, x.Parts[1].Material = "", "grpp"
+	for _, f := range x.Check(tables.Default()) {
+		if !strings.HasPrefix(f.Key, "part[2].") {
+			t.Errorf("the second part: %v", f)
+		}
 	}
 }
 

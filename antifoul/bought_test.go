@@ -18,8 +18,11 @@ func supported(stands, keel string, first bool) string {
 		return text
 	}
 	part := "[[part]]\nname = \"keel\"\nzone = \"keel\"\nmaterial = \"" + keel + "\"\narea = \"4 m2\"\n" + film("epoxy-barrier", "")
-	if keel == "copper-nickel" { // which is left bare
+	switch keel {
+	case "copper-nickel": // which is left bare
 		part = strings.Replace(part, "epoxy-barrier", "bare", 1)
+	case "lead": // over its own kind, which shows below the new coats
+		part = strings.Replace(part, "coating = \"epoxy-barrier\"", "coating = \"ablative-cuprous-multi\"\ncolour = \"red-oxide\"", 1)
 	}
 	at := "[[part]]\nname = \"anode\""
 	if first {
@@ -36,6 +39,7 @@ func TestPlacesAreSharedOut(t *testing.T) {
 		"no keel of its own":  {supported(nine, "", false), "0.90 m2", ""},
 		"a keel":              {supported(nine, "grp", false), "0.60 m2", "0.30 m2"},
 		"a keel named first":  {supported(nine, "grp", true), "0.60 m2", "0.30 m2"},
+		"a keel of one layer": {supported(nine, "lead", false), "0.60 m2", "0.30 m2"},
 		"a keel left bare":    {supported(nine, "copper-nickel", false), "0.90 m2", ""},
 		"blocks alone":        {supported("keel_blocks = 2", "grp", false), "", "0.20 m2"},
 		"one block":           {supported("keel_blocks = 1", "grp", false), "", "0.10 m2"},
@@ -104,14 +108,14 @@ func TestBatchesOfAColour(t *testing.T) {
 		return g.Notes.Has("batch-to-buy") || g.Notes.Has("batch-mixed") || g.Notes.Has("batch-one") || g.Notes.Has("batch-no-matter")
 	}
 	kinds := map[string]int{}
-	for _, text := range []string{sheet, strings.Replace(sheet, "material = \"grp\"", "material = \"steel\"", 1)} {
+	for _, text := range []string{sheet, supported("stand_pairs = 0", "grp", false), strings.Replace(sheet, "material = \"grp\"", "material = \"steel\"", 1)} {
 		for _, g := range plannedJob(t, text).Buy {
 			cans := 0
 			for _, it := range g.Items {
 				cans += it.Count
 			}
 			want := g.Colour != "" && cans > 1
-			kinds[fmt.Sprint(g.Colour != "", min(cans, 2))]++
+			kinds[fmt.Sprint(g.Colour != "", min(cans, 3))]++
 			if batch(g) != want {
 				t.Errorf("%s, %q, %d cans: %s", g.Coating.Key, g.Colour, cans, rulesOf(g.Notes))
 			}
@@ -188,6 +192,51 @@ func TestPotsByHand(t *testing.T) {
 		if !found {
 			t.Fatalf("%s: no epoxy is bought", name)
 		}
+	}
+}
+
+// The rate of work is rounded down to the hundredth: at 0.07 h for a square metre 14.28 m2 an hour, of which a pot that lasts for 2521 minutes gets to 29.999 L at 100 um and half of that time, told as 29.9. A coat that
+// takes just what a pot holds is mixed as one.
+func TestPotsToTheTenthOfALitre(t *testing.T) {
+	own := hoursOf("prime", 0.07, 0.07, 0.07) + number("pot-life-share", "0.5") +
+		"[[coating]]\nkey = \"epoxy-barrier\"\nbasis = \"own table\"\nsource = \"the tin\"\nsolids = [\"100 %\", \"100 %\", \"100 %\"]\nfilm = [\"100 um\", \"100 um\", \"100 um\"]\n"
+	pots := func(area float64) (coat quantity.Volume, pots []antifoul.Pot) {
+		text := strings.NewReplacer("material = \"grp\"", "material = \"steel\"", "coating = \"ablative-cuprous-multi\"\ncolour = \"red-oxide\"\nfilm = \"100 um\"", "coating = \"bare\"", "flat = \"20 m2\", waterline = \"2 m2\", edges = \"1 m2\"",
+			fmt.Sprintf("flat = \"%.2f m2\"", area)).Replace(sheet[:strings.Index(sheet, "[[part]]\nname = \"rudder\"")]+sheet[strings.Index(sheet, "[[part]]\nname = \"anode\""):]) +
+			"[[tin]]\ncoating = \"epoxy-barrier\"\npot_life = \"2521 min\"\npot_life_at = \"20 degC\"\n"
+		j := billed(t, own, text)
+		for _, g := range j.Buy {
+			if g.Coating.Key == "epoxy-barrier" {
+				pots = g.Pots
+			}
+		}
+		s, _ := j.Scheme("hull")
+		for _, k := range s.Coats {
+			if k.Layer.Coating.Key == "epoxy-barrier" {
+				coat = k.Litres.Typical
+			}
+		}
+		return coat, pots
+	}
+	_, many := pots(400)
+	if len(many) != 1 || many[0].Litres.Float(quantity.Litre) != 29.9 {
+		t.Fatalf("%v", many)
+	}
+	low, high := 1, 40000 // hundredths of a square metre
+	for high-low > 1 {
+		middle := (low + high) / 2
+		if coat, _ := pots(float64(middle) / 100); coat.Cmp(many[0].Litres) <= 0 {
+			low = middle
+		} else {
+			high = middle
+		}
+	}
+	coat, one := pots(float64(low) / 100)
+	if !coat.Equal(many[0].Litres) || len(one) != 0 {
+		t.Errorf("%.2f m2 take %s of a pot of %s: %d pots", float64(low)/100, coat, many[0].Litres, len(one))
+	}
+	if _, two := pots(float64(high) / 100); len(two) != 1 {
+		t.Errorf("%.2f m2: %d pots", float64(high)/100, len(two))
 	}
 }
 

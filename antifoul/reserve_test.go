@@ -8,6 +8,7 @@ import (
 	"time"
 
 	"boatyard.example/bottomwork/antifoul"
+	"boatyard.example/bottomwork/antifoul/calendar"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
 )
@@ -44,6 +45,11 @@ func TestReserveBeforeALaunch(t *testing.T) {
 		"which is rounded up":  {number("launch-reserve", "0.25"), "", 0, false},
 	} {
 		s := billed(t, c.own, fmt.Sprintf(seasonal, "material = \"grp\"", "lead", c.work+"launch = "+morning(c.days))).Season
+		for _, f := range s.Calendar.Findings {
+			if f.Rule == calendar.RuleNoReserve && c.own != "" && fmt.Sprint(factOf(f, "reserve")) != "1 d" {
+				t.Errorf("%s: %v are left", name, factOf(f, "reserve"))
+			}
+		}
 		if !s.Calendar.Fits || s.Calendar.Reserve != c.kept {
 			t.Errorf("%s: fits %v, reserve kept %v: %v", name, s.Calendar.Fits, s.Calendar.Reserve, s.Calendar.Findings)
 		}

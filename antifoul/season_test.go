@@ -1,7 +1,9 @@
 package antifoul_test
 
 import (
+	"errors"
 	"fmt"
+	"io/fs"
 	"os"
 	"slices"
 	"strings"
@@ -536,5 +538,105 @@ func TestNotInTheSlings(t *testing.T) {
 		if !c.lays && !slices.ContainsFunc(fs, func(f finding.Finding) bool { return f.Rule == "slings-waits" && f.About == s.Coating.Name }) {
 			t.Errorf("nobody says that %s waits: %v", c.coating, fs)
 		}
+	}
+}
+
+// What a morning says beside its verdict: the next coat where none is due today, and what the plan has before the coat, in order; a coat that is abraded once more waits for that.
+func TestMorningSaysWhatComesBefore(t *testing.T) {
+	for name, c := range map[string]struct {
+		hull, now string
+		rule      finding.ID
+		says      string
+	}{
+		"none today":        {"material = \"grp\"", "2027-05-01 14:30", calendar.RuleNoCoat, "Sun 2 May 2027, 09:00"},
+		"two works before":  {"material = \"grp\"", "2027-05-22 08:00", calendar.RuleBefore, "places where she stood, degrease (hull), then places where she stood, abrade (hull)"},
+		"one work before":   {"material = \"grp\"", "2027-05-22 10:30", calendar.RuleBefore, "places where she stood, abrade (hull)"},
+		"nothing before it": {"material = \"grp\"", "2027-05-22 12:30", calendar.RuleRead, ""},
+		"abraded once more": {barrierOnGRP, "2027-05-15 08:00", calendar.RuleBefore, "abrading"},
+	} {
+		j := inSeason(t, c.hull, "lead", "launch_open = true")
+		now, err := time.Parse("2006-01-02 15:04", c.now)
+		if err != nil {
+			t.Fatal(err)
+		}
+		m, ok, err := j.Morning(now)
+		if err != nil || !ok {
+			t.Fatalf("%s: %v, %v", name, ok, err)
+		}
+		i := slices.IndexFunc(j.Season.Calendar.Items, func(it calendar.Item) bool {
+			return j.Season.Turns[it.Task].Name == m.Turn.Name && !it.Again
+		})
+		it := j.Season.Calendar.Items[i]
+		says := ""
+		switch c.rule {
+		case calendar.RuleNoCoat:
+			says = fmt.Sprint(factOf(m.Finding, "next"))
+			if !m.Next.Equal(it.Start()) || m.Sure != (it.Verdict == finding.Fine) {
+				t.Errorf("%s: next %v, sure %v; planned %v, %v", name, m.Next, m.Sure, it.Start(), it.Verdict)
+			}
+		case calendar.RuleBefore:
+			says = fmt.Sprint(factOf(m.Finding, "before"))
+			if !m.From.Equal(it.Start()) {
+				t.Errorf("%s: from %v, planned %v", name, m.From, it.Start())
+			}
+		}
+		if m.Finding.Rule != c.rule || says != c.says || c.rule != calendar.RuleRead && m.Finding.About != m.Turn.Name {
+			t.Errorf("%s: %s of %s, %q; want %s, %q", name, m.Finding.Rule, m.Finding.About, says, c.rule, c.says)
+		}
+	}
+	// A coat in the hours of a good forecast is sure.
+	j, err := plan(t, strings.NewReplacer("launch = 2027-05-20", "launch_open = true\ndays = [\"Sat\", \"Sun\", \"Mon\", \"Tue\", \"Wed\", \"Thu\", \"Fri\"]\nfrom = \"11:00\"\nuntil = \"16:00\"\nforecast = \"weather.csv\"").Replace(base))
+	if err != nil {
+		t.Fatal(err)
+	}
+	m, ok, err := j.Morning(time.Date(2027, time.April, 3, 0, 0, 0, 0, time.UTC).Add(-24 * time.Hour))
+	if err != nil || !ok || !m.Sure {
+		t.Errorf("%v, %v: next %v, sure %v", ok, err, m.Next, m.Sure)
+	}
+}
+
+// What can be blasted and primed in a day is one piece, of which nothing is said.
+func TestOneSectionIsNone(t *testing.T) {
+	j := inSeason(t, "material = \"grp\"", "cast-iron", "launch_open = true")
+	if !slices.ContainsFunc(j.Season.Turns, func(x antifoul.Turn) bool { return x.Sections == 1 }) || j.Season.Findings.Has(antifoul.RuleSections) {
+		t.Errorf("%v", j.Season.Findings)
+	}
+}
+
+// Where nobody says how warm it is a plan is careful: it is ready no sooner than at the temperature at which the times of the paint hold, and an epoxy later.
+func TestAPlanWithoutATemperatureIsCareful(t *testing.T) {
+	text := fmt.Sprintf(seasonal, barrierOnGRP, "lead", "launch_open = true")
+	warm := plannedJob(t, text).Season.Calendar.Ready
+	if careful := plannedJob(t, strings.Replace(text, "[paint]\ntemperature = \"20 degC\"\n", "", 1)).Season.Calendar.Ready; warm.IsZero() || !careful.After(warm) {
+		t.Errorf("ready %v at 20 degC, %v at what nobody says", warm, careful)
+	}
+}
+
+// A book that doesn't say how paint dries plans no days, and says what it lacks, under the work.
+func TestABookWithoutDrying(t *testing.T) {
+	files := fstest.MapFS{}
+	err := fs.WalkDir(os.DirFS("../tables/data"), ".", func(path string, e fs.DirEntry, err error) error {
+		if err != nil || e.IsDir() || path == "dryings.toml" {
+			return err
+		}
+		text, err := fs.ReadFile(os.DirFS("../tables/data"), path)
+		files[path] = &fstest.MapFile{Data: text}
+		return err
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	b, err := tables.Load(files)
+	if err != nil {
+		t.Fatal(err)
+	}
+	boat, err := antifoul.ReadBoatWith(b, fstest.MapFS{"boat.toml": {Data: []byte(fmt.Sprintf(seasonal, "material = \"grp\"", "lead", "launch_open = true"))}}, "boat.toml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	_, err = antifoul.Plan(b, boat)
+	var faults finding.Faults
+	if !errors.As(err, &faults) || len(faults) == 0 || faults[0].Key != "work.drying" {
+		t.Errorf("%v", err)
 	}
 }

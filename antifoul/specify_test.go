@@ -2,6 +2,8 @@ package antifoul_test
 
 import (
 	"errors"
+	"fmt"
+	"math"
 	"strings"
 	"testing"
 
@@ -9,6 +11,7 @@ import (
 	"boatyard.example/bottomwork/coverage"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/finding"
+	"boatyard.example/bottomwork/tables/quantity"
 )
 
 // Specify answers for any type of the ranking what Plan answers for the chosen one.
@@ -116,6 +119,110 @@ func TestFirstCoatFillsAProfile(t *testing.T) {
 					t.Errorf("%s of which the profile takes %s, and %s by the film, %v", k.Litres.Typical, k.Fills.Typical, plain.Typical, err)
 				}
 			}
+		}
+	}
+}
+
+// The layers of the hull and what is said of them: the colour under the working coats, where it comes from, and what it tells. The boat lies on an old film in red oxide or on bare glass fibre.
+func TestWhatIsSaidOfTheLayers(t *testing.T) {
+	const red = "coating = \"ablative-cuprous-multi\"\ncolour = \"red-oxide\""
+	const hull = "name = \"hull\"\nzone = \"hull\"\nmaterial = \"grp\"\n[[part.found]]\n"
+	steps := func(x, y string) string { // the step between two colours, as a number that is read back to the last bit
+		a, errA := tables.Default().Colour(x)
+		b, errB := tables.Default().Colour(y)
+		if errA != nil || errB != nil {
+			t.Fatal(errA, errB)
+		}
+		return fmt.Sprint(math.Abs(a.Lightness - b.Lightness))
+	}
+	more := func(step string) string { // a little more
+		var f float64
+		if _, err := fmt.Sscan(step, &f); err != nil {
+			t.Fatal(err)
+		}
+		return fmt.Sprint(f + 0.001)
+	}
+	step := steps("black", "red-oxide")
+	for name, c := range map[string]struct{ own, found, wishes, layers, says string }{
+		"over its own kind":       {"", red, "", "extra black, working black", "colour-taken old-is-signal signal-weak extra coats"},
+		"over bare glass fibre":   {"", `coating = "bare"`, "", "signal mid-green, extra black, working black", "colour-taken signal-under extra coats"},
+		"a hard film":             {"", `coating = "bare"`, `coating = "hard-cuprous"`, "signal mid-green, extra black, working black", "colour-taken signal-under signal-hard extra coats"},
+		"a film that stays clean": {"", `coating = "bare"`, `coating = "foul-release-silicone"`, "undercoat , undercoat , working black", "colour-taken no-signal coats"},
+		"a wished top":            {"", `coating = "bare"`, `top_colour = "mid-green"`, "signal black, extra mid-green, working mid-green", "signal-under extra coats"},
+		"a wished signal":         {"", `coating = "bare"`, `signal_colour = "red-oxide"`, "signal red-oxide, extra black, working black", "colour-taken signal-under signal-weak extra coats"},
+		"a signal not to be had":  {"", `coating = "bare"`, `signal_colour = "white"`, "signal mid-green, extra black, working black", "colour-taken signal-under extra coats"},
+		"a top not to be had": {
+			"", `coating = "bare"`, "top_colour = \"white\"\ncoating = \"ablative-cuprous-multi\"", "signal mid-green, extra black, working black", "colour-taken signal-under extra coats",
+		},
+		"the old step just told": {number("lightness-step", step), red, `top_colour = "black"`, "extra black, working black", "old-is-signal signal-weak extra coats"},
+		"the old step too small": {number("lightness-step", more(step)), red, `top_colour = "black"`, "signal mid-green, extra black, working black", "signal-under extra coats"},
+		"just seen from afar":    {number("lightness-step-clear", step), red, `top_colour = "black"`, "extra black, working black", "old-is-signal extra coats"},
+		"not seen from afar":     {number("lightness-step-clear", more(step)), red, `top_colour = "black"`, "extra black, working black", "old-is-signal signal-weak extra coats"},
+		"no step to be had":      {number("lightness-step", "99") + number("lightness-step-clear", "100"), `coating = "bare"`, "", "extra black, working black", "colour-taken no-step extra coats"},
+		// Of two types: a colour that both may have stays as wished; another is chosen where the one below cannot have it, or where the old film would do.
+		"two types": {
+			"", `coating = "bare"`, "coating = \"ablative-thiocyanate\"\ntop_colour = \"black\"\nsignal_colour = \"red-oxide\"\nsignal_type = \"hard-cuprous\"", "signal red-oxide, extra black, working black",
+			"signal-under two-types signal-weak extra coats",
+		},
+		"two types, one colour not to be had": {
+			"", `coating = "bare"`, "coating = \"ablative-thiocyanate\"\ntop_colour = \"black\"\nsignal_colour = \"white\"\nsignal_type = \"hard-cuprous\"", "signal mid-green, extra black, working black",
+			"signal-under two-types extra coats",
+		},
+		"two types over their kind": {
+			"", red, "coating = \"ablative-thiocyanate\"\ntop_colour = \"black\"\nsignal_type = \"ablative-cuprous-multi\"", "signal mid-green, extra black, working black", "signal-under two-types extra coats",
+		},
+	} {
+		wishes := c.wishes
+		if !strings.Contains(wishes, "\ncoating") && !strings.HasPrefix(wishes, "coating") {
+			wishes = "coating = \"ablative-cuprous-multi\"\n" + wishes
+		}
+		j := billed(t, c.own, strings.NewReplacer(hull+red, hull+c.found, "[paint]", "[wishes]\n"+wishes+"\n[paint]").Replace(base))
+		s, _ := j.Scheme("hull")
+		var layers, says []string
+		for _, k := range s.Coats {
+			layers = append(layers, string(k.Layer.For)+" "+k.Layer.Colour)
+		}
+		for _, f := range s.Findings {
+			if rule, ok := strings.CutPrefix(string(f.Rule), "scheme-"); ok {
+				says = append(says, rule)
+			}
+		}
+		if got := strings.Join(layers, ", "); got != c.layers {
+			t.Errorf("%s: %s, want %s", name, got, c.layers)
+		}
+		if got := strings.Join(says, " "); got != c.says {
+			t.Errorf("%s: says %s, want %s", name, got, c.says)
+		}
+	}
+}
+
+// The coats are told with the months wished and those afloat.
+func TestCoatsAreTold(t *testing.T) {
+	s, _ := planned(t, base).Scheme("hull")
+	for _, f := range s.Findings {
+		if f.Rule == antifoul.RuleCoats {
+			if got := fmt.Sprint(factOf(f, "coats"), ", ", factOf(f, "wished"), ", ", factOf(f, "afloat")); got != "3, 24 months, 16 months" {
+				t.Error(got)
+			}
+			return
+		}
+	}
+	t.Error("nothing is said of the coats")
+}
+
+// The last coat dries before a launch that is known, and may wait for one that is far off.
+func TestLastCoatDriesBeforeTheLaunch(t *testing.T) {
+	for name, c := range map[string]struct {
+		launch string
+		early  bool
+	}{"today": {"launch = 2027-04-03", true}, "tomorrow": {"launch = 2027-04-04", false}, "a year on": {"launch = 2028-03-20", false}, "nobody knows": {"", false}, "it may slip": {"launch = 2027-04-03\nlaunch_open = true", false}} {
+		text := strings.NewReplacer("launch = 2027-05-20", c.launch, "[paint]", "[wishes]\ncoating = \"hard-cuprous\"\n[paint]").Replace(base)
+		s, _ := planned(t, text).Scheme("hull")
+		if s.Coating.AirNew.Cmp(quantity.Day.N(300)) > 0 || s.Coating.LaunchMin.Cmp(quantity.Day.N(1)) > 0 {
+			t.Fatal("the film may stand dry for long: the test asks too little")
+		}
+		if s.Findings.Has("stack-launch-early") != c.early || s.Findings.Has("stack-air-new") {
+			t.Errorf("%s: %s", name, rulesOf(s.Findings))
 		}
 	}
 }

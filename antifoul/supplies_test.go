@@ -139,3 +139,118 @@ func TestSheetingUnderABoat(t *testing.T) {
 	}
 	t.Error("no sheeting")
 }
+
+// Just so much that a part in a thousand is seen: 25 m2 of 200.1 um are 5.0025 L, 9.0045 to 10.005 kg.
+func TestWasteToTheKilogram(t *testing.T) {
+	rudder := sheet[strings.Index(sheet, "[[part]]\nname = \"rudder\""):strings.Index(sheet, "[[part]]\nname = \"anode\"")]
+	w := plannedJob(t, strings.NewReplacer(rudder, "", "coating = \"ablative-cuprous-multi\"\ntop_colour", "coating = \"hard-cuprous\"\ntop_colour", "film = \"100 um\"", "film = \"200.1 um\"", "flat = \"20 m2\"", "flat = \"22 m2\"").Replace(sheet)).Waste
+	if w.Low.String() != "9 kg" || w.High.String() != "11 kg" {
+		t.Errorf("%s to %s", w.Low, w.High)
+	}
+}
+
+// What is in it and what nobody measured is named, each film once and in order: films with a biocide and those that can harm otherwise; an epoxy and a bare surface can't.
+func TestWhatIsInTheWaste(t *testing.T) {
+	const hull, rudder = "coating = \"ablative-cuprous-multi\"\ncolour = \"red-oxide\"\nfilm = \"100 um\"\nstate = \"sound\"\n", "coating = \"epoxy-barrier\"\nstate = \"sound\"\n"
+	layer := func(key, film string) string {
+		if film != "" {
+			film = "film = \"" + film + "\"\n"
+		}
+		return "coating = \"" + key + "\"\nstate = \"sound\"\n" + film
+	}
+	for name, c := range map[string]struct{ hull, rudder, holds, unread string }{
+		"bare":                            {layer("bare", ""), layer("bare", ""), "<nil>", "<nil>"},
+		"an epoxy that is abraded, twice": {layer("epoxy-old", ""), layer("epoxy-old", ""), "<nil>", "<nil>"},
+		"silicone that is stripped":       {layer("silicone-old", "100 um"), layer("bare", ""), "<nil>", "<nil>"},
+		"bitumen":                         {layer("bitumen-old", "100 um"), layer("bare", ""), "old bitumen or tar", "<nil>"},
+		"two films":                       {layer("vinyl-old", "100 um"), layer("soft-old", "100 um"), "old traditional soft antifouling, old vinyl or chlorinated rubber", "<nil>"},
+		"two that nobody measured": {
+			layer("vinyl-old", ""), layer("soft-old", ""), "old traditional soft antifouling, old vinyl or chlorinated rubber",
+			"old traditional soft antifouling on the rudder and old vinyl or chlorinated rubber on the hull",
+		},
+		"one film on both":     {layer("soft-old", ""), layer("soft-old", ""), "old traditional soft antifouling", "old traditional soft antifouling on the hull and old traditional soft antifouling on the rudder"},
+		"nobody reported any":  {"", "", "an unknown old film", "an unknown film on the hull and an unknown film on the rudder"},
+		"one was not reported": {"", layer("soft-old", "100 um"), "an unknown old film, old traditional soft antifouling", "an unknown film on the hull"},
+	} {
+		put := func(text, was, now string) string {
+			if now == "" {
+				return strings.Replace(text, "[[part.found]]\n"+was, "", 1)
+			}
+			return strings.Replace(text, was, now, 1)
+		}
+		text := strings.Replace(put(put(sheet, hull, c.hull), rudder, c.rudder), "[wishes]\ncoating = \"ablative-cuprous-multi\"", "[wishes]\ncoating = \"hard-cuprous\"", 1)
+		var holds, unread any
+		for _, f := range plannedJob(t, text).OfWaste {
+			switch f.Rule {
+			case antifoul.RuleWasteHazard:
+				holds = factOf(f, "films")
+			case antifoul.RuleWasteUnknown:
+				unread = factOf(f, "films")
+			}
+		}
+		if fmt.Sprint(holds) != c.holds || fmt.Sprint(unread) != c.unread {
+			t.Errorf("%s: %v; %v", name, holds, unread)
+		}
+	}
+}
+
+// A film with a biocide is named whatever hazards an own row of it names; what is bought by the kilogram is no grit where nothing is blasted.
+func TestWasteOfOwnRows(t *testing.T) {
+	own := "[[coating]]\nkey = \"hard-cuprous\"\nbasis = \"own table\"\nsource = \"the tin\"\nhazards = []\n" +
+		"[[supply]]\nkey = \"rags\"\nname = \"rags\"\nunit = \"kg\"\nper = \"coat\"\nrate = [1, 1, 1]\nbasis = \"own table\"\nsource = \"the yard\"\n"
+	waste := billed(t, own, strings.ReplaceAll(sheet, "coating = \"ablative-cuprous-multi\"", "coating = \"hard-cuprous\"")).OfWaste
+	if waste.Has(antifoul.RuleWasteGrit) {
+		t.Error("rags are told as grit")
+	}
+	for _, f := range waste {
+		if f.Rule == antifoul.RuleWasteHazard && strings.Contains(fmt.Sprint(factOf(f, "films")), "hard, cuprous oxide") {
+			return
+		}
+	}
+	t.Errorf("the hard film is not named: %v", waste)
+}
+
+// Grit is waste with the paint in it: 35 kg for each of 23 m2 are told, and go into the bags; sheeting goes over length times beam, and is left out where nobody says them. One coat in all asks for supplies too.
+func TestSuppliesByHand(t *testing.T) {
+	uses := func(j *antifoul.Job, key string) float64 {
+		for _, s := range j.Supplies {
+			if s.Supply.Key == key {
+				return s.Uses.Typical
+			}
+		}
+		return 0
+	}
+	near := func(name string, got, want float64) {
+		t.Helper()
+		if !(got-want < 1e-6 && want-got < 1e-6) {
+			t.Errorf("%s: %g, want %g", name, got, want)
+		}
+	}
+	rudder := sheet[strings.Index(sheet, "[[part]]\nname = \"rudder\""):strings.Index(sheet, "[[part]]\nname = \"anode\"")]
+	hull := strings.Replace(sheet, rudder, "", 1)
+	steel := strings.NewReplacer("material = \"grp\"", "material = \"steel\"", "coating = \"ablative-cuprous-multi\"\ncolour = \"red-oxide\"\nfilm = \"100 um\"", "coating = \"bare\"").Replace(hull)
+	j := plannedJob(t, steel)
+	var grit any
+	for _, f := range j.OfWaste {
+		if f.Rule == antifoul.RuleWasteGrit {
+			grit = factOf(f, "grit")
+		}
+	}
+	if fmt.Sprint(grit) != "805 kg" || plannedJob(t, hull).OfWaste.Has(antifoul.RuleWasteGrit) {
+		t.Errorf("grit %v", grit)
+	}
+	near("bags of grit", uses(j, "waste-bag"), 805*0.07)
+	near("abrasive", uses(j, "blast-abrasive"), 805)
+	near("no abrasive", uses(plannedJob(t, hull), "blast-abrasive"), 0)
+	near("sheeting", uses(plannedJob(t, hull), "sheeting"), 27*1.6)
+	near("sheeting of 27.4215 m2", uses(plannedJob(t, strings.NewReplacer("length = \"9 m\"", "length = \"9.05 m\"", "beam = \"3 m\"", "beam = \"3.03 m\"").Replace(hull)), "sheeting"), 27.5*1.6)
+	near("nobody says how wide", uses(plannedJob(t, strings.NewReplacer("beam = \"3 m\"\n", "", "draft = \"1.6 m\"\n", "").Replace(hull)), "sheeting"), 0)
+	near("nobody says how long", uses(plannedJob(t, strings.NewReplacer("length = \"9 m\"\n", "", "draft = \"1.6 m\"\n", "").Replace(hull)), "sheeting"), 0)
+	one := plannedJob(t, strings.Replace(hull, "flat = \"20 m2\", waterline = \"2 m2\", edges = \"1 m2\"", "flat = \"23 m2\"", 1))
+	if s, _ := one.Scheme("hull"); len(s.Coats) != 1 || uses(one, "sheeting") == 0 || one.Days.Low == 0 {
+		t.Errorf("%d layers, %v days, supplies %v", len(s.Coats), one.Days, one.Supplies)
+	}
+	if none := plannedJob(t, strings.Replace(hull, "[wishes]\ncoating = \"ablative-cuprous-multi\"", "[wishes]\ncoating = \"none\"", 1)); len(none.Supplies) != 0 {
+		t.Errorf("nothing is painted, with %v", none.Supplies)
+	}
+}
