@@ -13,11 +13,11 @@ import (
 	"boatyard.example/bottomwork/tables/quantity"
 )
 
-func benchBoat(b testing.TB, text string) antifoul.Boat {
-	b.Helper()
+func benchBoat(tb testing.TB, text string) antifoul.Boat {
+	tb.Helper()
 	boat, err := antifoul.ReadBoat(fstest.MapFS{"boat.toml": {Data: []byte(text)}}, "boat.toml")
 	if err != nil {
-		b.Fatal(err)
+		tb.Fatal(err)
 	}
 	return boat
 }

@@ -200,9 +200,12 @@ func TestPotsByHand(t *testing.T) {
 func TestPotsToTheTenthOfALitre(t *testing.T) {
 	own := hoursOf("prime", 0.07, 0.07, 0.07) + number("pot-life-share", "0.5") +
 		"[[coating]]\nkey = \"epoxy-barrier\"\nbasis = \"own table\"\nsource = \"the tin\"\nsolids = [\"100 %\", \"100 %\", \"100 %\"]\nfilm = [\"100 um\", \"100 um\", \"100 um\"]\n"
+	before, rest, _ := strings.Cut(sheet, "[[part]]\nname = \"rudder\"")
+	_, after, _ := strings.Cut(rest, "[[part]]\nname = \"anode\"")
+	withoutRudder := before + "[[part]]\nname = \"anode\"" + after
 	pots := func(area float64) (coat quantity.Volume, pots []antifoul.Pot) {
 		text := strings.NewReplacer("material = \"grp\"", "material = \"steel\"", "coating = \"ablative-cuprous-multi\"\ncolour = \"red-oxide\"\nfilm = \"100 um\"", "coating = \"bare\"", "flat = \"20 m2\", waterline = \"2 m2\", edges = \"1 m2\"",
-			fmt.Sprintf("flat = \"%.2f m2\"", area)).Replace(sheet[:strings.Index(sheet, "[[part]]\nname = \"rudder\"")]+sheet[strings.Index(sheet, "[[part]]\nname = \"anode\""):]) +
+			fmt.Sprintf("flat = \"%.2f m2\"", area)).Replace(withoutRudder) +
 			"[[tin]]\ncoating = \"epoxy-barrier\"\npot_life = \"2521 min\"\npot_life_at = \"20 degC\"\n"
 		j := billed(t, own, text)
 		for _, g := range j.Buy {
