@@ -7,7 +7,7 @@
 //	boat, err := antifoul.ReadBoat(os.DirFS("."), "boat.toml")   // err lists every fault of the file
 //	job, err := antifoul.Plan(tables.Default(), boat)
 //	if best, ok := job.Ranking.Hull().Best(); ok {
-//		fmt.Println(best.Coating, "because", best.Why())
+//		fmt.Println(best.Name, "because", best.Why())
 //	}
 //
 // Tiers come before scores: a type that must not be used, or that the use speaks against, is never lifted by a sum of small
