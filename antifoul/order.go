@@ -87,7 +87,7 @@ func coating(b *tables.Book, s *Scheme) []Task {
 	var out []Task
 	for i := range s.Coats {
 		k := s.Coats[i]
-		row, _ := b.Step(putsOn(k.Layer.Coating.Role)) // without its row the work has no hours and no words
+		row, _ := b.Step(compat.PutsOn(k.Layer.Coating.Role)) // without its row the work has no hours and no words
 		t := Task{Parts: []string{s.Part}, Area: k.Area, Coat: &k, Wait: k.Layer.Coating.OvercoatMin, Hours: hours(row.Hours, k.Area, float64(k.Layer.Coats))}
 		if k.Layer.For == compat.Undercoat {
 			t.Says, t.Hold = row.Says, row.Hold
@@ -95,20 +95,6 @@ func coating(b *tables.Book, s *Scheme) []Task {
 		out = append(out, t)
 	}
 	return out
-}
-
-// putsOn is the work that puts on a coating of the role; an antifouling goes on as a primer does.
-func putsOn(r tables.Role) finding.Action {
-	switch r {
-	case tables.TieCoat:
-		return finding.Tie
-	case tables.Sealer:
-		return finding.Seal
-	case tables.Barrier:
-		return finding.Barrier
-	default:
-		return finding.Prime
-	}
 }
 
 // plain is work that is not counted by the square metre.

@@ -287,7 +287,7 @@ func (c TurnCoat) What() string {
 
 // rolled is the time of one hand for one coat.
 func (w crewing) rolled(c TurnCoat) quantity.Range[float64] {
-	rate, _ := w.book.Hours(putsOn(c.Layer.Coating.Role)) // without the row the work has no hours
+	rate, _ := w.book.Hours(compat.PutsOn(c.Layer.Coating.Role)) // without the row the work has no hours
 	return hours(rate, c.area, 1)
 }
 

@@ -71,7 +71,7 @@ func over(out finding.List, b *tables.Book, next *tables.Coating, old *Layer, on
 		if err != nil {
 			return append(out, finding.Finding{Rule: RuleUnwritten, Verdict: finding.Ask, About: next.Name, Against: next.Under})
 		}
-		f.First = on.keep(append(on.steps(), finding.Step{Do: putsOn(under.Role), Coating: under.Key}))
+		f.First = on.keep(append(on.steps(), finding.Step{Do: PutsOn(under.Role), Coating: under.Key}))
 		if on == nil {
 			f.Facts, f.Basis = []finding.Fact{{Name: "undercoat", Value: under.Name}}, []finding.Basis{next.Basis("under")}
 		}
@@ -187,8 +187,10 @@ func lays(a finding.Action) bool {
 	return a == finding.Tie || a == finding.Seal || a == finding.Prime || a == finding.Barrier
 }
 
-// putsOn is the work that puts on a coating of the role.
-func putsOn(r tables.Role) finding.Action {
+// PutsOn is the work that puts on a coating of the role; an antifouling goes on as a primer does.
+//
+// Basis: common practice.
+func PutsOn(r tables.Role) finding.Action {
 	switch r {
 	case tables.TieCoat:
 		return finding.Tie

@@ -229,7 +229,7 @@ func (w *way) put(key string, film quantity.Range[quantity.Film], depth int) boo
 	} else {
 		film = times(c.Film, n)
 	}
-	w.steps = append(w.steps, finding.Step{Do: putsOn(c.Role), Coating: c.Key, Film: film, Coats: n})
+	w.steps = append(w.steps, finding.Step{Do: PutsOn(c.Role), Coating: c.Key, Film: film, Coats: n})
 	w.adds = append(w.adds, Layer{Coating: c, Film: film, State: tables.Sound, Coats: n, Age: inTime(&c), For: Undercoat})
 	if w.to != nil { // its room grew
 		w.to.adds = w.adds
