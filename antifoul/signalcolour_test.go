@@ -52,7 +52,7 @@ func TestWorthOfASpeed(t *testing.T) {
 	}
 }
 
-// A colour that nobody wished is told with its part; one that was wished, and can be had, is not. Cuprous oxide is not to be had in bright colours.
+// A colour that nobody wished is told with its part; one that was wished is not, be it to be had or not. Cuprous oxide is not to be had in bright colours.
 func TestColourThatNobodyWished(t *testing.T) {
 	for name, c := range map[string]struct{ part, wish, taken string }{
 		"wished":                 {"rudder", "top_colour = \"black\"\n", ""},
@@ -60,7 +60,7 @@ func TestColourThatNobodyWished(t *testing.T) {
 		"a wish for the signal":  {"rudder", "signal_colour = \"mid-green\"\n", "black"},
 		"wished over her film":   {"hull", "top_colour = \"black\"\n", ""},
 		"no wish over her film":  {"hull", "", "black"},
-		"too bright over a film": {"hull", "top_colour = \"yellow\"\n", "black"},
+		"too bright over a film": {"hull", "top_colour = \"yellow\"\n", ""},
 	} {
 		s, ok := plannedJob(t, strings.Replace(sheet, "top_colour = \"black\"\n", c.wish, 1)).Scheme(c.part)
 		if !ok {

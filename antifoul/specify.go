@@ -24,7 +24,6 @@ const (
 	RuleSignalUnder  finding.ID = "scheme-signal-under"
 	RuleNoSignal     finding.ID = "scheme-no-signal"
 	RuleNoStep       finding.ID = "scheme-no-step"
-	RuleColourTaken  finding.ID = "scheme-colour-taken"
 	RuleCoats        finding.ID = "scheme-coats"
 	RuleCoatsCut     finding.ID = "scheme-coats-cut"
 	RuleExtra        finding.ID = "scheme-extra"
@@ -163,12 +162,8 @@ func (s *Scheme) addCoats(b *tables.Book, boat Boat, part compat.Part, area Part
 	if signals(c) {
 		n += zone.ExtraCoats
 	}
-	below, two := s.signalType(b, boat, part)
-	top, signal, old := s.colours(b, boat)
-	if two && (old || signal.Key == "" || !available(below, signal)) {
-		signal, _ = farthest(b, below, top)
-		old = false
-	}
+	below := s.signalType(b, boat, part)
+	top, signal, old := s.colours(b, boat.Wishes, below)
 	layer := func(colour tables.Colour, coats int, p compat.Purpose) compat.Layer {
 		return compat.Layer{Coating: c, Colour: colour.Key, State: tables.Sound, Coats: coats, Film: times(c.Film, coats), For: p}
 	}
@@ -182,7 +177,7 @@ func (s *Scheme) addCoats(b *tables.Book, boat Boat, part compat.Part, area Part
 	default:
 		note(RuleSignalUnder, finding.Fine, fact("signal", signal.Name), fact("top", top.Name), fact("step", wholeStep(top, signal)))
 		under := layer(signal, 1, compat.Signal)
-		if two {
+		if below.Key != c.Key {
 			under.Coating, under.Film = below, below.Film
 			note(RuleTwoTypes, finding.Fine, fact("below", below.Name))
 		}
@@ -209,73 +204,6 @@ func (s *Scheme) addCoats(b *tables.Book, boat Boat, part compat.Part, area Part
 
 // signals reports whether a colour under the working coats tells anything: in films that wear away, and in hard ones.
 func signals(c tables.Coating) bool { return c.Wears() || c.Mechanism == tables.Hard }
-
-// colours chooses the top and the signal colour. old is true when the sound old film of the same family under the new coats is
-// itself the signal. A wished colour is taken as wished; Check has refused wishes without a step between them.
-func (s *Scheme) colours(b *tables.Book, boat Boat) (top, signal tables.Colour, old bool) {
-	c := s.Coating
-	top, okTop := wishedColour(b, "", boat.Wishes.TopColour, new(finding.Faults))
-	signal, okSignal := wishedColour(b, "", boat.Wishes.SignalColour, new(finding.Faults))
-	if okTop && !available(c, top) {
-		okTop = false
-	}
-	if okSignal && !available(c, signal) {
-		okSignal = false
-	}
-	if under, ok := s.oldColour(b); ok && !okSignal {
-		if !okTop {
-			if far, found := farthest(b, c, under); found {
-				s.taken(c, far)
-				return far, under, true
-			}
-		} else if lightnessStep(top, under) >= leastStep(b) {
-			return top, under, true
-		}
-	}
-	if !okTop {
-		if okSignal {
-			top, okTop = farthest(b, c, signal)
-		} else {
-			top, okTop = darkest(b, c)
-		}
-		if okTop {
-			s.taken(c, top)
-		}
-	}
-	if !okSignal {
-		signal, _ = farthest(b, c, top)
-	}
-	return top, signal, false
-}
-
-func (s *Scheme) taken(c tables.Coating, k tables.Colour) {
-	s.Findings = append(s.Findings, finding.Finding{
-		Rule: RuleColourTaken, Verdict: finding.Fine, About: c.Name, Against: s.Part,
-		Facts: []finding.Fact{fact("colour", k.Name)}, Basis: []finding.Basis{k.Basis("lightness")},
-	})
-}
-
-// oldColour is the colour of a sound old film of the same mechanism that stays right under the new coats.
-func (s *Scheme) oldColour(b *tables.Book) (tables.Colour, bool) {
-	if len(s.Stack) == 0 || !signals(s.Coating) {
-		return tables.Colour{}, false
-	}
-	l := s.Stack[len(s.Stack)-1]
-	if l.For != compat.Found || l.Colour == "" || l.State != tables.Sound || l.Coating.Mechanism != s.Coating.Mechanism || l.Coating.Role != tables.Antifouling {
-		return tables.Colour{}, false
-	}
-	k, err := b.Colour(l.Colour)
-	return k, err == nil
-}
-
-func darkest(b *tables.Book, c tables.Coating) (best tables.Colour, ok bool) {
-	for k := range b.Colours() {
-		if available(c, k) && (!ok || k.Lightness < best.Lightness) {
-			best, ok = k, true
-		}
-	}
-	return best, ok
-}
 
 // times is the film of n coats.
 func times(film quantity.Range[quantity.Film], n int) quantity.Range[quantity.Film] {

@@ -150,9 +150,19 @@ func TestWhatIsSaidOfTheLayers(t *testing.T) {
 		"a film that stays clean": {"", `coating = "bare"`, `coating = "foul-release-silicone"`, "undercoat , undercoat , working black", "colour-taken no-signal coats"},
 		"a wished top":            {"", `coating = "bare"`, `top_colour = "mid-green"`, "signal black, extra mid-green, working mid-green", "signal-under extra coats"},
 		"a wished signal":         {"", `coating = "bare"`, `signal_colour = "red-oxide"`, "signal red-oxide, extra black, working black", "colour-taken signal-under signal-weak extra coats"},
-		"a signal not to be had":  {"", `coating = "bare"`, `signal_colour = "white"`, "signal mid-green, extra black, working black", "colour-taken signal-under extra coats"},
+		"a signal not to be had":  {"", `coating = "bare"`, `signal_colour = "white"`, "signal mid-green, extra black, working black", "colour-not-had colour-taken signal-under extra coats"},
+		"a signal that nothing stands out from": {
+			number("lightness-step", more(step)), `coating = "bare"`, `signal_colour = "red-oxide"`, "signal mid-green, extra black, working black", "signal-too-near colour-taken signal-under extra coats",
+		},
+		"a signal not to be had over her own kind": {"", red, `signal_colour = "white"`, "extra black, working black", "colour-not-had colour-taken old-is-signal signal-weak extra coats"},
+		"no signal is used, so none is missed": {
+			"", `coating = "bare"`, "signal_colour = \"yellow\"\ncoating = \"foul-release-silicone\"", "undercoat , undercoat , working black", "colour-taken no-signal coats",
+		},
+		"a bright signal of another type": {
+			"", `coating = "bare"`, "signal_colour = \"white\"\nsignal_type = \"ablative-thiocyanate\"", "signal white, extra black, working black", "colour-taken signal-under two-types extra coats",
+		},
 		"a top not to be had": {
-			"", `coating = "bare"`, "top_colour = \"white\"\ncoating = \"ablative-cuprous-multi\"", "signal mid-green, extra black, working black", "colour-taken signal-under extra coats",
+			"", `coating = "bare"`, "top_colour = \"white\"\ncoating = \"ablative-cuprous-multi\"", "signal mid-green, extra black, working black", "colour-not-had signal-under extra coats",
 		},
 		"the old step just told": {number("lightness-step", step), red, `top_colour = "black"`, "extra black, working black", "old-is-signal signal-weak extra coats"},
 		"the old step too small": {number("lightness-step", more(step)), red, `top_colour = "black"`, "signal mid-green, extra black, working black", "signal-under extra coats"},
@@ -166,7 +176,7 @@ func TestWhatIsSaidOfTheLayers(t *testing.T) {
 		},
 		"two types, one colour not to be had": {
 			"", `coating = "bare"`, "coating = \"ablative-thiocyanate\"\ntop_colour = \"black\"\nsignal_colour = \"white\"\nsignal_type = \"hard-cuprous\"", "signal mid-green, extra black, working black",
-			"signal-under two-types extra coats",
+			"colour-not-had signal-under two-types extra coats",
 		},
 		"two types over their kind": {
 			"", red, "coating = \"ablative-thiocyanate\"\ntop_colour = \"black\"\nsignal_type = \"ablative-cuprous-multi\"", "signal mid-green, extra black, working black", "signal-under two-types extra coats",

@@ -9,20 +9,20 @@ import (
 	"boatyard.example/bottomwork/tables/finding"
 )
 
-// signalType is the other type that the owner wishes for the signal coat, where it can be built: a hard coat under a film that wears is not worn
+// signalType is the type of the signal coat: another that the owner wishes, where it can be built, else that of the working coats: a hard coat under a film that wears is not worn
 // through as soon as its colour shows. Where it cannot, a finding says so, with every reason, and the signal coat is of the type above it.
 //
 // Asked are the film above, which must wear; the pair; what the coat would lie on, also through an undercoat; the material; and the law, whose open questions and conditions stand among the
 // findings of the scheme.
 // Basis: common practice.
-func (s *Scheme) signalType(b *tables.Book, boat Boat, part compat.Part) (tables.Coating, bool) {
+func (s *Scheme) signalType(b *tables.Book, boat Boat, part compat.Part) tables.Coating {
 	key := boat.Wishes.SignalType
 	if key == "" || key == s.Coating.Key || s.Coating.Role != tables.Antifouling {
-		return tables.Coating{}, false
+		return s.Coating
 	}
 	below, err := b.Coating(key)
 	if err != nil {
-		return tables.Coating{}, false // a fault of the boat
+		return s.Coating // a fault of the boat
 	}
 	var against finding.List
 	bars := func(fs finding.List) {
@@ -53,8 +53,8 @@ func (s *Scheme) signalType(b *tables.Book, boat Boat, part compat.Part) (tables
 			Rule: RuleNotTwoTypes, Verdict: finding.Caution, About: below.Name, Against: s.Coating.Name, Facts: facts(fact("part", s.Part)), Basis: []finding.Basis{s.Coating.Basis("mechanism")},
 		})
 		s.Findings = append(s.Findings, against...)
-		return tables.Coating{}, false
+		return s.Coating
 	}
 	s.Findings = append(s.Findings, conditions...)
-	return below, true
+	return below
 }
