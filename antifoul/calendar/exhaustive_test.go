@@ -241,16 +241,13 @@ func smallJob(tb testing.TB, r *rand.Rand) job {
 
 // No way of laying small jobs is better than the plan that is given, and where there is none there is no plan.
 func TestNoPlanIsBetter(t *testing.T) {
-	if testing.Short() {
-		t.Skip("many plans")
-	}
 	if underRace {
 		t.Skip("many times as slow with the race detector; .ci/run plans without it")
 	}
 	r := rand.New(rand.NewPCG(3, 5))
 	b := book(t, "")
 	none, late, again, reserve, bad := 0, 0, 0, 0, 0
-	for n := range 800 {
+	for n := range many(800) {
 		j := smallJob(t, r)
 		p, err := calendar.Arrange(b, j.tasks, j.d, j.from, j.c)
 		if err != nil {
@@ -301,7 +298,7 @@ func TestNoPlanIsBetter(t *testing.T) {
 		}
 	}
 	t.Logf("%d without a way, %d late, %d abradings, %d with reserve; %d wrong", none, late, again, reserve, bad)
-	if none < 30 || late < 30 || again < 50 || reserve < 200 || none+late > 450 {
+	if none < many(30) || late < many(30) || again < many(50) || reserve < many(200) || none+late > many(450) {
 		t.Error("too few jobs of each kind to tell anything")
 	}
 }

@@ -34,6 +34,14 @@ source = "a test"
 energy = 55
 `
 
+// many is how many of the jobs that are drawn are planned: an eighth of them in a short run.
+func many(n int) int {
+	if testing.Short() {
+		return n / 8
+	}
+	return n
+}
+
 func coating(tb testing.TB, b *tables.Book, key string) tables.Coating {
 	tb.Helper()
 	c, err := b.Coating(key)

@@ -160,16 +160,13 @@ func randomJob(tb testing.TB, r *rand.Rand, b *tables.Book) job {
 
 // Of thousands of plans none breaks anything, as far as somebody can tell who did not make them.
 func TestNoPlanBreaksAnything(t *testing.T) {
-	if testing.Short() {
-		t.Skip("many plans")
-	}
 	if underRace {
 		t.Skip("many times as slow with the race detector; .ci/run plans without it")
 	}
 	r := rand.New(rand.NewPCG(7, 11))
 	b := book(t, "")
 	fits, again, measured, none, faults, bad := 0, 0, 0, 0, 0, 0
-	for n := range 3200 {
+	for n := range many(3200) {
 		j := randomJob(t, r, b)
 		p, err := calendar.Arrange(b, j.tasks, j.d, j.from, j.c)
 		if err != nil {
@@ -196,7 +193,7 @@ func TestNoPlanBreaksAnything(t *testing.T) {
 		measured += p.Measure
 	}
 	t.Logf("%d fit, %d abradings, %d measurements, %d without items, %d faulty, %d breaches", fits, again, measured, none, faults, bad)
-	if fits < 1000 || again < 200 || measured < 500 || none > 1500 || faults > 400 {
+	if fits < many(1000) || again < many(200) || measured < many(500) || none > many(1500) || faults > many(400) {
 		t.Error("too few plans of each kind to tell anything")
 	}
 }
