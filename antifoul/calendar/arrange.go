@@ -261,12 +261,11 @@ func (l *laid) outlook(k int, slots []int, forecast []weather.Hour) Outlook {
 	}
 	for _, s := range l.skies[l.tally[k]] {
 		for _, at := range slots {
-			h := int(l.grid.slots[at].hour)
-			if !s.known(h) {
+			h := int(l.grid.slots[at].hour) - s.offset
+			if h < 0 || h >= len(forecast) {
 				return Outlook{}
 			}
-			hour := forecast[h-s.offset]
-			surface := s.Surface(h - s.offset)
+			hour, surface := forecast[h], s.Surface(h)
 			wider(&out.Air, hour.AirC, hour.AirC)
 			wider(&out.Humidity, hour.HumidityPct, hour.HumidityPct)
 			wider(&out.Surface, surface.Low, surface.High)

@@ -2,6 +2,7 @@ package calendar
 
 import (
 	"fmt"
+	"iter"
 	"math"
 	"strings"
 	"time"
@@ -194,16 +195,11 @@ func (l Layer) sees() string {
 	return key.String()
 }
 
-// known reports whether the forecast tells of the hour.
-func (c *sky) known(hour int) bool { return hour >= c.offset && hour-c.offset < c.Len() }
-
 // surface is the temperature of the film in the hour, from and to, in degC: by the forecast; else what is usual, the mean of the forecast, or
 // the temperature of the row; see Conditions.
 func (c *sky) surface(hour int, k *tables.Coating) (low, high float64) {
-	if c.known(hour) {
-		if r := c.Surface(hour - c.offset); r.Low == r.Low && r.High == r.High {
-			return r.Low, r.High
-		}
+	if r := c.Surface(hour - c.offset); r.Low == r.Low && r.High == r.High {
+		return r.Low, r.High
 	}
 	if c.usual == c.usual {
 		return c.usual, c.usual
@@ -226,12 +222,7 @@ func (c *sky) surface(hour int, k *tables.Coating) (low, high float64) {
 }
 
 // paints is what the hour is for putting the layer on.
-func (c *sky) paints(hour int) byte {
-	if !c.known(hour) {
-		return measure
-	}
-	return c.believed(hour, mark(c.Verdict(hour-c.offset)))
-}
+func (c *sky) paints(hour int) byte { return c.believed(hour, mark(c.Verdict(hour-c.offset))) }
 
 // believed is what an hour is, or measured where it is too far off.
 func (c *sky) believed(hour int, is byte) byte {
@@ -254,32 +245,42 @@ func (c *sky) dries(end int) byte {
 
 func (c *sky) dried(end int) byte {
 	out := fine
-	touch, rain := hours(c.layer.Coating.TouchDry), hours(c.layer.Coating.RainSafe)
-	for h := end; h-end <= mostDrying && h+1 < len(c.slow); h++ {
-		passed := c.slow[h] - c.slow[end]
-		wet, dewy := passed < rain, passed < touch
-		if !wet && !dewy {
-			return out
-		}
-		switch {
-		case !c.known(h):
-			out = min(out, measure)
-		default:
-			if wet {
-				out = min(out, c.believed(h, mark(c.Rains(h-c.offset))))
-			}
-			if dewy {
-				out = min(out, c.believed(h, mark(c.Condenses(h-c.offset))))
-			}
-		}
-		if out == never {
+	for h, is := range c.soft(end) {
+		if out = min(out, c.believed(h, is)); out == never {
 			return never
 		}
 	}
-	if c.slow[min(end+mostDrying, len(c.slow)-1)]-c.slow[end] < max(rain, touch) {
+	if c.slow[c.watched(end)]-c.slow[end] < max(hours(c.layer.Coating.RainSafe), hours(c.layer.Coating.TouchDry)) {
 		return never
 	}
 	return out
+}
+
+// watched is the hour up to which a film that ends at the beginning of the hour is watched.
+func (c *sky) watched(end int) int { return min(end+mostDrying, len(c.slow)-1) }
+
+// soft yields each hour in which the layer, when it ends at the beginning of the hour, may still be spoilt, and what the hour is for it: rain spoils it
+// before it is rain-safe, dew before it is touch-dry.
+func (c *sky) soft(end int) iter.Seq2[int, byte] {
+	return func(yield func(int, byte) bool) {
+		rainSafe, touchDry := hours(c.layer.Coating.RainSafe), hours(c.layer.Coating.TouchDry)
+		for h := end; h < c.watched(end); h++ {
+			passed := c.slow[h] - c.slow[end]
+			if passed >= rainSafe && passed >= touchDry {
+				return
+			}
+			is := fine
+			if passed < rainSafe {
+				is = mark(c.Rains(h - c.offset))
+			}
+			if passed < touchDry {
+				is = min(is, mark(c.Condenses(h-c.offset)))
+			}
+			if !yield(h, is) {
+				return
+			}
+		}
+	}
 }
 
 // mark turns the weather's verdict into what a slot is.

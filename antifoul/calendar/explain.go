@@ -128,7 +128,7 @@ func (l *laid) refused(k, h int) finding.List {
 	end := h + l.links[k].units
 	for _, s := range l.skies[l.tally[k]] {
 		for i := h; i < end; i++ {
-			if s.known(i) && s.paints(i) == never {
+			if s.paints(i) == never {
 				out = append(out, s.Why(i-s.offset)...)
 				break
 			}
@@ -142,10 +142,8 @@ func (l *laid) refused(k, h int) finding.List {
 
 // wetted gives the reason why a film that ends at the beginning of the hour does not dry in time.
 func (c *sky) wetted(end int) finding.List {
-	touch, rain := hours(c.layer.Coating.TouchDry), hours(c.layer.Coating.RainSafe)
-	for h := end; h-end <= mostDrying && h+1 < len(c.slow); h++ {
-		passed := c.slow[h] - c.slow[end]
-		if c.known(h) && (passed < rain && mark(c.Rains(h-c.offset)) == never || passed < touch && mark(c.Condenses(h-c.offset)) == never) {
+	for h, is := range c.soft(end) {
+		if is == never {
 			return c.WhyWets(h - c.offset)
 		}
 	}

@@ -1,6 +1,7 @@
 package calendar
 
 import (
+	"math"
 	"time"
 
 	"boatyard.example/bottomwork/tables/quantity"
@@ -55,12 +56,7 @@ func (g *grid) at(hour int) time.Time { return g.start.Add(time.Duration(hour) *
 
 // hourOf is the first hour that begins at or after the moment.
 func (g *grid) hourOf(t time.Time) int {
-	d := t.Sub(g.start)
-	h := int(d / time.Hour)
-	if d > 0 && d%time.Hour != 0 {
-		h++
-	}
-	return max(h, 0)
+	return max(0, int(math.Ceil(t.Sub(g.start).Hours())))
 }
 
 // slotFrom is the first slot that begins no earlier than the hour; the number of slots when there is none.

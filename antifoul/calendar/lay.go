@@ -130,7 +130,7 @@ func (l *laid) hour(k, h int) byte {
 	out := fine
 	if !l.links[k].whole {
 		if l.tasks[i].Dry {
-			if s := l.open; s.known(h) && mark(s.Rains(h-s.offset)) == never {
+			if s := l.open; mark(s.Rains(h-s.offset)) == never {
 				return never
 			}
 		}

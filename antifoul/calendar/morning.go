@@ -127,21 +127,18 @@ func (l *laid) morning(now time.Time, zone *time.Location) Morning {
 
 // doubts gives what must be measured before the coat begins in the hour.
 func (l *laid) doubts(h int) finding.List {
-	var out finding.List
-	for _, s := range l.skies[l.tally[0]] {
-		for i := h; i < h+l.links[0].units; i++ {
-			if !s.known(i) {
-				return append(out, s.Why(-1)...)
-			}
+	end := h + l.links[0].units
+	for _, s := range l.skies[0] {
+		for i := h; i < end; i++ {
 			if s.paints(i) == measure {
-				return append(out, s.Why(i-s.offset)...)
+				return s.Why(i - s.offset)
 			}
 		}
-		for i := h + l.links[0].units; i < len(l.grid.dates); i++ {
-			if s.known(i) && mark(s.Wets(i-s.offset)) == measure {
-				return append(out, s.WhyWets(i-s.offset)...)
+		for i, is := range s.soft(end) {
+			if is == measure {
+				return s.WhyWets(i - s.offset)
 			}
 		}
 	}
-	return out
+	return nil
 }
