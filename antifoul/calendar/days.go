@@ -79,7 +79,7 @@ func (d Days) Check(on quantity.Date) finding.Faults {
 	}
 	if d.SetUp.Sign() < 0 || d.SetUp.Cmp(quantity.Hour.N(24)) >= 0 {
 		bad("set_up", d.SetUp.String(), "0 h or more and less than 24 h")
-	} else if start, stop := d.there(); d.SetUp.Sign() > 0 && start < stop && hours(d.SetUp)*60 >= float64(stop-start) {
+	} else if start, stop := d.there(); start < stop && hours(d.SetUp)*60 >= float64(stop-start) {
 		bad("set_up", d.SetUp.String(), "less than the day from "+clockText(start)+" to "+clockText(stop))
 	}
 	for i, w := range d.Weekdays {

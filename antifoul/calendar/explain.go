@@ -249,7 +249,7 @@ func (l *laid) before(k int) []int {
 
 // longest is the longest run of the crew's hours on one day.
 func (g *grid) longest() int {
-	longest, run := 0, 0
+	var longest, run int
 	for i, s := range g.slots {
 		if i > 0 && s.day == g.slots[i-1].day && s.hour == g.slots[i-1].hour+1 {
 			run++
