@@ -149,7 +149,7 @@ func (l *link) ready() []int32 {
 func unit(slots []slot, prev *layer, cost []int64, opens []int32, may []byte, extra int64) *layer {
 	n := len(slots)
 	out := &layer{cost, make([]int16, n)}
-	add, best, today := 0, pointed{noWay, 0}, pointed{noWay, 0}
+	add, best, today := 0, nowhere, nowhere
 	for s := range n {
 		out.cost[s] = noWay
 		if s == 0 || slots[s].day != slots[s-1].day {
@@ -175,7 +175,7 @@ func unit(slots []slot, prev *layer, cost []int64, opens []int32, may []byte, ex
 			c = aDay
 		case best.cost < noWay:
 			c, from = best.cost+aDay, int16(best.at)
-			if today.cost < noWay && today.cost <= c {
+			if today.cost < c {
 				c, from = today.cost, int16(today.at)
 			}
 		}
@@ -192,6 +192,9 @@ type pointed struct {
 	cost int64
 	at   int
 }
+
+// nowhere is the cost of what no way leads to.
+var nowhere = pointed{cost: noWay}
 
 func (p *pointed) take(cost int64, at int) {
 	if cost < p.cost {
@@ -232,11 +235,11 @@ func coat(slots []slot, prev, anew *layer, cost []int64, l *link) *layer {
 		c, from := noWay, begins
 		if prev == nil {
 			c = aDay
-		} else if w := inside.best(s); w.cost < noWay {
+		} else if w := inside.best(); w.cost < noWay {
 			c, from = w.cost, int16(w.at)
 		}
 		if anew != nil {
-			if w := later.best(s); w.cost < c {
+			if w := later.best(); w.cost < c {
 				c, from = w.cost, int16(-w.at-2)
 			}
 		}
@@ -305,12 +308,12 @@ func (w *window) enqueue(e int) {
 }
 
 // best is the cheapest end to follow, with the day that it costs.
-func (w *window) best(int) pointed {
-	out := pointed{noWay, 0}
+func (w *window) best() pointed {
+	out := nowhere
 	for _, e := range w.today {
 		out.take(w.prev.cost[e], e)
 	}
-	if len(w.queue) > 0 && w.prev.cost[w.queue[0]]+aDay < out.cost {
+	if len(w.queue) > 0 && w.prev.cost[w.queue[0]]+aDay <= out.cost { // of equals the sooner
 		out = pointed{w.prev.cost[w.queue[0]] + aDay, w.queue[0]}
 	}
 	return out

@@ -6,9 +6,19 @@ import (
 	"testing"
 )
 
-// every tries each way of putting the links on the slots and returns the least sum of aims. It knows nothing of layers, windows or queues.
-func every(slots []slot, links []link) (int64, bool) {
+// every tries each way of putting the links on the slots and returns the least sum of aims, and the slots of the way that has it: of several the one
+// whose last slot is the soonest, and so on back to the first. It knows nothing of layers, windows or queues.
+func every(slots []slot, links []link) (int64, []int, bool) {
 	best := noWay
+	var path, soonest []int
+	backwards := func(a, b []int) int {
+		for i := len(a) - 1; i >= 0; i-- {
+			if a[i] != b[len(b)-len(a)+i] {
+				return a[i] - b[len(b)-len(a)+i]
+			}
+		}
+		return 0
+	}
 	var try func(i, unitsLeft, last int, cost int64, redone bool, redoLeft int)
 	day := func(last, s int) int64 {
 		if last < 0 || slots[last].day != slots[s].day {
@@ -18,9 +28,14 @@ func every(slots []slot, links []link) (int64, bool) {
 	}
 	try = func(i, left, last int, cost int64, redone bool, redoLeft int) {
 		if i == len(links) {
-			best = min(best, cost)
+			if cost < best || cost == best && backwards(path, soonest) < 0 {
+				best, soonest = cost, slices.Clone(path)
+			}
 			return
 		}
+		n := len(path)
+		put := func(slots ...int) { path = append(path[:n], slots...) }
+		defer func() { path = path[:n] }()
 		l := &links[i]
 		fresh := left == l.units && !redone // nothing of this link was placed yet
 		from := last + 1
@@ -29,6 +44,7 @@ func every(slots []slot, links []link) (int64, bool) {
 		}
 		if redoLeft > 0 {
 			for s := from; s < len(slots); s++ {
+				put(s)
 				try(i, left, s, cost+day(last, s), true, redoLeft-1)
 			}
 			return
@@ -39,6 +55,7 @@ func every(slots []slot, links []link) (int64, bool) {
 					if s < int(l.ready()[last]) {
 						continue
 					}
+					put(s)
 					try(i, left, s, cost+day(last, s)+aAgain, true, l.again-1)
 				}
 			}
@@ -61,6 +78,10 @@ func every(slots []slot, links []link) (int64, bool) {
 				if i+1 < len(links) {
 					next = links[i+1].units
 				}
+				put()
+				for u := s; u <= t; u++ {
+					path = append(path, u)
+				}
 				try(i+1, next, t, c, false, 0)
 			}
 			return
@@ -70,6 +91,7 @@ func every(slots []slot, links []link) (int64, bool) {
 				continue
 			}
 			c := cost + day(last, s)
+			put(s)
 			if left > 1 {
 				try(i, left-1, s, c, true, 0)
 				continue
@@ -82,7 +104,7 @@ func every(slots []slot, links []link) (int64, bool) {
 		}
 	}
 	try(0, links[0].units, -1, 0, false, 0)
-	return best, best < noWay
+	return best, soonest, best < noWay
 }
 
 // cost reckons the sum of aims of a way from the way itself, and finds what it breaks.
@@ -198,6 +220,15 @@ func randomLinks(r *rand.Rand, slots []slot, count int) []link {
 	return out
 }
 
+// slotsOf lists the slots of a way, one after another.
+func slotsOf(way []placed) []int {
+	var out []int
+	for _, p := range way {
+		out = append(append(out, p.again...), p.slots...)
+	}
+	return out
+}
+
 // Against every way there is, on small random jobs.
 func TestChainIsBest(t *testing.T) {
 	r := rand.New(rand.NewPCG(7, 1))
@@ -209,18 +240,18 @@ func TestChainIsBest(t *testing.T) {
 		}
 		tried++
 		links := randomLinks(r, slots, 1+r.IntN(4))
-		want, ok := every(slots, links)
+		want, soonest, ok := every(slots, links)
 		way, cost, stuck := chain(slots, links)
 		found := stuck < 0
 		if before := links[:max(stuck, 0)]; !found && len(before) > 0 {
-			if _, ok := every(slots, before); !ok {
+			if _, _, ok := every(slots, before); !ok {
 				t.Fatalf("job %d: stuck at link %d, and already before it", tried, stuck)
 			}
 		}
 		if found {
 			stuck = 0
 		}
-		if _, ok := every(slots, links[:stuck+1]); !found && ok {
+		if _, _, ok := every(slots, links[:stuck+1]); !found && ok {
 			t.Fatalf("job %d: link %d is said to be stuck", tried, stuck)
 		}
 		if ok != found || ok && cost != want {
@@ -232,6 +263,9 @@ func TestChainIsBest(t *testing.T) {
 		possible++
 		if got := costOf(t, slots, links, way); got != cost {
 			t.Fatalf("job %d: the way costs %x and is said to cost %x\n%v\n%+v\n%+v", tried, got, cost, slots, links, way)
+		}
+		if got := slotsOf(way); !slices.Equal(got, soonest) {
+			t.Fatalf("job %d: %v, and the soonest that is as good is %v\n%v\n%+v", tried, got, soonest, slots, links)
 		}
 		redone += int(cost / aAgain)
 	}
@@ -264,7 +298,7 @@ func TestLastStarts(t *testing.T) {
 					only.may[k] = links[i].may[k]
 				}
 				rest[0] = only
-				_, ok := every(slots, rest)
+				_, _, ok := every(slots, rest)
 				if ok && s > last || s == last && !ok {
 					t.Fatalf("job %d, link %d: from slot %d possible %v, last start %d\n%v\n%+v", tried, i, s, ok, last, slots, links)
 				}

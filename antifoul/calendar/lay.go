@@ -174,7 +174,7 @@ func (l *laid) join(k int, slots []slot) {
 	}
 	first := func(hour int) int32 { return int32(min(l.grid.slotFrom(hour), len(slots))) }
 	for e, at := range slots {
-		opens[e] = max(first(l.through(l.opened(before, int(at.hour)+1), l.after[before])), int32(e)+1)
+		opens[e] = first(l.through(l.opened(before, int(at.hour)+1), l.after[before]))
 		if closes != nil {
 			closes[e] = first(l.closed(before, int(at.hour)+1-n)+1) - 1
 			hard[e] = max(opens[e], first(l.hardened(before, int(at.hour)+1)))
