@@ -199,7 +199,7 @@ func (x *arranger) told(l *laid, way []placed) Calendar {
 			from := hour
 			if t := &x.tasks[i]; t.Yard || t.On.Given() {
 				to := l.appointment(t, hour)
-				from = to - max(1, units(t.Hours))
+				from = to - t.takes()
 				hour = to
 			}
 			item.Spans = []Span{{g.at(from), g.at(hour)}}

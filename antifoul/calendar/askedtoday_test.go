@@ -102,6 +102,15 @@ func TestHowFarTheNextHourIsLookedFor(t *testing.T) {
 			t.Errorf("%s: next %s, sure %t", name, m.Next, m.Sure)
 		}
 	}
+	// No further than a year, whatever a forecast pretends.
+	far := fairFor(t, 1)
+	far.Hours[0].At = far.Hours[0].At.AddDate(2, 0, 0)
+	for free, want := range map[string]bool{"2028-04-16": true, "2028-04-18": false} {
+		d.Weekdays, d.Free = nil, []quantity.Date{day(t, free)}
+		if m := today(t, d, evening, calendar.Conditions{Forecast: far}); m.Next.IsZero() == want {
+			t.Errorf("free on %s: next %s", free, m.Next)
+		}
+	}
 	// Tomorrow is looked at to its end, and no further.
 	d.Start, d.Stop = 0, 24*60
 	for free, want := range map[string]string{"2027-04-18": "2027-04-18 00:00", "2027-04-19": ""} {
@@ -145,13 +154,55 @@ func TestTheHourIsNamed(t *testing.T) {
 	}
 }
 
+// How long a film cures, and stands, is no matter of this morning.
+func TestTodayKnowsNoLaunch(t *testing.T) {
+	task := weekendCoats(t, 1)[0]
+	task.Layers[0].Cures, task.Layers[0].Stands = h(1000), h(1001)
+	m, err := calendar.Today(book(t, ""), task, weekendDays(), on(t, time.UTC, "2027-04-17 09:00"), calendar.Conditions{Forecast: fairFor(t, 48)})
+	if err != nil || m.Verdict != finding.Fine {
+		t.Errorf("%v: %s", err, m.Verdict)
+	}
+}
+
+// A film from nine to eleven is rain-safe and touch-dry at times of its own: rain after the one and dew after the other do no harm.
+func TestRainAndDewHaveTheirOwnTimes(t *testing.T) {
+	d := weekendDays()
+	d.Weekdays, d.Free, d.Start, d.Stop = nil, []quantity.Date{day(t, "2027-04-17")}, 9*60, 11*60
+	for name, c := range map[string]struct {
+		rainSafe, touchDry int64
+		rain, dew          int // hours of the day
+		verdict            finding.Verdict
+	}{
+		"rain as it is safe":        {6, 8, 17, 0, finding.Fine},
+		"an hour before":            {6, 8, 16, 0, finding.Forbidden},
+		"dew as it is touch-dry":    {8, 6, 0, 17, finding.Fine},
+		"an hour before that":       {8, 6, 0, 16, finding.Forbidden},
+		"dew on a film safe before": {6, 8, 0, 18, finding.Forbidden},
+		"and as that is dry":        {6, 8, 0, 19, finding.Fine},
+	} {
+		task := weekendCoats(t, 1)[0]
+		task.Layers[0].Coating.RainSafe, task.Layers[0].Coating.TouchDry = h(c.rainSafe), h(c.touchDry)
+		f := fairFor(t, 48)
+		if c.rain > 0 {
+			f.Hours[c.rain].RainMM = 1
+		}
+		if c.dew > 0 {
+			f.Hours[c.dew].SurfaceC = 5 // the dew point is 9.26 degC
+		}
+		m, err := calendar.Today(book(t, ""), task, d, on(t, time.UTC, "2027-04-17 09:00"), calendar.Conditions{Forecast: f})
+		if err != nil || m.Verdict != c.verdict {
+			t.Errorf("%s: %v, %s, want %s", name, err, m.Verdict, c.verdict)
+		}
+	}
+}
+
 // What must be measured, and what speaks against the hour, is told once, of the first hour that is in doubt: of the two of the coat, then of the
 // six in which it dries. What nobody knows of the evening does not matter to a coat that is dry by then.
 func TestWhyItMustBeMeasured(t *testing.T) {
 	const nine = "2027-04-17 09:00"
-	at := func(hour int, change func(*weather.Hour)) weather.Forecast {
-		f := fairFor(t, 48)
-		change(&f.Hours[hour])
+	at := func(hour int, change func(*weather.Hour)) weather.Forecast { // which begins a day before
+		f := run(on(t, time.UTC, "2027-04-16 00:00"), 72, func(int, time.Time) weather.Hour { return fair() })
+		change(&f.Hours[24+hour])
 		return f
 	}
 	damp := func(w *weather.Hour) { w.HumidityPct = weather.Unknown() }
@@ -168,7 +219,7 @@ func TestWhyItMustBeMeasured(t *testing.T) {
 		"after it":                       {at(11, damp), finding.Ask, []finding.ID{weather.RuleWetUnknown}},
 		"rain that nobody knows":         {at(16, doubtful), finding.Ask, []finding.ID{weather.RuleWetUnknown}},
 		"later":                          {at(17, doubtful), finding.Fine, nil},
-		"rain in both hours":             {weather.Forecast{Hours: append(at(9, wet).Hours[:10:10], at(10, wet).Hours[10:]...)}, finding.Needs, []finding.ID{weather.RuleRain}},
+		"rain in both hours":             {weather.Forecast{Hours: append(at(9, wet).Hours[:34:34], at(10, wet).Hours[34:]...)}, finding.Needs, []finding.ID{weather.RuleRain}},
 		"rain as it dries, all day":      {at(16, wet), finding.Forbidden, []finding.ID{weather.RuleRain}},
 		"a forecast that ends before it": {fairFor(t, 9), finding.Ask, []finding.ID{weather.RuleMeasure, weather.RuleMeasure, weather.RuleMeasure}},
 		"that ends with it":              {fairFor(t, 11), finding.Ask, []finding.ID{weather.RuleWetUnknown, weather.RuleWetUnknown}},

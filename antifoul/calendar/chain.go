@@ -26,14 +26,15 @@ type link struct {
 
 // The order of aims in one number: the earlier aim outweighs all of the later ones.
 const (
-	aGap      = int64(1)
-	aMeasure  = int64(1) << 20
-	aDay      = int64(1) << 32
-	aAgain    = int64(1) << 44
-	noWay     = int64(math.MaxInt64)
-	begins    = int16(-1) // a parent: the chain begins here
-	mostGap   = int32(aMeasure - 1)
-	mostSlots = math.MaxInt16 / 2
+	aGap     = int64(1)
+	aMeasure = int64(1) << 20
+	aDay     = int64(1) << 32
+	aAgain   = int64(1) << 44
+	noWay    = int64(math.MaxInt64)
+	begins   = int16(-1) // a parent: the chain begins here
+	mostGap  = int32(aMeasure - 1)
+
+	_ = uint(math.MaxInt16 - 2 - mostHours) // a slot is an int16, and so is what stands for it in layers of work done again
 )
 
 // placed is where one link of a chain was put.
@@ -53,9 +54,6 @@ type layer struct {
 // begin in any slot. Where there is none, stuck is the first link that finds no slot; else it is -1.
 func chain(slots []slot, links []link) (way []placed, cost int64, stuck int) {
 	n := len(slots)
-	if n == 0 || n > mostSlots {
-		return nil, noWay, 0
-	}
 	spare := costs{n: n}
 	var done []*layer // of the units of the links, one after another; before a coat those of doing again
 	var prev *layer   // of the last unit
@@ -155,7 +153,7 @@ func unit(slots []slot, prev *layer, cost []int64, opens []int32, may []byte, ex
 		if s == 0 || slots[s].day != slots[s-1].day {
 			today.cost = noWay
 		}
-		for prev != nil && add < s && opensAt(opens, add) <= s {
+		for prev != nil && opensAt(opens, add) <= s { // which it is for an earlier one only
 			best.take(prev.cost[add], add)
 			if slots[add].day == slots[s].day {
 				today.take(prev.cost[add], add)

@@ -184,8 +184,12 @@ func randomLinks(r *rand.Rand, slots []slot, count int) []link {
 	for range count {
 		l := link{units: 1 + r.IntN(3), whole: r.IntN(3) > 0, may: make([]byte, n), opens: make([]int32, n)}
 		wait, shut := int32(r.IntN(30)), int32(0)
+		long := int32(30)
+		if r.IntN(3) == 0 { // a window that opens and closes on one day
+			wait, long = int32(r.IntN(2)), 2
+		}
 		if l.whole && r.IntN(2) == 0 {
-			shut = wait + 1 + int32(r.IntN(30))
+			shut = wait + 1 + r.Int32N(long)
 			l.again = r.IntN(3)
 			l.closes = make([]int32, n)
 			if r.IntN(2) == 0 {

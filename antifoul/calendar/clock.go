@@ -111,12 +111,10 @@ func (k Clock) multiple() float64 {
 		return 1
 	}
 	last := k.points[0]
-	if k.at <= last.at {
-		return last.times.Typical
-	}
+	at := max(k.at, last.at)
 	for _, p := range k.points[1:] {
-		if k.at <= p.at {
-			return last.times.Typical + float64((p.times.Typical-last.times.Typical)*(k.at-last.at)/(p.at-last.at))
+		if at <= p.at {
+			return last.times.Typical + float64((p.times.Typical-last.times.Typical)*(at-last.at)/(p.at-last.at))
 		}
 		last = p
 	}

@@ -3,7 +3,6 @@ package calendar
 import (
 	"fmt"
 	"iter"
-	"math"
 	"strings"
 	"time"
 
@@ -61,15 +60,14 @@ func newClimate(b *tables.Book, g *grid, c Conditions, roof bool) (*climate, err
 		return nil, err
 	}
 	out.site = site
-	if len(c.Forecast.Hours) == 0 {
-		return out, nil
-	}
-	out.offset = int(c.Forecast.Hours[0].At.Sub(g.start).Hours())
 	out.means(c.Forecast.Hours)
+	if len(c.Forecast.Hours) > 0 {
+		out.offset = int(c.Forecast.Hours[0].At.Sub(g.start).Hours())
+	}
 	return out, nil
 }
 
-// means takes the mean of the forecast's air for each hour of the day; of an hour that it never has, the mean of all.
+// means takes the mean of the forecast's air for each hour of the day; of an hour that it never has, the mean of all, which is NaN where it has none.
 func (c *climate) means(hours []weather.Hour) {
 	var sum, count [24]float64
 	all, n := 0.0, 0.0
@@ -82,13 +80,9 @@ func (c *climate) means(hours []weather.Hour) {
 		all, n = all+h.AirC, n+1
 	}
 	for i := range c.mean {
-		switch {
-		case count[i] > 0:
-			c.mean[i] = sum[i] / count[i]
-		case n > 0:
+		c.mean[i] = sum[i] / count[i]
+		if count[i] == 0 {
 			c.mean[i] = all / n
-		default:
-			c.mean[i] = weather.Unknown()
 		}
 	}
 }
@@ -156,7 +150,6 @@ func (v *view) after(passed float64) []int32 {
 	out := make([]int32, len(v.slow))
 	h := 0
 	for from := range v.slow {
-		h = max(h, from)
 		for h < len(v.slow) && v.slow[h]-v.slow[from] < passed-noise {
 			h++
 		}
@@ -174,7 +167,6 @@ func (v *view) until(passed float64) []int32 {
 	out := make([]int32, len(v.fast))
 	h := 0
 	for from := range v.fast {
-		h = max(h, from+1)
 		for h < len(v.fast) && v.fast[h]-v.fast[from] <= passed+noise {
 			h++
 		}
@@ -204,21 +196,18 @@ func (c *sky) surface(hour int, k *tables.Coating) (low, high float64) {
 	if c.usual == c.usual {
 		return c.usual, c.usual
 	}
-	row := k.At.Float(quantity.Celsius)
-	t, least := row, math.Inf(-1)
-	if c.Len() > 0 && c.mean[c.grid.local[hour]/60] == c.mean[c.grid.local[hour]/60] {
-		t = c.mean[c.grid.local[hour]/60]
+	t := c.mean[c.grid.local[hour]/60]
+	if t != t { // NaN
+		t = k.At.Float(quantity.Celsius)
 	}
-	if c.careful && k.ApplyMin.Given() {
-		least = k.ApplyMin.Float(quantity.Celsius)
+	if !c.careful || !k.ApplyMin.Given() {
+		return t, t
 	}
-	switch {
-	case t < least:
-		return least, least
-	case c.careful && c.Len() == 0 && k.ApplyMin.Given():
-		return least, t
+	least := k.ApplyMin.Float(quantity.Celsius)
+	if c.Len() == 0 {
+		return least, max(least, t)
 	}
-	return t, t
+	return max(least, t), max(least, t)
 }
 
 // paints is what the hour is for putting the layer on.

@@ -94,7 +94,6 @@ func (x *arranger) missed(out *Calendar, l *laid, way []placed, k int) {
 		free++
 		if l.links[k].may[s] != never {
 			may++
-			continue
 		}
 		for _, f := range l.refused(k, int(g.slots[s].hour)) {
 			if !why.Has(f.Rule) {
@@ -227,7 +226,7 @@ func (x *arranger) nowhere(out *Calendar, l *laid) {
 		}
 		say(RuleNoHour, x.tasks[l.tally[k]].Name)
 		for s := range slots {
-			if why := l.refused(k, int(slots[s].hour)); l.links[k].whole && len(why) > 0 {
+			if why := l.refused(k, int(slots[s].hour)); len(why) > 0 {
 				out.Findings = append(out.Findings, why...)
 				return
 			}

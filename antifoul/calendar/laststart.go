@@ -26,7 +26,7 @@ func lastStarts(slots []slot, links []link) []int {
 			if l.closes != nil {
 				last = min(last, int(l.closes[e]))
 			}
-			can[e] = first <= last && count[last+1] > count[max(first, 0)] || l.redo() > 0 && out[i]-max(opensAt(l.ready(), e), 0) >= l.redo()
+			can[e] = first <= last && count[last+1] > count[first] || l.redo() > 0 && out[i]-opensAt(l.ready(), e) >= l.redo()
 		}
 	}
 	return out

@@ -108,7 +108,7 @@ func (l *laid) permit(k int, slots []slot) {
 	}
 	l.links[k].may = may
 	for _, sky := range l.skies[l.tally[k]] {
-		if !sky.layer.Late || l.launch == 0 {
+		if !sky.layer.Late {
 			continue
 		}
 		step := 24.0
@@ -255,11 +255,8 @@ const (
 
 // appointment is the hour at which the yard's work, or an appointment, is over.
 func (l *laid) appointment(t *Task, hour int) int {
-	n := max(1, units(t.Hours))
-	if t.Yard {
-		n = min(n, (yardStop-yardStart)/60) // what takes longer is over when the day is
-	}
-	for h := max(hour, 0); h+n <= len(l.grid.dates); h++ {
+	n := t.takes()
+	for h := hour; h+n <= len(l.grid.dates); h++ {
 		if t.On.Given() && !l.grid.dates[h].Equal(t.On) {
 			if l.grid.dates[h].After(t.On) {
 				break
@@ -269,12 +266,15 @@ func (l *laid) appointment(t *Task, hour int) int {
 		if w := l.grid.dates[h].Weekday(); t.Yard && !t.On.Given() && (w == time.Saturday || w == time.Sunday) {
 			continue
 		}
-		if m := int(l.grid.local[h]); m >= yardStart && m+60*n <= yardStop || m == yardStart {
+		if m := int(l.grid.local[h]); m >= yardStart && (m < yardStart+60 || m+60*n <= yardStop) { // from the first hour on a whole day will do, be it half past
 			return h + n
 		}
 	}
 	return noHour
 }
+
+// takes is how many hours an appointment takes: what takes longer than the yard's day is over when the day is.
+func (t *Task) takes() int { return min(max(1, units(t.Hours)), (yardStop-yardStart)/60) }
 
 // wholeHours is a wait in hours, up.
 func wholeHours(d quantity.Duration) int { return units(hours(d)) }

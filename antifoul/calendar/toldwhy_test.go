@@ -38,6 +38,11 @@ func TestRunsInOneWindow(t *testing.T) {
 	}
 	between := weekendCoats(t, 4)
 	between = append(between[:2:2], calendar.Task{Name: "strip", Hours: 1}, between[2], between[3])
+	hourly := weekendCoats(t, 4)
+	for i := range hourly {
+		hourly[i].Layers = []calendar.Layer{hourly[i].Layers[0]}
+		hourly[i].Layers[0].Again = 1
+	}
 	for name, c := range map[string]struct {
 		tasks            []calendar.Task
 		runs, many, miss string
@@ -48,7 +53,8 @@ func TestRunsInOneWindow(t *testing.T) {
 		"work between them": {
 			between, first + "\ncoat 3 after coat 4, coats 2, from Sat 24 Apr 2027, 09:00, to Sun 25 Apr 2027, 08:00", "", "",
 		},
-		"three pairs": {weekendCoats(t, 6), "", "times 3", "coat 3 after coat 2, opens Mon 19 Apr 2027, 02:00, closes Mon 19 Apr 2027, 08:00, start Sat 24 Apr 2027, 10:00, hours 0\ncoat 5 after coat 4, opens Mon 26 Apr 2027, 02:00, closes Mon 26 Apr 2027, 08:00, start Sat 1 May 2027, 10:00, hours 0"},
+		"three pairs":        {weekendCoats(t, 6), "", "times 3", "coat 3 after coat 2, opens Mon 19 Apr 2027, 02:00, closes Mon 19 Apr 2027, 08:00, start Sat 24 Apr 2027, 10:00, hours 0\ncoat 5 after coat 4, opens Mon 26 Apr 2027, 02:00, closes Mon 26 Apr 2027, 08:00, start Sat 1 May 2027, 10:00, hours 0"},
+		"abraded in an hour": {hourly, first + "\ncoat 3 after coat 4, coats 2, from Sat 24 Apr 2027, 09:00, to Sun 25 Apr 2027, 08:00", "", "coat 3 after coat 2, opens Mon 19 Apr 2027, 02:00, closes Mon 19 Apr 2027, 08:00, start Sat 24 Apr 2027, 09:00, hours 0"},
 	} {
 		fs := plan(c.tasks)
 		if got := told(fs, calendar.RuleTogether); got != c.runs {
