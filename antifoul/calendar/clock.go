@@ -86,15 +86,12 @@ func (k Clock) Slow(degC float64) float64 {
 //
 // Source: as Slow.
 func (k Clock) Fast(degC float64) float64 {
-	switch {
-	case len(k.points) > 0:
+	if len(k.points) > 0 {
 		i := 0
 		for i < len(k.points)-1 && k.points[i].at < degC {
 			i++
 		}
 		return k.own / k.points[i].times.Low
-	case k.energy.High == 0:
-		return 1
 	}
 	t := max(degC, k.from)
 	return max(k.pace(k.energy.Low, t), k.pace(k.energy.High, t))

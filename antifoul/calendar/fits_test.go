@@ -260,6 +260,8 @@ func TestWhatMustBeHard(t *testing.T) {
 		"at once":                        {0, 0, "24 08:00"},
 		"the other in a month":           {0, 24 * 30, "24 08:00"},
 		"when it opens":                  {1, 0, "24 08:00"},
+		"as she is worked on":            {166, 0, "24 08:00"}, // ends on Saturday at ten, and a week later less two hours it is eight
+		"an hour later":                  {167, 0, "24 09:00"},
 		"in nine days":                   {9 * 24, 0, "1 08:00"}, // Monday 26 at ten
 		"in nine days, and the other in": {9 * 24, 24 * 30, "1 08:00"},
 	} {

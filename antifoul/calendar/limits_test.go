@@ -41,6 +41,7 @@ func TestLimits(t *testing.T) {
 		"nearly all of her day":             {func(j *job) { j.d.SetUp = minutes(10*60 - 1) }, ""},
 		"all of her day":                    {func(j *job) { j.d.SetUp = h(10) }, "set_up 10 h"},
 		"no day, with setting up":           {func(j *job) { j.d.Start, j.d.Stop, j.d.SetUp = 8*60, 7*60, h(1) }, "until 07:00"},
+		"a free day that is over":           {func(j *job) { j.d.Free = append(j.d.Free, day(t, "2027-04-16")) }, "free[2] 2027-04-16"},
 		"the third day of her week":         {func(j *job) { j.d.Weekdays = append(j.d.Weekdays, 7) }, "days[3] 7"},
 		"a day before Sunday":               {func(j *job) { j.d.Weekdays = append(j.d.Weekdays, -1) }, "days[3] -1"},
 		"much other work":                   {func(j *job) { j.d.Other = []calendar.Other{{Hours: 0}, {Hours: 2000}} }, ""},
