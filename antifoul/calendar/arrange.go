@@ -113,11 +113,8 @@ type arranger struct {
 // before plans for a launch: with the reserve, else without.
 func (x *arranger) before(launch quantity.Date) (Calendar, bool, error) {
 	start, _ := x.days.there()
-	at := time.Date(launch.Year(), launch.Month(), launch.Day(), 0, start, 0, 0, x.conditions.Zone)
+	at := wallClock(launch, start, x.conditions.Zone)
 	n := int(at.Sub(midnight(x.from, x.conditions.Zone)).Hours())
-	if n <= 0 {
-		return Calendar{}, false, nil // she goes in before work begins
-	}
 	most := min(n, mostHours) // of a launch that is more than a year away
 	g := newGrid(x.days, x.from, x.conditions.Zone, most)
 	c, err := newClimate(x.book, g, x.conditions, x.days.Roof.True())
@@ -190,7 +187,7 @@ func (x *arranger) told(l *laid, way []placed) Calendar {
 	ready := 0
 	cured := func(k, end int) { // when the layers of the link may be wet
 		for _, s := range l.skies[l.tally[k]] {
-			ready = max(ready, min(int(s.after(hours(s.layer.Cures))[end]), len(s.slow)-1))
+			ready = max(ready, int(s.after(hours(s.layer.Cures))[end]))
 		}
 	}
 	through := func(hour int, tasks []int) {
@@ -253,7 +250,7 @@ func (l *laid) outlook(k int, slots []int, forecast []weather.Hour) Outlook {
 	var out Outlook
 	wider := func(s *tables.Span, low, high float64) {
 		switch {
-		case low != low || high != high: // NaN
+		case low != low: // NaN, and so is the other
 		case !s.Given():
 			*s = tables.Span{Low: low, High: high}
 		default:

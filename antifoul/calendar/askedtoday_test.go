@@ -115,7 +115,12 @@ func TestHowFarTheNextHourIsLookedFor(t *testing.T) {
 	d.Start, d.Stop = 0, 24*60
 	for free, want := range map[string]string{"2027-04-18": "2027-04-18 00:00", "2027-04-19": ""} {
 		d.Weekdays, d.Free = nil, []quantity.Date{day(t, free)}
-		m := today(t, d, evening, calendar.Conditions{})
+		task := weekendCoats(t, 1)[0]
+		task.Layers[0].Coating.RainSafe, task.Layers[0].Coating.TouchDry = quantity.Duration{}, quantity.Duration{} // its hours alone count
+		m, err := calendar.Today(book(t, ""), task, d, evening, calendar.Conditions{})
+		if err != nil {
+			t.Fatal(err)
+		}
 		if want == "" && !m.Next.IsZero() || want != "" && !m.Next.Equal(on(t, time.UTC, want)) {
 			t.Errorf("free on %s: next %s", free, m.Next)
 		}
@@ -208,6 +213,8 @@ func TestWhyItMustBeMeasured(t *testing.T) {
 	damp := func(w *weather.Hour) { w.HumidityPct = weather.Unknown() }
 	doubtful := func(w *weather.Hour) { w.RainMM = weather.Unknown() }
 	wet := func(w *weather.Hour) { w.RainMM = 1 }
+	dampThenRain := at(16, wet)
+	dampThenRain.Hours[24+11].HumidityPct = 95 // no coat goes on, and nothing condenses
 	for name, c := range map[string]struct {
 		forecast weather.Forecast
 		verdict  finding.Verdict
@@ -220,6 +227,7 @@ func TestWhyItMustBeMeasured(t *testing.T) {
 		"rain that nobody knows":         {at(16, doubtful), finding.Ask, []finding.ID{weather.RuleWetUnknown}},
 		"later":                          {at(17, doubtful), finding.Fine, nil},
 		"rain in both hours":             {weather.Forecast{Hours: append(at(9, wet).Hours[:34:34], at(10, wet).Hours[34:]...)}, finding.Needs, []finding.ID{weather.RuleRain}},
+		"damp after it, and then rain":   {dampThenRain, finding.Forbidden, []finding.ID{weather.RuleRain}},
 		"rain as it dries, all day":      {at(16, wet), finding.Forbidden, []finding.ID{weather.RuleRain}},
 		"a forecast that ends before it": {fairFor(t, 9), finding.Ask, []finding.ID{weather.RuleMeasure, weather.RuleMeasure, weather.RuleMeasure}},
 		"that ends with it":              {fairFor(t, 11), finding.Ask, []finding.ID{weather.RuleWetUnknown, weather.RuleWetUnknown}},

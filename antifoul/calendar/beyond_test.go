@@ -155,7 +155,12 @@ func TestOutlookOfACoat(t *testing.T) {
 			t.Errorf("%d hours are told: %s, want %s", hours, got, want)
 		}
 	}
-	// Nor does a forecast that begins with its second hour.
+	// A forecast that begins with its first hour does, one that begins with its second does not.
+	first := sky(24)
+	first.Forecast.Hours = first.Forecast.Hours[12+8:]
+	if p := arrange(t, b, tasks, d, "2027-04-17", first); !p.Items[0].Outlook.Air.Given() {
+		t.Errorf("not told of the hours of the forecast: %+v", p.Items[0])
+	}
 	late := sky(24)
 	late.Forecast.Hours = late.Forecast.Hours[12+9:]
 	if p := arrange(t, b, tasks, d, "2027-04-17", late); p.Items[0].Outlook.Air.Given() {

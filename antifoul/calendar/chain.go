@@ -160,11 +160,7 @@ func unit(slots []slot, prev *layer, cost []int64, opens []int32, may []byte, ex
 			}
 			add++
 		}
-		mark := fine
-		if may != nil {
-			mark = may[s]
-		}
-		if mark == never {
+		if may != nil && may[s] == never {
 			continue
 		}
 		c, from := noWay, begins
@@ -180,7 +176,7 @@ func unit(slots []slot, prev *layer, cost []int64, opens []int32, may []byte, ex
 		if c == noWay {
 			continue
 		}
-		out.cost[s], out.from[s] = c+extra+marked(mark), from
+		out.cost[s], out.from[s] = c+extra, from
 	}
 	return out
 }

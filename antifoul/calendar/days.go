@@ -157,7 +157,12 @@ func (d Days) Begins(day quantity.Date, zone *time.Location) time.Time {
 		zone = time.UTC
 	}
 	start, _ := d.handsOn()
-	return time.Date(day.Year(), day.Month(), day.Day(), 0, start, 0, 0, zone)
+	return wallClock(day, start, zone)
+}
+
+// wallClock is the moment at which so many minutes after midnight stand on the wall.
+func wallClock(day quantity.Date, minutes int, zone *time.Location) time.Time {
+	return time.Date(day.Year(), day.Month(), day.Day(), 0, minutes, 0, 0, zone)
 }
 
 // handsOn is the part of the day that is left between setting up and clearing away, in minutes after midnight.

@@ -90,6 +90,9 @@ func TestWhenSheIsReady(t *testing.T) {
 	cured := coat
 	cured.Layers = []calendar.Layer{coat.Layers[0]}
 	cured.Layers[0].Cures = h(30)
+	slow := coat
+	slow.Layers = []calendar.Layer{coat.Layers[0]}
+	slow.Layers[0].Cures = h(500 * 24)
 	for name, c := range map[string]struct {
 		tasks []calendar.Task
 		want  string
@@ -99,6 +102,7 @@ func TestWhenSheIsReady(t *testing.T) {
 		"that is not whole":  {[]calendar.Task{{Hours: 3, Wait: quantity.Minute.N(90)}}, "2027-04-17 05:00"},
 		"a coat":             {[]calendar.Task{coat}, "2027-04-17 02:00"},
 		"that cures":         {[]calendar.Task{cured}, "2027-04-18 08:00"},
+		"past all planning":  {[]calendar.Task{slow}, "2028-04-17 01:00"},              // the first hour after a leap year's days
 		"work below it":      {[]calendar.Task{cured, {Hours: 1}}, "2027-04-18 08:00"}, // from 18:00 to 19:00
 		"the yard":           {[]calendar.Task{{Hours: 3}, {Yard: true, Hours: 4, On: day(t, "2027-04-19")}}, "2027-04-19 12:00"},
 		"and what waits":     {[]calendar.Task{{Hours: 3}, {Yard: true, Hours: 4, On: day(t, "2027-04-19"), Wait: h(6)}}, "2027-04-19 18:00"},
@@ -325,5 +329,12 @@ func TestNothingToDo(t *testing.T) {
 	p := arrange(t, book(t, ""), nil, roundTheClock(t, "2027-04-18"), "2027-04-17", calendar.Conditions{Forecast: fairFor(t, 24)})
 	if !p.Fits || len(p.Items) != 0 || p.Days != 0 {
 		t.Errorf("%+v", p)
+	}
+	for _, minute := range []int{0, 60} { // she goes in at once, or in an hour
+		d := roundTheClock(t, "2027-04-17")
+		d.Start = minute
+		if p := arrange(t, book(t, ""), nil, d, "2027-04-17", calendar.Conditions{}); !p.Fits || !p.Reserve {
+			t.Errorf("launched %d minutes after midnight: %+v", minute, p)
+		}
 	}
 }

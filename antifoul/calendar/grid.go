@@ -47,9 +47,7 @@ func newGrid(d Days, from quantity.Date, zone *time.Location, n int) *grid {
 }
 
 // midnight is the first moment of the day in the zone; where the zone skips midnight, what comes in its place.
-func midnight(d quantity.Date, zone *time.Location) time.Time {
-	return time.Date(d.Year(), d.Month(), d.Day(), 0, 0, 0, 0, zone)
-}
+func midnight(d quantity.Date, zone *time.Location) time.Time { return wallClock(d, 0, zone) }
 
 // at is the moment at which the hour begins.
 func (g *grid) at(hour int) time.Time { return g.start.Add(time.Duration(hour) * time.Hour) }

@@ -40,6 +40,7 @@ func TestLimits(t *testing.T) {
 		"a day of it":                       {func(j *job) { j.d.SetUp = h(24) }, "set_up 24 h"},
 		"nearly all of her day":             {func(j *job) { j.d.SetUp = minutes(10*60 - 1) }, ""},
 		"all of her day":                    {func(j *job) { j.d.SetUp = h(10) }, "set_up 10 h"},
+		"a day of no length":                {func(j *job) { j.d.Start, j.d.Stop = 8*60, 8*60 }, "until 08:00"},
 		"no day, with setting up":           {func(j *job) { j.d.Start, j.d.Stop, j.d.SetUp = 8*60, 7*60, h(1) }, "until 07:00"},
 		"a free day that is over":           {func(j *job) { j.d.Free = append(j.d.Free, day(t, "2027-04-16")) }, "free[2] 2027-04-16"},
 		"the third day of her week":         {func(j *job) { j.d.Weekdays = append(j.d.Weekdays, 7) }, "days[3] 7"},
@@ -124,7 +125,7 @@ func TestWhenADayBegins(t *testing.T) {
 		zone *time.Location
 		want string
 	}{{nil, "2027-04-17T08:45:00Z"}, {time.UTC, "2027-04-17T08:45:00Z"}, {adelaide, "2027-04-17T08:45:00+09:30"}} {
-		if got := d.Begins(day(t, "2027-04-17"), c.zone).Format(time.RFC3339); got != c.want {
+		if got := d.Begins(day(t, "2027-04-17"), c.zone).Format(time.RFC3339Nano); got != c.want {
 			t.Errorf("%v: %s, want %s", c.zone, got, c.want)
 		}
 	}
