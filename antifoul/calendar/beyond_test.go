@@ -122,6 +122,21 @@ carriers = ["solvent"]
 			t.Errorf("%g degC: %.4f, want %.4f", degC, got, want)
 		}
 	}
+	// A single point is one all the same: nothing passes for sure where it is colder.
+	k = clock(t, `
+[[drying]]
+key = "one-pack-solvent"
+basis = "own table"
+source = "a test"
+packs = 1
+carriers = ["solvent"]
+  [[drying.point]]
+  at = "20 degC"
+  times = [0.8, 1, 1.25]
+`, "hard-cuprous")
+	if got := fmt.Sprint(k.Slow(19), k.Slow(20), k.Fast(10), k.Fast(30)); got != "0 0.8 1.25 1.25" {
+		t.Error(got)
+	}
 }
 
 // The outlook of a coat is the span of its hours, and none where one of them is not told; what is unknown within them is left out.

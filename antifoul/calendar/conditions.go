@@ -190,7 +190,7 @@ func (l Layer) sees() string {
 // surface is the temperature of the film in the hour, from and to, in degC: by the forecast; else what is usual, the mean of the forecast, or
 // the temperature of the row; see Conditions.
 func (c *sky) surface(hour int, k *tables.Coating) (low, high float64) {
-	if r := c.Surface(hour - c.offset); r.Low == r.Low && r.High == r.High {
+	if r := c.Surface(hour - c.offset); r.Low == r.Low { // not NaN, and so is the other
 		return r.Low, r.High
 	}
 	if c.usual == c.usual {

@@ -176,7 +176,8 @@ const tight = 7 * 24 * time.Hour
 
 // tightest is the item with the least time between its start and its last start.
 func (c *Calendar) tightest() (int, bool) {
-	at, found := 0, false
+	var at int
+	found := false
 	for i, it := range c.Items {
 		if !it.Last.IsZero() && (!found || it.Slack() < c.Items[at].Slack()) {
 			at, found = i, true

@@ -171,12 +171,16 @@ func TestFreshForTheLaunch(t *testing.T) {
 // A reserve that is longer than the time there is cannot be kept, not even by work of the first hour.
 func TestReserveLongerThanTheTime(t *testing.T) {
 	b := book(t, "")
-	for hours, want := range map[int64]bool{0: true, 23: true, 24: false, 240: false} {
+	for _, c := range []struct {
+		hours   float64
+		reserve int64
+		kept    bool
+	}{{1, 0, true}, {1, 1, true}, {1, 23, true}, {1, 24, false}, {1, 240, false}, {23, 1, true}, {24, 0, true}, {24, 1, false}} {
 		d := roundTheClock(t, "2027-04-18")
-		d.Reserve = h(hours)
-		p := arrange(t, b, []calendar.Task{{Hours: 1}}, d, "2027-04-17", calendar.Conditions{})
-		if !p.Fits || p.Reserve != want || p.Findings.Has(calendar.RuleNoReserve) == want {
-			t.Errorf("a reserve of %d h: fits %t, kept %t", hours, p.Fits, p.Reserve)
+		d.Reserve = h(c.reserve)
+		p := arrange(t, b, []calendar.Task{{Hours: c.hours}}, d, "2027-04-17", calendar.Conditions{})
+		if !p.Fits || p.Reserve != c.kept || p.Findings.Has(calendar.RuleNoReserve) == c.kept {
+			t.Errorf("%g h of work and a reserve of %d h: fits %t, kept %t", c.hours, c.reserve, p.Fits, p.Reserve)
 		}
 	}
 }
@@ -321,6 +325,23 @@ func TestTheReasonIsFoundLater(t *testing.T) {
 	p := arrange(t, b, []calendar.Task{{Name: "strip", Hours: 1}, weekendCoats(t, 1)[0]}, d, "2027-04-17", sky)
 	if len(p.Items) != 0 || told(p.Findings, calendar.RuleNoHour) != "coat 1 after" || !p.Findings.Has(weather.RuleRain) {
 		t.Errorf("%d items: %v", len(p.Items), p.Findings)
+	}
+}
+
+// Work that rain stops waits until it is over, by a forecast that has begun a day before; other work does not.
+func TestWorkInTheDry(t *testing.T) {
+	sky := calendar.Conditions{Forecast: run(on(t, time.UTC, "2027-04-16 00:00"), 72, func(i int, _ time.Time) weather.Hour {
+		w := fair()
+		if i < 24+10 {
+			w.RainMM = 1
+		}
+		return w
+	})}
+	for dry, want := range map[bool]string{true: "17 10:00", false: "17 08:00"} {
+		p := arrange(t, book(t, ""), []calendar.Task{{Hours: 2, Dry: dry}}, weekendDays(), "2027-04-17", sky)
+		if got := p.Items[0].Start().Format("2 15:04"); got != want {
+			t.Errorf("stopped by rain %t: begins %s, want %s", dry, got, want)
+		}
 	}
 }
 

@@ -95,7 +95,7 @@ func (l *laid) count() {
 func (l *laid) permit(k int, slots []slot) {
 	t := &l.tasks[l.tally[k]]
 	may := make([]byte, len(slots))
-	start := 0
+	var start int
 	if k == 0 {
 		start = l.through(0, l.first)
 	}

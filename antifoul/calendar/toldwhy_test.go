@@ -179,10 +179,15 @@ func TestWhatThereIsNoRoomFor(t *testing.T) {
 		"all of it":         {10, 10, "", "", "coat 1 after"},
 		"an hour too many":  {11, 10, "after, need 21, have 20", "", ""},
 		"too long a coat":   {9, 11, "", "coat 1 after, hours 11, longest 10", ""},
+		"on a single day":   {0, 11, "after, need 11, have 10", "coat 1 after, hours 11, longest 10", ""},
 		"too much and long": {10, 11, "after, need 21, have 20", "coat 1 after, hours 11, longest 10", ""},
 	} {
 		coat := weekendCoats(t, 1)[0]
 		coat.Hours = c.coat
+		d.Free = d.Free[:2]
+		if c.strip == 0 {
+			d.Free = d.Free[:1]
+		}
 		p := arrange(t, b, []calendar.Task{{Name: "strip", Hours: c.strip}, coat}, d, "2027-04-17", calendar.Conditions{Usual: degC(0)})
 		for rule, want := range map[finding.ID]string{calendar.RuleTooFew: c.few, calendar.RuleLongCoat: c.long, calendar.RuleNoHour: c.say} {
 			if got := told(p.Findings, rule); got != want {
