@@ -184,7 +184,7 @@ func (x *arranger) told(l *laid, way []placed) Calendar {
 		out.Known = x.conditions.Forecast.Hours[n-1].At.Add(time.Hour)
 	}
 	days := map[int32]bool{}
-	ready := 0
+	var ready int
 	cured := func(k, end int) { // when the layers of the link may be wet
 		for _, s := range l.skies[l.tally[k]] {
 			ready = max(ready, int(s.after(hours(s.layer.Cures))[end]))

@@ -226,10 +226,9 @@ func coat(slots []slot, prev, anew *layer, cost []int64, l *link) *layer {
 		if l.may[s] == never || t >= n || slots[t].hour-slots[s].hour != int32(l.units-1) || slots[t].day != slots[s].day {
 			continue
 		}
-		c, from := noWay, begins
-		if prev == nil {
-			c = aDay
-		} else if w := inside.best(); w.cost < noWay {
+		c, from := aDay, begins
+		if prev != nil {
+			w := inside.best()
 			c, from = w.cost, int16(w.at)
 		}
 		if anew != nil {

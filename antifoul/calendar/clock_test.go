@@ -183,7 +183,7 @@ func TestHandsOverTheWholeRange(t *testing.T) {
 		t.Errorf("only %d coatings have a temperature", n)
 	}
 	var zero calendar.Clock
-	if zero.Slow(3) != 1 || zero.Fast(33) != 1 {
+	if zero.Slow(-3) != 1 || zero.Slow(3) != 1 || zero.Fast(33) != 1 {
 		t.Errorf("the zero clock passes %g and %g, want as stated", zero.Slow(3), zero.Fast(33))
 	}
 }

@@ -69,7 +69,7 @@ func newClimate(b *tables.Book, g *grid, c Conditions, roof bool) (*climate, err
 
 // means takes the mean of the forecast's air for each hour of the day; of an hour that it never has, the mean of all, which is NaN where it has none.
 func (c *climate) means(hours []weather.Hour) {
-	var sum, count [24]float64
+	var sum, count [len(c.mean)]float64
 	all, n := 0.0, 0.0
 	for _, h := range hours {
 		if h.AirC != h.AirC { // NaN

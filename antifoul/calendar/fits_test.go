@@ -258,6 +258,34 @@ func TestTheYardsHours(t *testing.T) {
 	}
 }
 
+// A crew that is there from eight to six by the same clock finds its first whole hour at half past eight. A coat after work that is no coat has no
+// window to hit.
+func TestTheCrewsHours(t *testing.T) {
+	b := book(t, "")
+	d := weekendDays()
+	d.Weekdays = []time.Weekday{time.Monday}
+	p := arrange(t, b, append([]calendar.Task{{Hours: 5}}, weekendCoats(t, 1)...), d, "2027-04-03", calendar.Conditions{Zone: zone(t, "Australia/Lord_Howe")})
+	if len(p.Items) != 2 || p.Items[0].Start().Format("2 15:04") != "5 08:30" || p.Items[1].End().Format("2 15:04") != "5 15:30" {
+		t.Errorf("%+v", p.Items)
+	}
+	if it := p.Items[1]; !it.Opens.IsZero() || !it.Closes.IsZero() {
+		t.Errorf("a window from %s to %s", it.Opens, it.Closes)
+	}
+	// The yard may work until she goes in: of a crew that comes at five in the afternoon, at five.
+	d = roundTheClock(t, "2027-04-17")
+	d.Start = 17 * 60
+	for hours, fits := range map[float64]bool{9: true, 8: true} {
+		p := arrange(t, b, []calendar.Task{{Yard: true, Hours: hours, On: day(t, "2027-04-17")}}, d, "2027-04-17", calendar.Conditions{})
+		if p.Fits != fits {
+			t.Errorf("%g hours of the yard: fits %t", hours, p.Fits)
+		}
+	}
+	d.Start = 16 * 60
+	if p := arrange(t, b, []calendar.Task{{Yard: true, Hours: 9, On: day(t, "2027-04-17")}}, d, "2027-04-17", calendar.Conditions{}); p.Fits {
+		t.Errorf("in at four, and the yard works until five: %+v", p)
+	}
+}
+
 // Two films that go on together are abraded when the one whose window closes is hard enough; how long the other takes to harden does not matter.
 func TestWhatMustBeHard(t *testing.T) {
 	b := book(t, "")

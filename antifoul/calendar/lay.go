@@ -119,7 +119,7 @@ func (l *laid) permit(k int, slots []slot) {
 			l.links[k].gap = make([]int32, len(slots))
 		}
 		for s, at := range slots {
-			l.links[k].gap[s] = max(l.links[k].gap[s], int32(float64(max(0, l.launch-int(at.hour)-1))/step))
+			l.links[k].gap[s] = max(l.links[k].gap[s], int32(float64(l.launch-int(at.hour)-1)/step)) // nought where there is no launch
 		}
 	}
 }

@@ -138,7 +138,16 @@ func TestWhenADayBegins(t *testing.T) {
 			t.Errorf("%+v: %s, want %s", c.days, got, c.want)
 		}
 	}
-	if got := fmt.Sprint(calendar.Days{}.LongestDay(), d.LongestDay()); got != "8 8" { // from 8:45 to 17:15 by whole hours
+	half := calendar.Days{Start: 8 * 60, Stop: 8*60 + 30}
+	if got := fmt.Sprint(calendar.Days{}.LongestDay(), d.LongestDay(), half.LongestDay()); got != "8 8 0" { // from 8:45 to 17:15 by whole hours
 		t.Errorf("the longest days are %s", got)
+	}
+	for want, d := range map[bool]calendar.Days{false: {}, true: {Free: []quantity.Date{day(t, "2027-04-17")}}} {
+		if d.Planned() != want {
+			t.Errorf("%+v: planned %t", d, !want)
+		}
+	}
+	if !(calendar.Days{Weekdays: []time.Weekday{time.Sunday}}).Planned() {
+		t.Error("Sundays are no days to plan on")
 	}
 }
