@@ -25,7 +25,7 @@ func (b *Book) Cells() iter.Seq[Cell] { return b.cells(func(*record) bool { retu
 // OwnCells lists those of Cells that an own table replaced or added.
 func (b *Book) OwnCells() iter.Seq[Cell] {
 	return func(yield func(Cell) bool) {
-		for c := range b.cells(func(r *record) bool { return r.fresh || len(r.own) > 0 }) {
+		for c := range b.cells(func(r *record) bool { return r.fresh || r.own != nil }) {
 			if c.Basis.Own && !yield(c) {
 				return
 			}
