@@ -39,7 +39,7 @@ func (b *Book) cells(of func(*record) bool) iter.Seq[Cell] {
 		for _, table := range tableNames {
 			for _, rec := range b.records[table] {
 				if !of(rec) {
-					continue
+					continue // not asked for
 				}
 				row := readRow(entry.New(rec.file, table, rec.m, new(finding.Faults))) // its faults were told when the book was made
 				row.heir(rec)
