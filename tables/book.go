@@ -62,9 +62,10 @@ type Book struct {
 
 	digits func() string // the fingerprint, worked out once when it is first asked for
 
-	near  map[string][]bool    // by place: which laws may touch a boat there
-	onOld map[string][]speaker // the overcoat rows by their old field
-	pairs [][2]*Overcoat       // what answers each pair of coatings, inside and past the window: next × old; empty in a very large book
+	near   map[string][]bool    // by place: which laws may touch a boat there
+	onOld  map[string][]speaker // the overcoat rows by their old field
+	pairs  [][2]*Overcoat       // what answers each pair of the paired coatings, inside and past the window: next × old
+	paired int                  // all coatings; none in a very large book
 }
 
 // tableNames are the arrays that a file may hold.
@@ -92,7 +93,7 @@ func Default() *Book {
 	return b
 }
 
-// Load reads a whole book from every TOML file of the folder, subfolders too. Files are read at the same time, as os.DirFS,
+// Load reads a whole book from every TOML file of the folder, subfolders too; rows stand in the order of their files' paths. Files are read at the same time, as os.DirFS,
 // embed.FS and fstest.MapFS allow. The error is a finding.Faults with every fault
 // of every file: unknown tables and keys, missing fields, values that are not accepted, rows without a basis, references to
 // rows that do not exist.
@@ -184,13 +185,13 @@ func build(records map[string][]*record, faults *finding.Faults) (*Book, error) 
 	b.instruments.fill("instrument", records["instrument"], faults, readInstrument)
 	b.observations.fill("observation", records["observation"], faults, readObservation)
 	b.classify()
-	b.settleLaws()
-	b.indexLaws()
 	b.checkReferences(faults)
 	b.oneCurrency(faults)
 	if err := faults.Err(); err != nil {
 		return nil, err
 	}
+	b.settleLaws()
+	b.indexLaws()
 	return b, nil
 }
 
@@ -205,11 +206,8 @@ func (b *Book) classify() {
 		c.Biocide = NoBiocide
 		best := len(order)
 		for _, a := range c.actives {
-			row, err := b.actives.get(a.Key)
-			if err != nil {
-				continue // noted by checkReferences
-			}
-			if at := slices.Index(order, row.Class); at >= 0 && at < best {
+			row, _ := b.actives.get(a.Key) // one that is not there has no class; checkReferences notes it
+			if at := slices.Index(order[:best], row.Class); at >= 0 {
 				best, c.Biocide = at, row.Class
 			}
 		}

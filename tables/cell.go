@@ -25,7 +25,7 @@ func (b *Book) Cells() iter.Seq[Cell] { return b.cells(func(*record) bool { retu
 // OwnCells lists those of Cells that an own table replaced or added.
 func (b *Book) OwnCells() iter.Seq[Cell] {
 	return func(yield func(Cell) bool) {
-		for c := range b.cells(func(r *record) bool { return r.fresh || len(r.own) > 0 }) {
+		for c := range b.cells(func(r *record) bool { return r.fresh || r.own != nil }) {
 			if c.Basis.Own && !yield(c) {
 				return
 			}
@@ -39,7 +39,7 @@ func (b *Book) cells(of func(*record) bool) iter.Seq[Cell] {
 		for _, table := range tableNames {
 			for _, rec := range b.records[table] {
 				if !of(rec) {
-					continue
+					continue // not asked for
 				}
 				row := readRow(entry.New(rec.file, table, rec.m, new(finding.Faults))) // its faults were told when the book was made
 				row.heir(rec)

@@ -32,6 +32,16 @@ func TestLightnessOfPrimaries(t *testing.T) {
 	}
 }
 
+// In the dark the lightness is a straight line in the three channels, which a pencil can follow: of 6, 5 and 1,
+// (0.2126 × 6 + 0.7152 × 5 + 0.0722) ÷ 255 ÷ 12.92 × 24389 ÷ 27 = 1.34998, a hair under the half that is rounded up.
+func TestLightnessInTheDark(t *testing.T) {
+	t.Attr("source", "CIE 15 and IEC 61966-2-1, the formulas worked by hand")
+	b := with(t, row("colour", fields{"key": `"own"`, "basis": `"own table"`, "source": `"fan deck"`, "srgb": `"#060501"`}))
+	if own, err := b.Colour("own"); err != nil || own.Lightness != 1.3 {
+		t.Errorf("L* is %g, want 1.3; %v", own.Lightness, err)
+	}
+}
+
 func TestFourteenColours(t *testing.T) {
 	n := 0
 	for c := range book(t).Colours() {

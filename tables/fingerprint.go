@@ -12,8 +12,8 @@ import (
 	"boatyard.example/bottomwork/tables/entry"
 )
 
-// Fingerprint returns twelve hexadecimal digits that change with any cell of any row, and with what a replaced cell rests on. A
-// report prints them, so that a reader can tell by which tables it was made.
+// Fingerprint returns twelve hexadecimal digits that change with any cell of any row, with what a replaced cell rests on, and with the reason of
+// an override. A report prints them, so that a reader can tell by which tables it was made.
 func (b *Book) Fingerprint() string {
 	if b.digits == nil { // a Book that no loader made holds no row
 		return fingerprint(nil)

@@ -85,23 +85,23 @@ func (l *Law) LiesIn(place string) bool { return slices.Contains(l.lies, place) 
 // the row gives them.
 func (l *Law) Facts() iter.Seq[finding.Fact] { return slices.Values(l.facts) }
 
+// place returns the place of a key that checkReferences found.
+func (b *Book) place(key string) *Place { return &b.places.rows[b.places.at[key]] }
+
+// upwards lists the place and those that it lies in, itself first.
+func (b *Book) upwards(place string) []string {
+	var out []string
+	for key := place; key != ""; key = b.place(key).Within {
+		out = append(out, key)
+	}
+	return out
+}
+
 // settleLaws works out once what every question would work out again: where each law's place lies, and the law's facts.
 func (b *Book) settleLaws() {
 	for i := range b.laws.rows {
 		l := &b.laws.rows[i]
-		l.where = l.Place
-		for key := l.Place; !slices.Contains(l.lies, key); { // places in a ring end it; checkReferences notes them
-			l.lies = append(l.lies, key)
-			at, ok := b.places.at[key]
-			if !ok {
-				break
-			}
-			p := &b.places.rows[at]
-			if key == l.Place {
-				l.where = p.Name
-			}
-			key = p.Within
-		}
+		l.where, l.lies = b.place(l.Place).Name, b.upwards(l.Place)
 		l.facts = []finding.Fact{{Name: "law", Value: l.Name}, {Name: "says", Value: l.Says}, {Name: "place", Value: l.where}}
 		add := func(given bool, name string, v any) {
 			if given {
@@ -127,24 +127,12 @@ func (b *Book) indexLaws() {
 	b.near = make(map[string][]bool, len(b.places.rows))
 	for i := range b.places.rows {
 		place := b.places.rows[i].Key
-		b.near[place] = make([]bool, len(b.laws.rows))
+		above, near := b.upwards(place), make([]bool, len(b.laws.rows))
 		for j := range b.laws.rows {
-			b.near[place][j] = b.laws.rows[j].LiesIn(place)
+			l := &b.laws.rows[j]
+			near[j] = l.LiesIn(place) || l.Place == World || slices.Contains(above, l.Place)
 		}
-	}
-	for i := range b.places.rows {
-		place, seen := b.places.rows[i].Key, map[string]bool{}
-		for key := place; !seen[key]; { // places in a ring end it
-			seen[key] = true
-			for j := range b.laws.rows {
-				b.near[place][j] = b.near[place][j] || b.laws.rows[j].Place == key || b.laws.rows[j].Place == World
-			}
-			at, ok := b.places.at[key]
-			if !ok {
-				break
-			}
-			key = b.places.rows[at].Within
-		}
+		b.near[place] = near
 	}
 }
 
@@ -203,7 +191,7 @@ func readLaw(r *entry.Row) Law {
 	}
 	r.Need("text", "place", "says", "subject")
 	r.Need("the date on which the rule was read, 2026-11-25", "read_on")
-	if l.From.Given() && l.To.Given() && l.To.Before(l.From) {
+	if l.To.Before(l.From) {
 		r.Fault(finding.ErrImpossible, "to", l.To.String(), "not before from")
 	}
 	if l.Verdict == finding.Needs && len(l.steps) == 0 {

@@ -15,7 +15,7 @@ import (
 // ok is false for any other text. Basis: IEC 61966-2-1 and CIE 15, from memory.
 func lightness(srgb string) (light float64, ok bool) {
 	digits, ok := strings.CutPrefix(srgb, "#")
-	n, err := strconv.ParseUint(digits, 16, 24)
+	n, err := strconv.ParseUint(digits, 16, 64)
 	if !ok || len(digits) != 6 || err != nil {
 		return light, false
 	}

@@ -245,6 +245,7 @@ var mistakes = []broken{
 	{table: "step", change: fields{"key": `"abrade"`, "cautions": `["gas"]`}, key: "cautions", kind: finding.ErrUnknown},
 	{table: "step", change: fields{"key": `"abrad"`}, key: "key", kind: finding.ErrUnknown, says: "did you mean abrade"},
 	{table: "place", change: fields{"within": `"wold"`}, key: "within", kind: finding.ErrUnknown, says: "did you mean world?"},
+	{table: "place", change: fields{"key": ""}, key: "key", kind: finding.ErrMissing, says: "unique"}, // and nothing lies in it
 	{table: "place", change: fields{"within": `"broken"`}, key: "within", kind: finding.ErrImpossible, says: "does not lie in this one"},
 	{table: "law", change: fields{"place": `"mars"`}, key: "place", kind: finding.ErrUnknown},
 	{table: "law", change: fields{"actives": `["oxid"]`}, key: "actives", kind: finding.ErrUnknown, says: "oxide"},
@@ -317,6 +318,7 @@ var mistakes = []broken{
 	{table: "price", change: fields{"of": `"paint"`, "per": `"L"`, "what": `"soft"`}, key: "what", kind: finding.ErrUnknown, says: `read "soft"`},
 	{table: "price", change: fields{"of": `"supply"`, "per": `"piece"`}, key: "what", kind: finding.ErrMissing, says: "the supply"},
 	{table: "coating", change: fields{"touch_dry": `"4 h"`, "rain_safe": `"3 h"`}, key: "rain_safe", kind: finding.ErrImpossible, says: "touch_dry"},
+	{table: "price", change: fields{"of": `"paint"`, "per": `"m2"`}, key: "per", kind: finding.ErrValue, says: "one of L"},
 	{table: "price", change: fields{"by": `"crew"`}, key: "by", kind: finding.ErrValue, says: "owner, yard"},
 	{table: "step", change: fields{"key": `"abrade"`, "hours_m2": ""}, key: "hours_m2", kind: finding.ErrMissing},
 	{table: "step", change: fields{"key": `"abrade"`, "hours_m2": `21`}, key: "hours_m2", kind: finding.ErrValue},

@@ -37,6 +37,7 @@ func (b *Book) indexOvercoats() {
 	if len(coats) > mostPairs {
 		return
 	}
+	b.paired = len(coats)
 	b.pairs = make([][2]*Overcoat, 0, len(coats)*len(coats))
 	for i := range coats {
 		coats[i].at = i
@@ -46,9 +47,9 @@ func (b *Book) indexOvercoats() {
 	}
 }
 
-// own reports whether the coating is as the book has it, in all that rows of coat over coat ask.
+// own reports whether the book has answers of the coating beforehand, and it is as the book has it in all that rows of coat over coat ask.
 func (b *Book) own(c *Coating) bool {
-	if c.at >= len(b.coatings.rows) {
+	if c.at >= b.paired {
 		return false
 	}
 	o := &b.coatings.rows[c.at]
@@ -78,12 +79,12 @@ func weight(o *Overcoat) int {
 func (b *Book) OvercoatOf(next, old *Coating, past bool) (Overcoat, bool) {
 	var o *Overcoat
 	switch {
-	case len(b.pairs) == 0 || !b.own(next) || !b.own(old):
+	case !b.own(next) || !b.own(old):
 		o = b.overcoatOf(next, old, past)
 	case past:
-		o = b.pairs[next.at*len(b.coatings.rows)+old.at][1]
+		o = b.pairs[next.at*b.paired+old.at][1]
 	default:
-		o = b.pairs[next.at*len(b.coatings.rows)+old.at][0]
+		o = b.pairs[next.at*b.paired+old.at][0]
 	}
 	if o == nil {
 		return Overcoat{}, false
@@ -97,8 +98,8 @@ func (b *Book) overcoatOf(next, old *Coating, past bool) *Overcoat {
 	var best *Overcoat
 	most := 0
 	for i, w := range words {
-		if i > 0 && (w == "" || slices.Contains(words[:i], w)) {
-			continue
+		if slices.Contains(words[:i], w) {
+			continue // asked before
 		}
 		for _, s := range b.onOld[w] {
 			if s.rank+closest < most {

@@ -49,6 +49,7 @@ func made(as tables.Coating) tables.Coating {
 func TestOneChangedFieldIsEnough(t *testing.T) {
 	b := tables.Default()
 	changes := map[string]func(*tables.Coating){
+		"key":       func(c *tables.Coating) { c.Key = "silicone-tie-coat" },
 		"mechanism": func(c *tables.Coating) { c.Mechanism = tables.FoulRelease },
 		"role":      func(c *tables.Coating) { c.Role = tables.OldFilm },
 		"biocide":   func(c *tables.Coating) { c.Biocide = tables.Organotin },
@@ -60,11 +61,12 @@ func TestOneChangedFieldIsEnough(t *testing.T) {
 		for next := range b.Coatings() {
 			for old := range b.Coatings() {
 				before, _ := b.OvercoatOf(&next, &old, true)
-				for _, upper := range []bool{true, false} {
+				for _, which := range []struct{ upper, lower bool }{{true, false}, {false, true}, {true, true}} {
 					x, y := next, old
-					if upper {
+					if which.upper {
 						change(&x)
-					} else {
+					}
+					if which.lower {
 						change(&y)
 					}
 					madeX, madeY := made(x), made(y)

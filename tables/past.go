@@ -45,15 +45,12 @@ func readPastResult(r *entry.Row) PastResult {
 // LiesIn reports whether the place of the key is the other place or lies in it; a key that the book does not hold lies only in
 // itself.
 func (b *Book) LiesIn(key, other string) bool {
-	for range len(b.places.rows) + 1 {
-		if key == other {
-			return true
-		}
+	for key != other {
 		p, err := b.places.get(key)
 		if err != nil || p.Within == "" {
 			return false
 		}
 		key = p.Within
 	}
-	return false
+	return true
 }

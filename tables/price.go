@@ -104,30 +104,16 @@ func readPrice(r *entry.Row) Price {
 func (b *Book) Prices() iter.Seq[Price] { return b.prices.all() }
 
 // Price returns what a thing costs for whoever pays: the row that names it and him, else the one that names it, else the one that names him, else the
-// one for every such thing; of two alike the first in the book. False when the book has none.
+// one for every such thing. False when the book has none.
 func (b *Book) Price(of Priced, what, by string) (Price, bool) {
-	var best *Price
-	most := 0
-	for i := range b.prices.rows {
-		p := &b.prices.rows[i]
-		if p.Of != of || p.What != "" && p.What != what || p.By != "" && p.By != by {
-			continue
-		}
-		closely := 1
-		if p.What != "" {
-			closely += 2
-		}
-		if p.By != "" {
-			closely++
-		}
-		if closely > most {
-			best, most = p, closely
+	for _, named := range [...]struct{ what, by string }{{what, by}, {what, ""}, {"", by}, {"", ""}} {
+		for i := range b.prices.rows {
+			if p := &b.prices.rows[i]; p.Of == of && p.What == named.what && p.By == named.by {
+				return *p, true
+			}
 		}
 	}
-	if best == nil {
-		return Price{}, false
-	}
-	return *best, true
+	return Price{}, false
 }
 
 // Currency is that of the book's prices and of its cans; empty when it has none.

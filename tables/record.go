@@ -120,14 +120,12 @@ func gather(fsys fs.FS, known []string, faults *finding.Faults) map[string][]*re
 				list, ok := root.Raw(table).([]map[string]any)
 				if !ok {
 					root.Fault(finding.ErrValue, table, entry.Describe(root.Raw(table)), "sections, [["+table+"]]")
-					continue
 				}
 				for _, m := range list {
 					rec := &record{file: name, m: m}
 					id := table + "[" + rec.key() + "]"
-					if first, dup := seen[id]; dup && rec.key() != "" {
-						root.Fault(finding.ErrDuplicate, id, "also in "+first, "a key that is unique in its table")
-						continue
+					if before, dup := seen[id]; dup && rec.key() != "" { // it is read all the same, for its other faults
+						root.Fault(finding.ErrDuplicate, id, "also in "+before, "a key that is unique in its table")
 					}
 					seen[id] = name
 					out[table] = append(out[table], rec)
@@ -153,7 +151,6 @@ func overlay(table string, base, own []*record, faults *finding.Faults) []*recor
 	for _, o := range own {
 		i, ok := at[o.key()]
 		if !ok {
-			at[o.key()] = len(out)
 			o.fresh = true
 			out = append(out, o)
 			continue

@@ -53,7 +53,6 @@ func readRow(r *entry.Row) Row {
 		out.Name = out.Key
 	}
 	if !r.Has("basis") {
-		r.Raw("basis")
 		r.Fault(finding.ErrBasis, "basis", "", "one of "+strings.Join(kinds(), ", "))
 	}
 	out.basis = &finding.Basis{

@@ -38,22 +38,18 @@ func (b *Book) Say(f finding.Finding, s quantity.System) string {
 func fill(text string, s quantity.System, value func(name string) (any, bool)) string {
 	var out strings.Builder
 	for {
-		open := strings.IndexByte(text, '{')
-		if open < 0 {
+		before, rest, _ := strings.Cut(text, "{")
+		name, after, whole := strings.Cut(rest, "}")
+		if !whole {
 			break
 		}
-		length := strings.IndexByte(text[open:], '}')
-		if length < 0 {
-			break
-		}
-		out.WriteString(text[:open])
-		v, ok := value(text[open+1 : open+length])
-		if ok {
+		out.WriteString(before)
+		if v, ok := value(name); ok {
 			out.WriteString(Show(v, s))
 		} else {
 			out.WriteString("(not stated)")
 		}
-		text = text[open+length+1:]
+		text = after
 	}
 	out.WriteString(text)
 	said := out.String()

@@ -155,7 +155,7 @@ func TestNoRowForIt(t *testing.T) {
 	if b.Currency() != "" || small.Currency() != "EUR" {
 		t.Errorf("currencies %q and %q", b.Currency(), small.Currency())
 	}
-	for _, c := range [][3]string{{"GB", "GB", "yes"}, {"GB", "world", "yes"}, {"world", "GB", ""}, {"Atlantis", "Atlantis", "yes"}, {"Atlantis", "world", ""}, {"GB", "Atlantis", ""}, {"GB", "DK", ""}} {
+	for _, c := range [][3]string{{"GB", "GB", "yes"}, {"GB", "world", "yes"}, {"world", "GB", ""}, {"Atlantis", "Atlantis", "yes"}, {"Atlantis", "world", ""}, {"GB", "Atlantis", ""}, {"GB", "DK", ""}, {"GB", "", ""}, {"Atlantis", "", ""}} {
 		if got := b.LiesIn(c[0], c[1]); got != (c[2] == "yes") {
 			t.Errorf("%s lies in %s: %t", c[0], c[1], got)
 		}
@@ -214,6 +214,14 @@ func TestRowsThatContradictThemselves(t *testing.T) {
 		"days of water-borne paint":      {"[[supply]]\n" + head + "unit = \"pair\"\nper = \"hand and day\"\nrate = 1\ncarrier = [\"water\"]\n", "supply[x].per", finding.ErrImpossible},
 		"cut out and counted":            {"[[piece]]\n" + head + "shape = \"plate\"\nfactor = 1\nzone = \"keel\"\noff = true\ncounted = true\n", "piece[x].off", finding.ErrImpossible},
 		"drying by energy and by points": {"[[drying]]\n" + head + "packs = 1\nenergy = 50\nfrom = \"5 degC\"\nto = \"30 degC\"\n[[drying.point]]\nat = \"10 degC\"\ntimes = 2\n", "drying[x].energy", finding.ErrMissing},
+		"a span that does not rise":      {"[[drying]]\n" + head + "packs = 1\nenergy = 50\nfrom = \"30 degC\"\nto = \"30 degC\"\n", "drying[x].to", finding.ErrImpossible},
+		"an energy without the cold end": {"[[drying]]\n" + head + "packs = 1\nenergy = 50\nto = \"30 degC\"\n", "drying[x].from", finding.ErrMissing},
+		"an energy without the hot end":  {"[[drying]]\n" + head + "packs = 1\nenergy = 50\nfrom = \"5 degC\"\n", "drying[x].to", finding.ErrMissing},
+		"a point of no temperature":      {"[[drying]]\n" + head + "packs = 1\n[[drying.point]]\ntimes = 2\n", "drying[x].point[1].at", finding.ErrMissing},
+		"a point of no time":             {"[[drying]]\n" + head + "packs = 1\n[[drying.point]]\nat = \"10 degC\"\n", "drying[x].point[1].times", finding.ErrMissing},
+		"a point of something else":      {"[[drying]]\n" + head + "packs = 1\n[[drying.point]]\nat = \"10 degC\"\ntimes = 2\ntime = 2\n", "drying[x].point[1].time", finding.ErrUnknownKey},
+		"the hot point before the cold":  {"[[drying]]\n" + head + "packs = 1\n[[drying.point]]\nat = \"10 degC\"\ntimes = 2\n[[drying.point]]\nat = \"9 degC\"\ntimes = 2.5\n", "drying[x].point[2].at", finding.ErrImpossible},
+		"a sampling of no area":          {"[[sampling]]\n" + head + "standard = \"s\"\nover = \"10 m2\"\nup_to = \"10 m2\"\nreadings = 5\n", "sampling[x].up_to", finding.ErrImpossible},
 		"drying by neither":              {"[[drying]]\n" + head + "packs = 1\n", "drying[x].energy", finding.ErrMissing},
 	} {
 		_, err := book(t).With(ownFile(c.text))
