@@ -183,6 +183,17 @@ func TestOutlookOfACoat(t *testing.T) {
 	}
 }
 
+// A forecast of a single hour is one: the coat that takes it up, on the day after the first, rests on it.
+func TestAForecastOfAnHour(t *testing.T) {
+	sky := calendar.Conditions{Forecast: run(on(t, time.UTC, "2027-04-17 08:00"), 1, func(int, time.Time) weather.Hour { return fair() })}
+	tasks := weekendCoats(t, 1)
+	tasks[0].Hours = 1
+	p := arrange(t, book(t, ""), tasks, weekendDays(), "2027-04-16", sky)
+	if it := p.Items[0]; !p.Known.Equal(on(t, time.UTC, "2027-04-17 09:00")) || !it.Outlook.Air.Given() {
+		t.Errorf("known until %s: %+v", p.Known, it)
+	}
+}
+
 func spanText(given bool, low, high float64) string {
 	if !given {
 		return "none"
