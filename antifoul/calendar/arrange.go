@@ -64,9 +64,9 @@ func (i Item) End() time.Time {
 
 // Arrange lays the tasks on the crew's hours, in the order of their list, from the day on. In this order it seeks: to break nothing, to be ready for
 // the launch with the reserve and else without it, to abrade as few films as can be because their window has closed, to work on as few days, to rest as
-// few coats on a measurement, to put a coat that should be fresh on as near to the launch (in quarters of the time that it may stand, else in days), and to be done soonest, each work before
-// the last as well. It weighs every way
-// there is, so that no better one exists; the same input gives the same plan.
+// few coats on a measurement, to put a coat that should be fresh on as near to the launch (in quarters of the time that it may stand, else in days), and
+// to be done soonest, each work before the last as well where no film is abraded. It weighs every way there is, so that no better one exists; the same
+// input gives the same plan.
 //
 //	a coat goes on in one go on one day, in hours in which its weather lets it, and ends early enough to dry
 //	the next begins when Opens has passed by the slow hand of its clock and no later than Closes by the fast one, or after abrading

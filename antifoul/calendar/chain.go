@@ -50,7 +50,7 @@ type layer struct {
 }
 
 // chain puts the links one after another on the slots, so that their sum of aims is least: fewest done again, fewest days, fewest measured,
-// least gap; among equals the soonest end, and the soonest end of each one before it. It is exact: every way is weighed. The first link may
+// least gap; among equals the soonest end, and where nothing is done again the soonest end of each one before it. It is exact: every way is weighed. The first link may
 // begin in any slot. Where there is none, stuck is the first link that finds no slot; else it is -1.
 func chain(slots []slot, links []link) (way []placed, cost int64, stuck int) {
 	n := len(slots)
@@ -243,9 +243,7 @@ func coat(slots []slot, prev, anew *layer, cost []int64, l *link) *layer {
 		if l.gap != nil {
 			c += aGap * int64(min(l.gap[t], mostGap))
 		}
-		if c < out.cost[t] {
-			out.cost[t], out.from[t] = c, from
-		}
+		out.cost[t], out.from[t] = c, from
 	}
 	return out
 }
@@ -272,7 +270,7 @@ func (w *window) move(s int) {
 		}
 		w.today = w.today[:0]
 	}
-	for w.add < s && opensAt(w.opens, w.add) <= s {
+	for opensAt(w.opens, w.add) <= s {
 		if w.prev.cost[w.add] < noWay {
 			if w.slots[w.add].day == w.slots[s].day {
 				w.today = append(w.today, w.add)

@@ -237,7 +237,7 @@ func slotsOf(way []placed) []int {
 func TestChainIsBest(t *testing.T) {
 	r := rand.New(rand.NewPCG(7, 1))
 	tried, possible, redone := 0, 0, 0
-	for tried < 5000 {
+	for tried < 20000 {
 		slots := randomSlots(r, 2+r.IntN(4), 4)
 		if len(slots) == 0 || len(slots) > 13 {
 			continue
@@ -268,13 +268,31 @@ func TestChainIsBest(t *testing.T) {
 		if got := costOf(t, slots, links, way); got != cost {
 			t.Fatalf("job %d: the way costs %x and is said to cost %x\n%v\n%+v\n%+v", tried, got, cost, slots, links, way)
 		}
-		if got := slotsOf(way); !slices.Equal(got, soonest) {
+		if got := slotsOf(way); cost < aAgain && !slices.Equal(got, soonest) {
 			t.Fatalf("job %d: %v, and the soonest that is as good is %v\n%v\n%+v", tried, got, soonest, slots, links)
 		}
 		redone += int(cost / aAgain)
 	}
-	if possible < 1000 || redone < 50 {
+	if possible < 4000 || redone < 200 {
 		t.Errorf("%d of %d jobs were possible, %d times work was done again: too few to tell", possible, tried, redone)
+	}
+}
+
+// The window of the first work closes with slot 2 of four on one day, and the second may only go on in slot 3: it is stuck, or done again in slot 2.
+func TestAWindowClosesOnItsDay(t *testing.T) {
+	slots := []slot{{8, 0}, {9, 0}, {10, 0}, {11, 0}}
+	first := link{units: 1, may: []byte{fine, never, never, never}, opens: make([]int32, 4)}
+	second := link{units: 1, whole: true, may: []byte{never, never, never, fine}, opens: []int32{1, 2, 3, 4}, closes: []int32{2, 3, 3, 3}}
+	if way, _, stuck := chain(slots, []link{first, second}); stuck != 1 {
+		t.Errorf("stuck at %d: %v", stuck, way)
+	}
+	second.again, second.hard = 1, []int32{2, 3, 4, 4}
+	if way, cost, stuck := chain(slots, []link{first, second}); stuck >= 0 || cost != aDay+aAgain || !slices.Equal(slotsOf(way), []int{0, 2, 3}) {
+		t.Errorf("stuck at %d: %v, %x", stuck, way, cost)
+	}
+	second.closes[0] = 3
+	if way, _, stuck := chain(slots, []link{first, second}); stuck >= 0 || !slices.Equal(slotsOf(way), []int{0, 3}) {
+		t.Errorf("stuck at %d: %v", stuck, way)
 	}
 }
 

@@ -51,7 +51,7 @@ func newClimate(b *tables.Book, g *grid, c Conditions, roof bool) (*climate, err
 	if c.Usual.Given() {
 		out.usual = c.Usual.Float(quantity.Celsius)
 	}
-	out.trust = len(g.dates) + 1
+	out.trust = noHour
 	if c.Trust.Given() {
 		out.trust = int(hours(c.Trust))
 	}

@@ -138,8 +138,9 @@ func TestWhenADayBegins(t *testing.T) {
 			t.Errorf("%+v: %s, want %s", c.days, got, c.want)
 		}
 	}
+	odd := calendar.Days{Start: 8*60 + 1, Stop: 18 * 60}
 	half := calendar.Days{Start: 8 * 60, Stop: 8*60 + 30}
-	if got := fmt.Sprint(calendar.Days{}.LongestDay(), d.LongestDay(), half.LongestDay()); got != "8 8 0" { // from 8:45 to 17:15 by whole hours
+	if got := fmt.Sprint(calendar.Days{}.LongestDay(), d.LongestDay(), half.LongestDay(), odd.LongestDay()); got != "8 8 0 9" { // from 8:45 to 17:15 by whole hours
 		t.Errorf("the longest days are %s", got)
 	}
 	for want, d := range map[bool]calendar.Days{false: {}, true: {Free: []quantity.Date{day(t, "2027-04-17")}}} {

@@ -166,6 +166,29 @@ func TestWorkAfterTheForecast(t *testing.T) {
 	}
 }
 
+// A coat from eight to ten on Saturday, and frost from then on, in which it never dries; that is told, and rain where it comes within the four days for which
+// a wet film is watched.
+func TestFrostAfterTheCoat(t *testing.T) {
+	d := weekendDays()
+	d.Weekdays, d.Free, d.Stop = nil, []quantity.Date{day(t, "2027-04-17")}, 10*60
+	for rain, want := range map[int]finding.ID{10: weather.RuleRain, 10 + 95: weather.RuleRain, 10 + 96: calendar.RuleNeverDry} {
+		sky := calendar.Conditions{Forecast: run(on(t, time.UTC, "2027-04-17 00:00"), 24*7, func(i int, _ time.Time) weather.Hour {
+			w := fair()
+			if i >= 10 {
+				w.AirC, w.SurfaceC = 0, 0
+			}
+			if i == rain {
+				w.RainMM = 1
+			}
+			return w
+		})}
+		p := arrange(t, book(t, ""), weekendCoats(t, 1), d, "2027-04-17", sky)
+		if len(p.Findings) != 2 || p.Findings[0].Rule != calendar.RuleNoHour || p.Findings[1].Rule != want {
+			t.Errorf("rain after %d h: %v", rain, p.Findings)
+		}
+	}
+}
+
 // What there is no room for is told by what it lacks: hours in all, or hours on one day. A coat as long as the day and a job as long as all
 // days lack neither, but in the frost no coat dries.
 func TestWhatThereIsNoRoomFor(t *testing.T) {
