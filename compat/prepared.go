@@ -34,8 +34,6 @@ func (s *Surface) prepareKept() {
 		})
 	}
 	s.left.work(finding.Step{Do: finding.Wash})
-	s.stays.settle(s.b)
-	s.left.settle(s.b)
 	s.sealed = barred(&s.m, s.found)
 }
 

@@ -163,7 +163,7 @@ func once(fs finding.List) finding.List {
 			continue
 		}
 		out := append(make(finding.List, 0, len(fs)), fs[:i]...)
-		for _, f := range fs[i+1:] {
+		for _, f := range fs[i:] {
 			if !says(out, &f) {
 				out = append(out, f)
 			}
