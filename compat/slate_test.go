@@ -70,6 +70,10 @@ func TestAGlanceCostsNoMemory(t *testing.T) {
 	if n := testing.AllocsPerRun(100, func() { s.Glance(&c, &slate) }); n > 0 {
 		t.Errorf("%v allocations", n)
 	}
+	doubtful := compat.On(b, compat.Part{Name: "pipe", Material: "copper-nickel", Zone: "hull", Found: compat.Stack{sound(t, b, "ablative-cuprous-multi", 120)}})
+	if n := testing.AllocsPerRun(100, func() { doubtful.Glance(&c, &slate) }); n > 0 {
+		t.Errorf("where its maker is asked: %v allocations", n)
+	}
 	tied := coating(t, b, "self-polishing-cuprous")
 	if n := testing.AllocsPerRun(100, func() { s.Glance(&tied, &slate) }); n > 0 {
 		t.Errorf("with a tie coat: %v allocations", n)

@@ -64,6 +64,7 @@ func TestStepInLightness(t *testing.T) {
 		{"on", "zero", finding.Fine},
 		{"zero", "over", finding.Fine},
 		{"zero", "zero", finding.Forbidden},
+		{"on", "over", finding.Forbidden},
 		{"zero", "", finding.Ask},
 		{"", "zero", finding.Ask},
 		{"zero", "no such colour", finding.Ask},

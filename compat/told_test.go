@@ -63,7 +63,20 @@ func TestNothingHasNoStateAndNoWindow(t *testing.T) {
 
 // That copper lies below is told with every pair that may be, fresh or old, and with none that may not.
 func TestCopperBelowIsTold(t *testing.T) {
-	b := book(t)
+	b := ownBook(t, `
+[[rule]]
+key = "own-rule"
+says = "{about} over {against}."
+basis = "invented"
+[[overcoat]]
+key = "own"
+basis = "invented"
+rule = "own-rule"
+level = "bar"
+new = "hard-copper-free"
+old = "hard-cuprous"
+verdict = "ask"
+`)
 	for _, c := range []struct {
 		next, old string
 		age       quantity.Duration
@@ -73,6 +86,7 @@ func TestCopperBelowIsTold(t *testing.T) {
 		{"ablative-copper-free", "hard-cuprous", quantity.Day.N(2), finding.Fine, true},
 		{"ablative-copper-free", "hard-cuprous", quantity.Duration{}, finding.Needs, true},
 		{"hard-copper-free", "ablative-cuprous-multi", quantity.Duration{}, finding.Forbidden, false},
+		{"hard-copper-free", "hard-cuprous", quantity.Duration{}, finding.Ask, false},
 	} {
 		l := sound(t, b, c.old, 100)
 		l.Age = c.age
@@ -138,6 +152,67 @@ func TestTheTopSpeaksForTheNewLayers(t *testing.T) {
 	} {
 		if f := one(t, compat.CheckStack(b, hull, c.s, -1), c.rule); f.About != c.s[c.about].Coating.Name || f.Verdict != c.want {
 			t.Errorf("%s: %s of %s", c.name, f.Verdict, f.About)
+		}
+	}
+}
+
+// A film that the metal does not bear comes off where it was found, and does not go on where it is new.
+func TestAFilmThatTheMetalDoesNotBear(t *testing.T) {
+	b := book(t)
+	for why, rule := range map[compat.Purpose]finding.ID{compat.Found: "old-copper-off", "": "old-copper-off", compat.Working: "metal-never"} {
+		s := compat.Stack{sound(t, b, "epoxy-barrier", 400), fresh(t, b, "hard-cuprous", why, "")}
+		fs := compat.CheckStack(b, compat.Part{Name: "hull", Material: "aluminium"}, s, -1)
+		if f := one(t, fs, rule); f.Verdict != finding.Forbidden || fs.Has("old-copper-off") && fs.Has("metal-never") {
+			t.Errorf("%q: %v", why, rules(fs))
+		}
+	}
+}
+
+// What is never painted, and what stays bare, asks for no barrier, whatever copper the material would take over one.
+func TestNoBarrierUnderNothing(t *testing.T) {
+	row := func(key, painted string) string {
+		return `
+[[material]]
+key = "` + key + `"
+basis = "invented"
+painted = "` + painted + `"
+cuprous_oxide = "over barrier"
+metallic_copper = "over barrier"
+other_copper = "over barrier"
+copper_free = "over barrier"
+barrier = "over barrier"
+barrier_film = "300 um"
+barrier_with = "epoxy-barrier"
+two_pack = true
+old_copper_stays = true
+prepare = ["abrade"]
+`
+	}
+	b := ownBook(t, row("alloy", "fine")+row("seal", "never"))
+	for _, c := range []struct {
+		material, want string
+		rule           finding.ID
+	}{{"alloy", "none", "bare-stays"}, {"seal", "none", "bare-stays"}, {"seal", "hard-cuprous", "never-painted"}} {
+		fs := compat.OnMaterial(b, coating(t, b, c.want), compat.Part{Name: "it", Material: c.material, Found: bare(t, b)})
+		if len(fs) != 1 || fs[0].Rule != c.rule {
+			t.Errorf("%s on %s: %v", c.want, c.material, rules(fs))
+		}
+	}
+}
+
+// Whoever adds to the findings of the best way adds nothing to what is said.
+func TestAddingToAWayAddsNothingToWhatIsSaid(t *testing.T) {
+	b := book(t)
+	for _, material := range []string{"grp", "steel", "aluminium"} {
+		for _, found := range grounds(t, b) {
+			s := compat.On(b, compat.Part{Name: "part", Zone: "hull", Material: material, Found: found, Laminate: "wet"})
+			for _, want := range wanted(b) {
+				r, said := s.Best(&want)
+				_ = append(r.Findings, finding.Finding{Rule: "spilled"})
+				if said.Has("spilled") {
+					t.Fatalf("%s on %s: what is said was written to: %v", want.Key, material, rules(said))
+				}
+			}
 		}
 	}
 }
@@ -270,6 +345,11 @@ func TestAPatchIsSoundAndLapsOnWhatItGoesOver(t *testing.T) {
 	}
 	if ps, _ := compat.Patch(b, compat.Stack{fresh(t, b, "foul-release-film", compat.Working, "")}); len(ps) != 1 || ps[0].MayLap {
 		t.Errorf("a film that is replaced as a whole laps: %+v", ps)
+	}
+	// The surface itself, and no coating, are no layers of a patch.
+	ps, said := compat.Patch(b, compat.Stack{bare(t, b)[0], fresh(t, b, "epoxy-barrier", compat.Undercoat, ""), fresh(t, b, "none", compat.Working, "")})
+	if len(ps) != 1 || ps[0].Layer.Coating.Key != "epoxy-barrier" || said.Has("patch-old-film") {
+		t.Errorf("%+v, %v", ps, rules(said))
 	}
 	silent, err := tables.Load(fstest.MapFS{"r.toml": {Data: []byte("[[rule]]\nkey = \"over-unwritten\"\nsays = \"nobody knows\"\nbasis = \"assumption\"\n")}})
 	if err != nil {

@@ -232,9 +232,7 @@ func (w *way) put(key string, film quantity.Range[quantity.Film], depth int) boo
 func (w *way) route(want *tables.Coating) Route {
 	r := Route{Steps: slices.Clip(w.steps), Keeps: slices.Clip(w.keeps), Adds: slices.Clip(w.adds), Findings: w.findings}
 	if w.on == nil { // none of the barrier's findings is forbidden or asked
-		if more := aboveBarrier(nil, &w.m, want, w.keeps, w.adds); len(more) > 0 {
-			r.Findings = slices.Insert(r.Findings, w.said, more...)
-		}
+		r.Findings = slices.Insert(r.Findings, w.said, aboveBarrier(nil, &w.m, want, w.keeps, w.adds)...)
 	}
 	if w.part.Laminate == "wet" {
 		r.dryOut(&w.m, want)
