@@ -76,7 +76,7 @@ func preparation(b *tables.Book, boat Boat, s *Scheme, area quantity.Range[quant
 			continue // its layer is among the coats; another wash is this one, or part of the abrading
 		}
 		if row, err := b.Step(step.Do); err == nil {
-			out = append(out, Task{Parts: []string{s.Part}, Area: area, Do: step.Do, Grit: step.Grit, Says: row.Says, Hold: row.Hold, Hours: hours(rateOf(b, boat, s.Part, &row), area, 1), Wait: row.Wait})
+			out = append(out, Task{Parts: []string{s.Part}, Area: area, Do: step.Do, Grit: step.Grit, Says: row.Says, Hold: row.Hold, Hours: hours(rateOf(boat, s.Part, &row), area, 1), Wait: row.Wait})
 		}
 	}
 	return out

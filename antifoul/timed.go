@@ -104,15 +104,11 @@ func (x Timed) rate() float64 {
 //
 // Where only one sort was timed, or nobody said which, the rate has the tables' own spread about the mean of the patches, at least.
 // Basis: derived; that half of a bottom is easy and half hard is an assumption.
-func timedRate(b *tables.Book, boat Boat, part string, work finding.Action) (rate quantity.Range[float64], n int, both, ok bool) {
-	row, err := b.Step(work)
-	if err != nil || row.Hours.Typical <= 0 {
-		return rate, 0, false, false
-	}
+func timedRate(boat Boat, part string, row *tables.StepRow) (rate quantity.Range[float64], n int, both, ok bool) {
 	var easy, hard, other []float64
-	low, high := math.Inf(1), 0.0
+	low, high := math.MaxFloat64, 0.0
 	for _, x := range boat.Timed {
-		if x.Part != part || x.Work != work {
+		if x.Part != part || string(x.Work) != row.Key {
 			continue
 		}
 		r := x.rate()
@@ -128,7 +124,7 @@ func timedRate(b *tables.Book, boat Boat, part string, work finding.Action) (rat
 		n++
 	}
 	if n == 0 {
-		return rate, 0, false, false
+		return rate, n, false, false
 	}
 	both = len(easy) > 0 && len(hard) > 0
 	if both {
@@ -148,8 +144,8 @@ func mean(x []float64) float64 {
 }
 
 // rateOf is the hours of one hand a square metre for the work on the part: by the patches that were timed on her, else by the tables.
-func rateOf(b *tables.Book, boat Boat, part string, row *tables.StepRow) quantity.Range[float64] {
-	if rate, _, _, ok := timedRate(b, boat, part, finding.Action(row.Key)); ok {
+func rateOf(boat Boat, part string, row *tables.StepRow) quantity.Range[float64] {
+	if rate, _, _, ok := timedRate(boat, part, row); ok {
 		return rate
 	}
 	return row.Hours
@@ -164,13 +160,14 @@ func (j *Job) timed(b *tables.Book, boat Boat) {
 		if slices.ContainsFunc(boat.Timed[:i], func(o Timed) bool { return o.Part == x.Part && o.Work == x.Work }) {
 			continue
 		}
-		rate, n, both, ok := timedRate(b, boat, x.Part, x.Work)
+		at := slices.IndexFunc(boat.Parts, func(p compat.Part) bool { return p.Name == x.Part })
+		area := j.Areas[at].Total // one for each part; Check has seen to it that there is the part, and the work
 		row, err := b.Step(x.Work)
-		at := slices.IndexFunc(j.Areas, func(a PartArea) bool { return a.Part == x.Part })
-		if !ok || err != nil || at < 0 || !j.Areas[at].Total.Typical.Given() {
+		if err != nil || !area.Typical.Given() { // what is never painted
 			continue
 		}
-		t := TimedWork{Part: x.Part, Work: x.Work, Patches: n, Rate: rate, Table: row.Hours, Area: j.Areas[at].Total, Hours: hours(rate, j.Areas[at].Total, 1)}
+		rate, n, both, _ := timedRate(boat, x.Part, &row)
+		t := TimedWork{Part: x.Part, Work: x.Work, Patches: n, Rate: rate, Table: row.Hours, Area: area, Hours: hours(rate, area, 1)}
 		say := func(rule finding.ID, v finding.Verdict, facts ...finding.Fact) {
 			t.Findings = append(t.Findings, finding.Finding{Rule: rule, Verdict: v, About: x.Part, Against: row.Name, Facts: facts, Basis: derivedBasis})
 		}
@@ -181,7 +178,7 @@ func (j *Job) timed(b *tables.Book, boat Boat) {
 		if rate.Typical > row.Hours.High*farOff || rate.Typical < row.Hours.Low/farOff {
 			say(RuleTimedFar, finding.Caution, fact("timed", perSquareMetre(rate.Typical)), fact("tables", perSquareMetre(row.Hours.Typical)))
 		}
-		if f, ok := breakEven(b, t, boat); ok {
+		if f, ok := breakEven(b, t, boat.Parts[at].Material); ok {
 			t.Findings = append(t.Findings, f)
 		}
 		j.Timed = append(j.Timed, t)
@@ -193,9 +190,9 @@ func (j *Job) timed(b *tables.Book, boat Boat) {
 //	worth = area × price of blasting a square metre / hours
 //
 // It asks for a price of the work "blast" in the book and for scraping that was timed; false where one is missing.
-func breakEven(b *tables.Book, t TimedWork, boat Boat) (finding.Finding, bool) {
-	p, ok := b.Price(tables.PricedWork, string(finding.Blast), tables.ByYard)
-	if !ok || p.What == "" || t.Work != finding.Strip || t.Hours.Typical <= 0 {
+func breakEven(b *tables.Book, t TimedWork, material string) (finding.Finding, bool) {
+	p, _ := b.Price(tables.PricedWork, string(finding.Blast), tables.ByYard)
+	if p.What == "" || t.Work != finding.Strip {
 		return finding.Finding{}, false
 	}
 	area := t.Area.Typical.In(quantity.SquareMetre, 2, quantity.Nearest)
@@ -210,10 +207,8 @@ func breakEven(b *tables.Book, t TimedWork, boat Boat) (finding.Finding, bool) {
 		return finding.Finding{}, false
 	}
 	takes := "ask the yard whether the surface takes it, and by which medium"
-	if i := slices.IndexFunc(boat.Parts, func(p compat.Part) bool { return p.Name == t.Part }); i >= 0 {
-		if m, err := b.Material(boat.Parts[i].Material); err == nil && slices.Contains(slices.Collect(m.Prepare()), finding.Blast) {
-			takes = "the material takes it"
-		}
+	if m, err := b.Material(material); err == nil && slices.Contains(slices.Collect(m.Prepare()), finding.Blast) {
+		takes = "the material takes it"
 	}
 	return finding.Finding{
 		Rule: RuleTimedBlast, Verdict: finding.Fine, About: t.Part, Basis: []finding.Basis{p.Basis("price")},

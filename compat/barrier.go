@@ -64,13 +64,13 @@ func barred(m *tables.Material, below ...Stack) bool {
 	return m.Film.Low.Given() && barrierFilm(below...).Cmp(m.Film.Low) >= 0
 }
 
-// missing is the film that the material's barrier still lacks above the sound two-pack film found on the surface; the whole of it when there is
-// none or none was measured.
+// missing is the film that the material's barrier still lacks above the sound two-pack film found on the surface, which is less than its least
+// (see barred); the whole of it when there is none or none was measured.
 //
 //	missing = film of the material − low end of the film found
 func missing(m *tables.Material, below ...Stack) quantity.Range[quantity.Film] {
 	film, there := m.Film, barrierFilm(below...)
-	if !film.Low.Given() || !there.Given() || there.Cmp(film.Low) >= 0 {
+	if !film.Low.Given() || !there.Given() {
 		return film
 	}
 	return quantity.Range[quantity.Film]{Low: film.Low.Sub(there), Typical: film.Typical.Sub(there), High: film.High.Sub(there)}

@@ -33,7 +33,7 @@ func onFound(out finding.List, m *tables.Material, c *tables.Coating, p *Part, o
 }
 
 // onSurface adds what no step changes: material, zone, carrier, packs, and copper that the material never or always takes; of it
-// the verdicts from least up; on a slate without their facts and bases.
+// the verdicts from least up; on a slate without their facts and bases. Where only what is forbidden is asked for, no zone is named.
 func onSurface(out finding.List, least finding.Verdict, at face, m *tables.Material, c *tables.Coating, on *Slate) finding.List {
 	say := func(rule finding.ID, v finding.Verdict, field, fact, value string) {
 		if v < least {
@@ -62,9 +62,8 @@ func onSurface(out finding.List, least finding.Verdict, at face, m *tables.Mater
 	}
 	switch z := at.row; {
 	case at.zone == "" || c.Mechanism == "":
-	case z == nil && least <= finding.Ask:
-		out = append(out, finding.Finding{Rule: RuleZoneUnknown, Verdict: finding.Ask, About: c.Name, Against: at.zone})
 	case z == nil:
+		out = append(out, finding.Finding{Rule: RuleZoneUnknown, Verdict: finding.Ask, About: c.Name, Against: at.zone})
 	case !z.Takes(c.Mechanism), c.Laid() && !z.Sheet:
 		f := finding.Finding{Rule: RuleZoneMechanism, Verdict: finding.Forbidden, About: c.Name, Against: z.Name}
 		if on == nil {

@@ -18,7 +18,7 @@ func Patch(b *tables.Book, s Stack) ([]PatchLayer, finding.List) {
 	var said finding.List
 	for i := range s {
 		l := s[i]
-		if l.bare() || l.Coating.Role == tables.Bare {
+		if l.bare() {
 			continue
 		}
 		if l.Coating.Role == tables.OldFilm {

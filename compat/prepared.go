@@ -34,8 +34,6 @@ func (s *Surface) prepareKept() {
 		})
 	}
 	s.left.work(finding.Step{Do: finding.Wash})
-	s.stays.settle(s.b)
-	s.left.settle(s.b)
 	s.sealed = barred(&s.m, s.found)
 }
 
@@ -87,7 +85,6 @@ func (s *Surface) prepareStripped() {
 	}
 	s.primed = w.again()
 	if depth == 0 {
-		w.keeps, s.primed.keeps = nil, nil
 		if s.found[0].bare() {
 			w.work(finding.Step{Do: finding.Wash})
 		}

@@ -48,19 +48,41 @@ func TestNamesThatTheBookHasNot(t *testing.T) {
 // What PartCheck does not hold: nothing given, a barrier where it does harm, signs and potentials that nobody knows.
 func TestPartsThatAreNone(t *testing.T) {
 	b := book(t)
+	um := quantity.Micrometre.N
+	var none quantity.Film
+	film := func(low, typical, high quantity.Film) func(*compat.Part) {
+		return func(p *compat.Part) {
+			l := sound(t, b, "hard-cuprous", 100)
+			l.Film = quantity.Range[quantity.Film]{Low: low, Typical: typical, High: high}
+			p.Found = compat.Stack{l}
+		}
+	}
 	for name, c := range map[string]struct {
 		change func(*compat.Part)
 		key    string
 		kind   error
 	}{
-		"a part":               {func(*compat.Part) {}, "", nil},
-		"no material":          {func(p *compat.Part) { p.Material = "" }, "material", finding.ErrMissing},
-		"an unknown zone":      {func(p *compat.Part) { p.Zone = "keeel" }, "zone", finding.ErrUnknown},
-		"a barrier on planks":  {func(p *compat.Part) { p.Material, p.Barrier = "wood-carvel", quantity.Yes }, "barrier", finding.ErrImpossible},
-		"no barrier on planks": {func(p *compat.Part) { p.Material, p.Barrier = "wood-carvel", quantity.No }, "", nil},
-		"an unknown sign":      {func(p *compat.Part) { p.Seen = []string{"thumbs up"} }, "seen", finding.ErrUnknown},
-		"an electrode alone":   {func(p *compat.Part) { p.Reads.Electrode = "zinc-seawater" }, "potential", finding.ErrMissing},
-		"a potential alone":    {func(p *compat.Part) { p.Reads.Value = quantity.Millivolt.N(-820) }, "electrode", finding.ErrUnknown},
+		"a film of a range":            {film(um(50), um(60), um(70)), "", nil},
+		"a film of one thickness":      {film(um(50), um(50), um(50)), "", nil},
+		"a film that nobody measured":  {film(none, none, none), "", nil},
+		"a film without a high end":    {film(um(50), um(60), none), "found[1].film", finding.ErrMissing},
+		"a film without a typical one": {film(um(50), none, um(70)), "found[1].film", finding.ErrMissing},
+		"a film without a low end":     {film(none, um(60), um(70)), "found[1].film", finding.ErrMissing},
+		"a film of a low end alone":    {film(um(50), none, none), "found[1].film", finding.ErrMissing},
+		"a film of a high end alone":   {film(none, none, um(70)), "found[1].film", finding.ErrMissing},
+		"a film that falls at first":   {film(um(61), um(60), um(70)), "found[1].film", finding.ErrImpossible},
+		"a film that falls at last":    {film(um(50), um(71), um(70)), "found[1].film", finding.ErrImpossible},
+		"a bare surface":               {func(p *compat.Part) { p.Found = bare(t, b) }, "", nil},
+		"a barrier on a laminate":      {func(p *compat.Part) { p.Barrier = quantity.Yes }, "", nil},
+		"a barrier that nobody builds": {func(p *compat.Part) { p.Material, p.Barrier = "bronze", quantity.Yes }, "barrier", finding.ErrImpossible},
+		"a part":                       {func(*compat.Part) {}, "", nil},
+		"no material":                  {func(p *compat.Part) { p.Material = "" }, "material", finding.ErrMissing},
+		"an unknown zone":              {func(p *compat.Part) { p.Zone = "keeel" }, "zone", finding.ErrUnknown},
+		"a barrier on planks":          {func(p *compat.Part) { p.Material, p.Barrier = "wood-carvel", quantity.Yes }, "barrier", finding.ErrImpossible},
+		"no barrier on planks":         {func(p *compat.Part) { p.Material, p.Barrier = "wood-carvel", quantity.No }, "", nil},
+		"an unknown sign":              {func(p *compat.Part) { p.Seen = []string{"thumbs up"} }, "seen", finding.ErrUnknown},
+		"an electrode alone":           {func(p *compat.Part) { p.Reads.Electrode = "zinc-seawater" }, "potential", finding.ErrMissing},
+		"a potential alone":            {func(p *compat.Part) { p.Reads.Value = quantity.Millivolt.N(-820) }, "electrode", finding.ErrUnknown},
 		"a potential too low": {func(p *compat.Part) {
 			p.Reads = galvanic.Reading{Value: quantity.Millivolt.N(-3001), Electrode: "zinc-seawater"}
 		}, "potential", finding.ErrImpossible},
@@ -100,6 +122,9 @@ func TestAsRead(t *testing.T) {
 		"flaking read, sound told":   {part(tables.Sound, 60, "", ""), "flaking", ""},
 		"flaking read, nothing told": {part("", 60, "", ""), "flaking", ""},
 		"no flaking read":            {part("flaking", 0, "", ""), "flaking", ""},
+		"no flaking, nothing told":   {part("", 0, "", ""), tables.Sound, ""},
+		"no flaking, not reported":   {part(tables.NotReported, 0, "", ""), tables.Sound, ""},
+		"flaking read, as bad told":  {part("alligatored", 60, "", ""), "alligatored", ""},
 		"drying, nobody said":        {part(tables.Sound, -1, "falling", ""), tables.Sound, "wet"},
 		"getting wetter":             {part(tables.Sound, -1, "rising", ""), tables.Sound, "wet"},
 		"steady":                     {part(tables.Sound, -1, "steady", ""), tables.Sound, ""},
@@ -114,6 +139,19 @@ func TestAsRead(t *testing.T) {
 		if c.part.Found[1].State != before {
 			t.Errorf("%s: the part that was given is changed", name)
 		}
+	}
+	one := part(tables.Sound, 60, "", "")
+	one.Found = one.Found[1:]
+	if got := one.AsRead(b).Found[0].State; got != "flaking" {
+		t.Errorf("of one film: %q", got)
+	}
+	one.Found = nil
+	if got := one.AsRead(b).Found; len(got) > 0 {
+		t.Errorf("of no film: %v", got)
+	}
+	one.Found = bare(t, b)
+	if got := one.AsRead(b).Found[0].State; got != tables.Sound {
+		t.Errorf("of a bare surface: %q", got)
 	}
 }
 

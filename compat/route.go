@@ -23,7 +23,7 @@ type Route struct {
 
 // Routes returns the ways from what was found on the part to a surface that takes the coating wanted, cheapest first: by typical
 // hours, then fewer coats put on, then by their steps. There is always at least one; when nothing leads there it has no steps and
-// its findings are forbidden.
+// its findings are forbidden. Where a coat asks for an undercoat, and that for another below it, four of them are a way and five are none.
 //
 // Considered are to keep what is there, where each layer's state, the material and the coat over coat allow it; and to strip, down to
 // sound two-pack epoxy where that lies on the surface, else to the bare surface, with primer and barrier as the material and the
@@ -53,8 +53,7 @@ func unpainted(b *tables.Book, p *Part, findings finding.List) Route {
 }
 
 // coats counts the coats of the stack.
-func (s Stack) coats() int {
-	n := 0
+func (s Stack) coats() (n int) {
 	for i := range s {
 		n += s[i].Coats
 	}

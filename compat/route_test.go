@@ -100,6 +100,7 @@ func TestStripSaysWhy(t *testing.T) {
 		{"grp", "hard-cuprous", sound(t, b, "ablative-cuprous-multi", 100), "over-hard-on-soft"},
 		{"grp", "ablative-cuprous-multi", flaking, "state-off"},
 		{"aluminium", "ablative-copper-free", sound(t, b, "hard-cuprous", 100), "old-copper-off"},
+		{"steel", "hard-copper-free", sound(t, b, "hard-copper-free", 100), "barrier-needed"},
 	} {
 		rs := compat.Routes(b, compat.Part{Name: "hull", Material: c.material, Found: compat.Stack{c.old}}, coating(t, b, c.want))
 		f := one(t, rs[0].Findings, c.why)

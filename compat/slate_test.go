@@ -58,7 +58,7 @@ func alike(a, b finding.Step) bool {
 	return a.Do == b.Do && a.Coating == b.Coating && a.Grit == b.Grit && a.Coats == b.Coats && a.Film.Low.Cmp(b.Film.Low) == 0
 }
 
-// A glance costs no memory once the slate was used, where nothing has to be built.
+// A glance costs no memory once the slate was used, where nothing has to be built; however often it is used.
 func TestAGlanceCostsNoMemory(t *testing.T) {
 	b := book(t)
 	s := compat.On(b, compat.Part{Name: "hull", Material: "grp", Zone: "hull", Found: compat.Stack{sound(t, b, "ablative-cuprous-multi", 120)}})
@@ -67,7 +67,15 @@ func TestAGlanceCostsNoMemory(t *testing.T) {
 		t.Fatal("the type is another")
 	}
 	var slate compat.Slate
-	if n := testing.AllocsPerRun(20, func() { s.Glance(&c, &slate) }); n > 0 {
+	if n := testing.AllocsPerRun(100, func() { s.Glance(&c, &slate) }); n > 0 {
 		t.Errorf("%v allocations", n)
+	}
+	doubtful := compat.On(b, compat.Part{Name: "pipe", Material: "copper-nickel", Zone: "hull", Found: compat.Stack{sound(t, b, "ablative-cuprous-multi", 120)}})
+	if n := testing.AllocsPerRun(100, func() { doubtful.Glance(&c, &slate) }); n > 0 {
+		t.Errorf("where its maker is asked: %v allocations", n)
+	}
+	tied := coating(t, b, "self-polishing-cuprous")
+	if n := testing.AllocsPerRun(100, func() { s.Glance(&tied, &slate) }); n > 0 {
+		t.Errorf("with a tie coat: %v allocations", n)
 	}
 }

@@ -89,7 +89,7 @@ func pairOf(out finding.List, b *tables.Book, s Stack, i int) finding.List {
 	next, old := &s[i], s[i-1]
 	if next.found() && old.found() {
 		f, bad := foundPair(b, s, i)
-		if bad && slices.ContainsFunc(s[i+1:], func(l Layer) bool { return !l.found() }) {
+		if bad && slices.ContainsFunc(s[i:], func(l Layer) bool { return !l.found() }) {
 			f.Verdict = finding.Forbidden
 		}
 		if bad {

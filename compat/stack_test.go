@@ -64,6 +64,7 @@ func TestStepInLightness(t *testing.T) {
 		{"on", "zero", finding.Fine},
 		{"zero", "over", finding.Fine},
 		{"zero", "zero", finding.Forbidden},
+		{"on", "over", finding.Forbidden},
 		{"zero", "", finding.Ask},
 		{"", "zero", finding.Ask},
 		{"zero", "no such colour", finding.Ask},
@@ -103,6 +104,7 @@ func TestAirClockIsThatOfTheTopCoat(t *testing.T) {
 	if f.Verdict != finding.Needs || f.First[0].Do != finding.Abrade {
 		t.Errorf("%s %v, want needs abrade", f.Verdict, actions(f.First))
 	}
+	answered(t, b, finding.List{f, one(t, compat.CheckStack(b, grp, s, 0), "stack-launch-early")}, "the clocks of the top coat")
 	s = append(s, fresh(t, b, "ablative-cuprous-multi", compat.Working, ""))
 	if fs := compat.CheckStack(b, grp, s, limit+1); fs.Has("stack-air-new") {
 		t.Errorf("with an ablative coat over it: %v", rules(fs))

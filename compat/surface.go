@@ -110,8 +110,6 @@ func (s *Surface) routes(want *tables.Coating, all bool, on *Slate) (first, seco
 	var kept, stripped *draft
 	if on != nil {
 		room, kept, stripped = on.always[:0], &on.kept, &on.strip
-	} else {
-		room = make(finding.List, 0, 2)
 	}
 	always := s.always(room, want, on)
 	none := finding.Finding{Rule: RuleRouteNone, Verdict: finding.Forbidden, About: want.Name, Against: s.part.Name}
@@ -163,7 +161,7 @@ func once(fs finding.List) finding.List {
 			continue
 		}
 		out := append(make(finding.List, 0, len(fs)), fs[:i]...)
-		for _, f := range fs[i+1:] {
+		for _, f := range fs[i:] {
 			if !says(out, &f) {
 				out = append(out, f)
 			}

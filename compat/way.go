@@ -23,7 +23,7 @@ type way struct {
 	on       *Slate                  // where it is written without facts and bases; nil: it is told whole
 	to       *draft                  // of the slate
 	spent    quantity.Range[float64] // hours of the first steps
-	fixed    int                     // how many these are
+	fixed    int                     // how many these are; none of a way that keeps what was found
 }
 
 // deepest bounds undercoats below undercoats: primer, barrier, tie coat and one to spare.
@@ -72,9 +72,7 @@ func (s *Surface) keep(want *tables.Coating, always finding.List, on *Slate, to 
 	}
 	w = start.begin(always, nil, on, to)
 	switch {
-	case want.Role == tables.Bare:
-		ok = w.ready(want, 0)
-	case s.sealed || !s.asksBarrier(want):
+	case want.Role == tables.Bare || s.sealed || !s.asksBarrier(want):
 		ok = w.ready(want, 0)
 	case s.depth < len(s.found):
 		w.barred = atLeast(aboveBarrier(nil, &s.m, want, s.found), finding.Needs)
@@ -174,13 +172,6 @@ func (w *way) ready(next *tables.Coating, depth int) bool {
 		return false
 	}
 	w.findings = all
-	more := 0
-	for i := range fs {
-		more += len(fs[i].First)
-	}
-	if more > 0 {
-		w.steps = slices.Grow(w.steps, more)
-	}
 	laid := false
 	for i := range fs {
 		for _, s := range fs[i].First {
@@ -223,8 +214,8 @@ func (w *way) put(key string, film quantity.Range[quantity.Film], depth int) boo
 		if c.Role == tables.Barrier && barrierFilm(w.keeps).Given() {
 			n = 1 // of a barrier that lies there only what is missing
 		}
-		if one := c.Film.Typical.Float(quantity.Micrometre); one > 0 {
-			n = max(n, int(math.Ceil(film.Typical.Float(quantity.Micrometre)/one)))
+		if c.Film.Typical.Given() {
+			n = max(n, int(math.Ceil(film.Typical.Float(quantity.Micrometre)/c.Film.Typical.Float(quantity.Micrometre))))
 		}
 	} else {
 		film = times(c.Film, n)
@@ -241,9 +232,7 @@ func (w *way) put(key string, film quantity.Range[quantity.Film], depth int) boo
 func (w *way) route(want *tables.Coating) Route {
 	r := Route{Steps: slices.Clip(w.steps), Keeps: slices.Clip(w.keeps), Adds: slices.Clip(w.adds), Findings: w.findings}
 	if w.on == nil { // none of the barrier's findings is forbidden or asked
-		if more := aboveBarrier(nil, &w.m, want, w.keeps, w.adds); len(more) > 0 {
-			r.Findings = slices.Insert(r.Findings, w.said, more...)
-		}
+		r.Findings = slices.Insert(r.Findings, w.said, aboveBarrier(nil, &w.m, want, w.keeps, w.adds)...)
 	}
 	if w.part.Laminate == "wet" {
 		r.dryOut(&w.m, want)
