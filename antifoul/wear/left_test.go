@@ -209,7 +209,7 @@ func TestRecordFaultsAllAtOnce(t *testing.T) {
 		}
 	}
 	text = wear.Record{Coating: "ablativ"}.Check(b).Error()
-	for _, w := range []string{"coating", "launched", "film: missing", "look: missing"} {
+	for _, w := range []string{"coating", "did you mean ablative-", "launched", "film: missing", "look: missing"} {
 		if !strings.Contains(text, w) {
 			t.Errorf("%q is not named in\n%s", w, text)
 		}
