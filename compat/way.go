@@ -122,11 +122,9 @@ func (w *way) work(s finding.Step) {
 	if s.Do == finding.Abrade && len(w.adds) == 0 && w.keeps.mayHoldTin() {
 		s.Do, s.Grit = finding.WetScuff, ""
 	}
-	first := 0
 	for i := len(w.steps) - 1; i >= 0; i-- {
 		o := &w.steps[i]
 		if lays(o.Do) {
-			first = i + 1
 			break
 		}
 		if o.Do == s.Do {
@@ -138,7 +136,7 @@ func (w *way) work(s finding.Step) {
 		}
 	}
 	if s.Do == finding.Identify {
-		w.steps = slices.Insert(slices.Clone(w.steps), first, s)
+		w.steps = slices.Insert(slices.Clone(w.steps), 0, s) // it is asked for what was found only, before anything is laid
 		w.fixed, w.spent = 0, quantity.Range[float64]{}
 		return
 	}

@@ -26,8 +26,7 @@ func OnSale(b *tables.Book, c tables.Coating, m Method) []Can {
 		switch {
 		case row.Coating != "" && row.Coating == c.Key:
 			ofCoating = append(ofCoating, row)
-		case row.Coating != "":
-			continue
+		case row.Coating != "": // another's
 		case isOwn(row):
 			own = append(own, row)
 		case row.Size.Unit() == quantity.Litre || row.Size.Unit() == quantity.Millilitre:

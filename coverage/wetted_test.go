@@ -302,13 +302,16 @@ func TestMeasuredFlatIsNotShared(t *testing.T) {
 	}
 }
 
-// Where only the high shares would let the flat shrink, from 16 m2 to 8, the typical shares stand for all ends too: 2 m2 of each strip, of 20.
+// Where only the high shares would let the flat shrink, from 16 m2 to 8, or only the low ones from 17 to 16, the typical shares stand for all ends too: 2 m2 of each
+// strip, of 20.
 func TestFlatThatShrinksAtTheHighEnd(t *testing.T) {
-	b := with(t, book(t), "[[hull_form]]\nkey = \"raft\"\nfactor = 0.7\nwaterline_share = [0.1, 0.1, 0.5]\nedges_share = 0.1\nbasis = \"invented\"\n")
-	got := wetted(t, b, coverage.Hull{Kind: "raft", Measured: []coverage.ZoneArea{{Zone: "hull", Area: area(t, "20 m2")}}})
-	for key, want := range map[string]string{"flat": "16.00 m2, 16.00 m2, 16.00 m2", "waterline": "2.00 m2, 2.00 m2, 2.00 m2", "edges": "2.00 m2, 2.00 m2, 2.00 m2"} {
-		if g := zone(t, got, key); g != want {
-			t.Errorf("%s %s, want %s", key, g, want)
+	for _, shares := range []string{"[0.1, 0.1, 0.5]", "[0.05, 0.1, 0.1]"} {
+		b := with(t, book(t), "[[hull_form]]\nkey = \"raft\"\nfactor = 0.7\nwaterline_share = "+shares+"\nedges_share = 0.1\nbasis = \"invented\"\n")
+		got := wetted(t, b, coverage.Hull{Kind: "raft", Measured: []coverage.ZoneArea{{Zone: "hull", Area: area(t, "20 m2")}}})
+		for key, want := range map[string]string{"flat": "16.00 m2, 16.00 m2, 16.00 m2", "waterline": "2.00 m2, 2.00 m2, 2.00 m2", "edges": "2.00 m2, 2.00 m2, 2.00 m2"} {
+			if g := zone(t, got, key); g != want {
+				t.Errorf("%s: %s %s, want %s", shares, key, g, want)
+			}
 		}
 	}
 }

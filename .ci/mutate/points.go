@@ -17,7 +17,7 @@ type point struct {
 	id   int
 	file string // as the reader names it
 	at   string // file:line
-	num  int    // the line
+	num  int    // the line by which its tests are told: its own, or of what stands behind a case that of the switch
 	line string // of the source, trimmed
 	what string
 	off  int    // where the body's brace stands in the file
@@ -79,6 +79,7 @@ type source struct {
 	covered map[int]bool
 	fset    *token.FileSet
 	points  []point
+	asked   []asked
 	kind    *ast.FuncType // the function that is gone through
 	body    *ast.BlockStmt
 }
@@ -91,6 +92,8 @@ func (f *source) function(kind *ast.FuncType, body *ast.BlockStmt) {
 	f.kind, f.body = kind, body
 	ast.Inspect(body, func(n ast.Node) bool {
 		switch n := n.(type) {
+		case *ast.SwitchStmt:
+			f.cases(n)
 		case *ast.CallExpr:
 			if f, ok := n.Fun.(*ast.Ident); ok && f.Name == "make" && len(n.Args) == 3 {
 				return false // nobody notices how much room there is
@@ -135,6 +138,23 @@ func (f *source) function(kind *ast.FuncType, body *ast.BlockStmt) {
 	})
 }
 
+// cases keeps the line of the switch for the conditions of its cases: every test that comes to the switch may ask them, not only those that go into them.
+func (f *source) cases(n *ast.SwitchStmt) {
+	for _, s := range n.Body.List {
+		if c, ok := s.(*ast.CaseClause); ok {
+			for _, e := range c.List {
+				f.asked = append(f.asked, asked{e.Pos(), e.End(), f.fset.Position(n.Pos()).Line})
+			}
+		}
+	}
+}
+
+// asked is a condition that is reached where another line is.
+type asked struct {
+	from, to token.Pos
+	line     int
+}
+
 // without notes each statement's absence, and gives the whole list back.
 func (f *source) without(was []ast.Stmt, set func([]ast.Stmt)) []ast.Stmt {
 	for i, s := range was {
@@ -162,11 +182,17 @@ func drops(s ast.Stmt) bool {
 // note keeps the body as it reads now, with the change in it.
 func (f *source) note(pos token.Pos, what string) {
 	line := f.fset.Position(pos).Line
-	if !f.covered[line] {
+	num := line
+	for _, a := range f.asked {
+		if a.from <= pos && pos < a.to {
+			num = a.line
+		}
+	}
+	if !f.covered[num] {
 		return
 	}
 	p := point{
-		file: f.name, at: fmt.Sprintf("%s:%d", f.name, line), num: line, line: strings.TrimSpace(f.lines[line-1]), what: what,
+		file: f.name, at: fmt.Sprintf("%s:%d", f.name, line), num: num, line: strings.TrimSpace(f.lines[line-1]), what: what,
 		off: f.fset.Position(f.body.Lbrace).Offset, void: f.kind.Results == nil || len(f.kind.Results.List) == 0,
 	}
 	same := 1
