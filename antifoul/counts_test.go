@@ -61,7 +61,7 @@ func TestPlainNumbersOnTheirEnds(t *testing.T) {
 			t.Errorf("%s of %d: %v; of %d: %v", c.key, c.low-1, under, c.high+1, over)
 			continue
 		}
-		if under[0].Want != over[0].Want || under[0].Kind != over[0].Kind { //nolint:errorlint // the very same kind
+		if under[0].Want != over[0].Want || under[0].Kind != over[0].Kind {
 			t.Errorf("%s is refused in two ways: %v; %v", c.key, under, over)
 		}
 	}
