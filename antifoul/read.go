@@ -79,13 +79,12 @@ func readBoat(b *tables.Book, fsys fs.FS, name string, zone *time.Location, whol
 	x.Wishes = readWishes(root.Table("wishes"))
 	unread := readPutOn(fsys, name, root, &x, faults)
 	unread = append(unread, unreadHull(root, x.Hull)...)
-	seen, notRead := readSurvey(root)
-	x.Survey, unread = seen, append(unread, notRead...)
+	x.Survey = readSurvey(root)
 	root.Close()
 	// What could not be read at all would be reported a second time as missing: drop those.
 	whole = whole || root.Has("hull")
 	found := x.check(b, whole)
-	if whole && len(x.Hull.Check(b)) == 0 && len(complete(b)) == 0 { // of a book that lacks numbers Plan says so
+	if len(x.Hull.Check(b)) == 0 && len(complete(b)) == 0 { // of a book that lacks numbers Plan says so
 		if _, _, err := partAreas(b, x); err != nil {
 			more, _ := errors.AsType[finding.Faults](err)
 			found = append(found, more...)
@@ -240,7 +239,6 @@ func readPart(b *tables.Book, r *entry.Row) compat.Part {
 		if l.State == "" {
 			l.State = tables.NotReported
 		}
-		f.Need("the key of a coating or an old film", "coating")
 		if key := f.Text("coating"); key != "" {
 			c, err := b.Coating(key)
 			if err != nil {

@@ -26,14 +26,9 @@ func ReadLog(b *tables.Book, boat Boat, fsys fs.FS, name string, zone *time.Loca
 	l, err := joblog.Read(b, fsys, name, zone)
 	read, _ := errors.AsType[finding.Faults](err)
 	out := slices.Clone(read)
-	if err != nil && len(l.Coats)+len(l.Tasks)+len(l.Surveys)+len(l.Looks) == 0 {
-		return l, out.Err()
-	}
 	for _, f := range logFaults(b, boat, l) {
-		// What could not be read is not told a second time as what the boat has not.
-		if !slices.ContainsFunc(read, func(x finding.Fault) bool {
-			return x.Key == f.Key || strings.HasPrefix(f.Key, x.Key+".") || strings.HasPrefix(x.Key, f.Key+"[")
-		}) {
+		// What cannot be is not told a second time as what the boat has not.
+		if !slices.ContainsFunc(read, func(x finding.Fault) bool { return x.Key == f.Key }) {
 			out = append(out, finding.Faults{f}.Under(name, "")...)
 		}
 	}
@@ -86,14 +81,11 @@ func logFaults(b *tables.Book, boat Boat, l joblog.Log) finding.Faults {
 
 // moistureFaults holds a dew point against the air and the humidity that were noted beside it.
 func moistureFaults(b *tables.Book, a joblog.Air) finding.Faults {
-	if !a.DewPoint.Given() || !a.Air.Given() || !a.Humidity.Given() {
-		return nil
-	}
 	dew, err := weather.DewPoint(b, a.Air.Float(quantity.Celsius), a.Humidity.Float(quantity.Percent))
 	if err != nil {
-		return nil //nolint:nilerr // out of range: a fault of its own
+		return nil //nolint:nilerr // not noted, or out of range: a fault of its own
 	}
-	if far := factor(b, "log-dew-differs"); math.Abs(dew-a.DewPoint.Float(quantity.Celsius)) > far+1e-9 {
+	if far := factor(b, "log-dew-differs"); math.Abs(dew-a.DewPoint.Float(quantity.Celsius)) > far+1e-9 { // no dew point noted is NaN, which differs from nothing
 		want, _ := quantity.Celsius.Near(dew, 1, quantity.Nearest)
 		return finding.Faults{{
 			Kind: finding.ErrImpossible, Key: "dew_point", Got: a.DewPoint.String(),

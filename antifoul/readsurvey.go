@@ -1,19 +1,14 @@
 package antifoul
 
 import (
-	"fmt"
-
 	"boatyard.example/bottomwork/antifoul/survey"
 	"boatyard.example/bottomwork/tables"
 	"boatyard.example/bottomwork/tables/entry"
-	"boatyard.example/bottomwork/tables/finding"
 	"boatyard.example/bottomwork/tables/quantity"
 )
 
-// readSurvey reads the sections survey, seen, moisture and fitting. Where a reading of a meter could not be read, a fault of its key comes
-// back, so that it is not told to be missing too.
-func readSurvey(root *entry.Row) (survey.Survey, finding.Faults) {
-	var unread finding.Faults
+// readSurvey reads the sections survey, seen, moisture and fitting.
+func readSurvey(root *entry.Row) survey.Survey {
 	r := root.Table("survey")
 	s := survey.Survey{How: survey.How{
 		By: r.Text("by"), On: r.Date("on"), Ashore: r.Date("ashore_since"),
@@ -22,21 +17,16 @@ func readSurvey(root *entry.Row) (survey.Survey, finding.Faults) {
 	}}
 	r.Close()
 	for _, r := range sections(root, "seen", mostSections) {
-		r.Need("the name of a part", "part")
 		s.Seen = append(s.Seen, survey.Place{
 			Part: r.Text("part"), Zone: r.Text("zone"), Where: r.Text("where"), Coating: r.Text("coating"), Colours: r.Texts("colours"),
 			State: tables.Condition(r.Text("state")), Known: r.Text("known"), Photo: r.Text("photo"), Note: r.Text("note"), Marks: readMarks(r),
 		})
 		r.Close()
 	}
-	for i, r := range sections(root, "moisture", mostSections) {
-		r.Need("the name of a part", "part")
+	for _, r := range sections(root, "moisture", mostSections) {
 		r.Need("a number of the meter's scale, or low, typical and high", "reading")
 		m := survey.Moisture{Part: r.Text("part"), Zone: r.Text("zone"), Instrument: r.Text("instrument"), Meter: r.Text("meter"), Scale: r.Text("scale"), Photo: r.Text("photo")}
-		ok := false
-		if m.Reading, ok = r.Floats("reading", 0, 1e6); !ok {
-			unread = append(unread, finding.Fault{Key: fmt.Sprintf("moisture[%d].reading", i+1)})
-		}
+		m.Reading, _ = r.Floats("reading", 0, 1e6)
 		m.Dry, m.HasDry = r.Float("dry", 0, 1e6)
 		m.Spots, _ = r.Int("spots", 1, 10000)
 		s.Moisture = append(s.Moisture, m)
@@ -46,7 +36,7 @@ func readSurvey(root *entry.Row) (survey.Survey, finding.Faults) {
 		s.Fittings = append(s.Fittings, survey.Fitting{Name: r.Text("name"), Part: r.Text("part"), Photo: r.Text("photo"), Note: r.Text("note"), Marks: readMarks(r)})
 		r.Close()
 	}
-	return s, unread
+	return s
 }
 
 // readMarks reads what was seen at a place or on a fitting.

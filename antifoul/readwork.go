@@ -78,7 +78,7 @@ func readClock(r *entry.Row, key string) int {
 	return m
 }
 
-// readDates reads a list of days.
+// readDates reads a list of days. One that could not be read stays in the list as none.
 func readDates(r *entry.Row, key string) []quantity.Date {
 	if !r.Has(key) {
 		return nil
@@ -93,7 +93,6 @@ func readDates(r *entry.Row, key string) []quantity.Date {
 		var d quantity.Date
 		if err := d.UnmarshalTOML(v); err != nil {
 			r.Fault(finding.ErrValue, key, strings.TrimSpace(fmt.Sprintf("%s at place %d", entry.Describe(v), i+1)), "days, [2027-05-06, 2027-05-07]")
-			continue
 		}
 		out = append(out, d)
 	}

@@ -53,18 +53,22 @@ func TestWhereSheetsLie(t *testing.T) {
 	}
 }
 
-// A boat that was taped needs no dimensions, and a slip in the tape's sheet does not make them missing.
+// A boat that was taped, or whose lines are known, needs no dimensions, and a slip in the sheet of them does not make these missing.
 func TestUnreadSheetAsksForNothingElse(t *testing.T) {
-	text := strings.Replace(base, dimensions, "girths = \"girths.csv\"\n", 1)
-	for sheet, want := range map[string]string{
-		girths: "", strings.Replace(girths, "2.4", "wide", 1): "girths.csv: line 3.girth",
+	for _, c := range []struct{ key, sheet, old, new, want string }{
+		{"girths", girths, "2.4", "wide", "girths.csv: line 3.girth"},
+		{"offsets", offsets, "1.4", "wide", "offsets.csv: line 5.half_breadth"},
 	} {
-		if got := faultsOf(t, fstest.MapFS{"boat.toml": {Data: []byte(text)}, "girths.csv": {Data: []byte(sheet)}}, "boat.toml"); got != want {
-			t.Errorf("%q, want %q", got, want)
+		name := c.key + ".csv"
+		text := strings.Replace(base, dimensions, fmt.Sprintf("%s = %q\n", c.key, name), 1)
+		for sheet, want := range map[string]string{c.sheet: "", strings.Replace(c.sheet, c.old, c.new, 1): c.want} {
+			if got := faultsOf(t, fstest.MapFS{"boat.toml": {Data: []byte(text)}, name: {Data: []byte(sheet)}}, "boat.toml"); got != want {
+				t.Errorf("%s: %q, want %q", c.key, got, want)
+			}
 		}
-	}
-	if got := faultsOf(t, fstest.MapFS{"boat.toml": {Data: []byte(text)}}, "boat.toml"); got != "girths.csv: " {
-		t.Errorf("no sheet: %q", got)
+		if got := faultsOf(t, fstest.MapFS{"boat.toml": {Data: []byte(text)}}, "boat.toml"); got != name+": " {
+			t.Errorf("no sheet of %s: %q", c.key, got)
+		}
 	}
 }
 
@@ -72,11 +76,12 @@ func TestUnreadSheetAsksForNothingElse(t *testing.T) {
 func TestFaultsOfNewSectionsOnce(t *testing.T) {
 	tin := "[[tin]]\ncoating = \"epoxy-barrier\"\n"
 	for name, c := range map[string]struct{ old, new, add, want string }{
-		"an area without a unit":   {"mass =", "measured = { flat = 12 }\nmass =", "", "boat.toml: hull.measured.flat"},
-		"a part of a ratio":        {"", "", tin + "ratio = \"x:1\"\n[[tin.kit]]\nbase = \"3 L\"\nhardener = \"1 L\"\n", "boat.toml: tin[1].ratio.base"},
-		"a leg that nobody has":    {"[[part]]\nname = \"hull\"", "[[hull.piece]]\nwhat = \"drive-leg\"\nlength = \"1 m\"\nheight = \"1 m\"\n[[part]]\nname = \"hull\"", "", "boat.toml: hull.piece[1].what"},
-		"too many tins":            {"", "", strings.Repeat(tin, 101), "boat.toml: tin"},
-		"too many notes of litres": {"", "", strings.Repeat("[[used]]\npart = \"hull\"\n", 101), "boat.toml: used"},
+		"an area without a unit":               {"mass =", "measured = { flat = 12 }\nmass =", "", "boat.toml: hull.measured.flat"},
+		"a part of a ratio":                    {"", "", tin + "ratio = \"x:1\"\n[[tin.kit]]\nbase = \"3 L\"\nhardener = \"1 L\"\n", "boat.toml: tin[1].ratio.base"},
+		"a leg that nobody has":                {"[[part]]\nname = \"hull\"", "[[hull.piece]]\nwhat = \"drive-leg\"\nlength = \"1 m\"\nheight = \"1 m\"\n[[part]]\nname = \"hull\"", "", "boat.toml: hull.piece[1].what"},
+		"too many tins":                        {"", "", strings.Repeat(tin, 101), "boat.toml: tin"},
+		"as many notes of litres as may stand": {"", "", strings.Repeat("[[used]]\npart = \"hull\"\ncoating = \"epoxy-barrier\"\ncoats = 1\nlitres = \"9 L\"\n", 100), ""},
+		"too many notes of litres":             {"", "", strings.Repeat("[[used]]\npart = \"hull\"\n", 101), "boat.toml: used"},
 		"teeth by their own number": {
 			"", "", "[[comb]]\npart = \"hull\"\ncoating = \"epoxy-barrier\"\nreadings = [5, \"100 um\", \"x\"]\n",
 			"boat.toml: comb[1].readings[1]; boat.toml: comb[1].readings[3]",
