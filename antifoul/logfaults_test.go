@@ -19,7 +19,7 @@ func TestLogFaultsOnceAndInTheirPlace(t *testing.T) {
 		"a dew point above the air":         {laid(`air = "12 degC"`, `humidity = "64 %"`, `dew_point = "13 degC"`), "coat[1].dew_point"},
 		"a zone that nobody has":            {laid(`zones = ["ruder"]`), "coat[1].zones"},
 		"a zone of hers that is not there":  {laid(`zones = ["flat"]`), "coat[1].zones"},
-		"one that is no text, and that one": {laid(`zones = ["flat", 7]`), "coat[1].zones coat[1].zones[1]"},
+		"one that is no text, and that one": {laid(`zones = ["flat", 7]`), "coat[1].zones coat[1].zones[2]"},
 		"a log of nothing":                  {"", "coat"},
 	} {
 		_, err := readLog(j, logHead+c.log)

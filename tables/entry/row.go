@@ -117,21 +117,31 @@ func (r *Row) Word(key string, taken ...string) string {
 
 // Texts reads a list of strings, or one string as a list of one. An empty string is a fault.
 func (r *Row) Texts(key string) []string {
+	return r.texts(key, func(string, string) {})
+}
+
+// texts is Texts; each text is shown with its key, "zones[2]" where it is one of a list, counted from 1.
+func (r *Row) texts(key string, each func(at, text string)) []string {
 	var out []string
+	take := func(at, text string) {
+		each(at, text)
+		out = append(out, text)
+	}
 	switch v := r.Raw(key).(type) {
 	case nil:
 	case string:
 		if s := r.Text(key); s != "" {
-			return []string{s}
+			take(key, s)
 		}
 	case []any:
 		for i, e := range v {
+			at := fmt.Sprintf("%s[%d]", key, i+1)
 			s, ok := e.(string)
 			if !ok || strings.TrimSpace(s) == "" {
-				r.Fault(finding.ErrValue, fmt.Sprintf("%s[%d]", key, i), Describe(e), "text in quotes")
+				r.Fault(finding.ErrValue, at, Describe(e), "text in quotes")
 				continue
 			}
-			out = append(out, s)
+			take(at, s)
 		}
 	default:
 		r.Fault(finding.ErrValue, key, Describe(v), "a list of texts in quotes")
@@ -141,13 +151,11 @@ func (r *Row) Texts(key string) []string {
 
 // Words reads a list of strings of which each must be one of the words taken.
 func (r *Row) Words(key string, taken ...string) []string {
-	out := r.Texts(key)
-	for i, s := range out {
-		if !slices.Contains(taken, s) {
-			r.Fault(finding.ErrValue, fmt.Sprintf("%s[%d]", key, i), Describe(s), "one of "+strings.Join(taken, ", "))
+	return r.texts(key, func(at, text string) {
+		if !slices.Contains(taken, text) {
+			r.Fault(finding.ErrValue, at, Describe(text), "one of "+strings.Join(taken, ", "))
 		}
-	}
-	return out
+	})
 }
 
 // Int reads a whole number from low to high; ok is false when it was not given or not accepted.

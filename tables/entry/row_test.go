@@ -57,7 +57,7 @@ func readings() map[string]reading {
 		"Words": {
 			read: func(r *entry.Row) string { return joined(r.Words("x", "salt", "fresh")) }, none: "",
 			taken:   map[string]string{`["fresh", "salt"]`: "fresh|salt", `"salt"`: "salt"},
-			refused: map[string]string{`["salt", "wine"]`: `x[1]: not accepted: read "wine"`},
+			refused: map[string]string{`["salt", "wine"]`: `x[2]: not accepted: read "wine"`},
 			want:    "one of salt, fresh",
 		},
 		"Int": {
@@ -418,8 +418,23 @@ func TestTextsKeepTheRest(t *testing.T) {
 	if got := row.Texts("x"); !slices.Equal(got, []string{"a", "b"}) {
 		t.Errorf("read as %q", got)
 	}
-	if len(*faults) != 2 || (*faults)[0].Key != "x[1]" || (*faults)[1].Key != "x[2]" {
+	if len(*faults) != 2 || (*faults)[0].Key != "x[2]" || (*faults)[1].Key != "x[3]" {
 		t.Errorf("faults:\n%v", *faults)
+	}
+}
+
+// A wrong word is told by its own place, whatever else is wrong in the list; where it stands alone, by the key.
+func TestWrongWordsHaveTheirPlace(t *testing.T) {
+	for value, want := range map[string]string{`[1, "salt", "wine"]`: "x[1] x[3]", `["beer", "wine"]`: "x[1] x[2]", `"wine"`: "x", `"salt"`: ""} {
+		row, faults := open(t, "x = "+value)
+		row.Words("x", "salt", "fresh")
+		var keys []string
+		for _, f := range *faults {
+			keys = append(keys, f.Key)
+		}
+		if got := strings.Join(keys, " "); got != want {
+			t.Errorf("%s: %q, want %q", value, got, want)
+		}
 	}
 }
 
