@@ -45,8 +45,11 @@ func TestAnyBoatGivesTheSameBytes(t *testing.T) {
 		t.Fatal(err)
 	}
 	every := uint64(200)
-	if testing.Short() {
+	switch {
+	case testing.Short():
 		every = 1000
+	case underRace: // the others without, in another step of .ci/run
+		every = 600
 	}
 	dated := 0
 	eachBoat(t, every, func(t *testing.T, n uint64, x antifoul.Boat) {
