@@ -218,10 +218,10 @@ func (p *pens) boat(t *testing.T) antifoul.Boat {
 	return x
 }
 
-// sparse asks a heavy question of a quarter of the boats under the race detector.
+// sparse asks a heavy question of an eighth of the boats under the race detector.
 func sparse(every uint64) uint64 {
 	if underRace {
-		return 4 * max(every, 10)
+		return 8 * max(every, 10)
 	}
 	return every
 }
