@@ -103,7 +103,7 @@ func TestARowBetweenTwoPoints(t *testing.T) {
 
 // The slow hand goes by the most times of the hottest point that is not hotter: of own points 1 at 20 degC and 0.4 to 0.6 at 30.
 func TestTheHottestPoint(t *testing.T) {
-	k := clock(t, `
+	const at20 = `
 [[drying]]
 key = "one-pack-solvent"
 basis = "own table"
@@ -112,7 +112,8 @@ packs = 1
 carriers = ["solvent"]
   [[drying.point]]
   at = "20 degC"
-  times = 1
+`
+	k := clock(t, at20+`  times = 1
   [[drying.point]]
   at = "30 degC"
   times = [0.4, 0.5, 0.6]
@@ -123,16 +124,7 @@ carriers = ["solvent"]
 		}
 	}
 	// A single point is one all the same: nothing passes for sure where it is colder.
-	k = clock(t, `
-[[drying]]
-key = "one-pack-solvent"
-basis = "own table"
-source = "a test"
-packs = 1
-carriers = ["solvent"]
-  [[drying.point]]
-  at = "20 degC"
-  times = [0.8, 1, 1.25]
+	k = clock(t, at20+`  times = [0.8, 1, 1.25]
 `, "hard-cuprous")
 	if got := fmt.Sprint(k.Slow(19), k.Slow(20), k.Fast(10), k.Fast(30)); got != "0 0.8 1.25 1.25" {
 		t.Error(got)
