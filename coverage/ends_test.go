@@ -56,6 +56,13 @@ func TestFaultsOfTheFormAreTold(t *testing.T) {
 	}
 }
 
+// A zone that was measured has an area; one of nothing is left out.
+func TestAMeasuredZoneHasAnArea(t *testing.T) {
+	h := hull(t, "fin-keel-yacht", "10 m", "3.2 m", "1.8 m")
+	h.Measured = []coverage.ZoneArea{{Zone: "edges", Area: area(t, "0 m2")}}
+	hasFault(t, h.Check(book(t)).Err(), finding.ErrImpossible, "measured[edges]")
+}
+
 // A profile that is not known is told with the one that was meant.
 func TestTheProfileThatWasMeant(t *testing.T) {
 	b := book(t)
