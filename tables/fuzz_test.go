@@ -69,7 +69,9 @@ func FuzzLoad(f *testing.F) {
 				t.Fatalf("no Faults: %v", err)
 			}
 			for _, fault := range fs {
-				if fault.Kind == nil || fault.File != "own.toml" || fault.Want == "" || strings.ContainsAny(fault.Error(), "\n\r\x1b") {
+				// A row that names a standard is left behind where an own row of a sampling plan has it no longer: then that row is told.
+				left := fault.File == "good.toml" && errors.Is(fault, finding.ErrUnknown) && strings.HasSuffix(fault.Key, ".sampling")
+				if fault.Kind == nil || fault.File != "own.toml" && !left || fault.Want == "" || strings.ContainsAny(fault.Error(), "\n\r\x1b") {
 					t.Errorf("fault %+v", fault)
 				}
 			}
